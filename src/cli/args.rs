@@ -1,0 +1,192 @@
+//! The command line: types only. Their comments are the help text.
+
+use std::path::PathBuf;
+
+use chrono::NaiveDate;
+use clap::{Args, Parser, Subcommand, ValueEnum};
+
+use crate::quantity::{Temperature, TemperatureDifference, scalar};
+
+/// Prints bay cards and test sheets for vehicle climate control from TOML specs
+///
+/// A spec set is a folder of `*.toml` files: sensors, connectors, instruments,
+/// vehicles, and the cards and sheets to print of them. Without `--specs` the
+/// folder `specs/` is read; where there is none, the invented demo set built
+/// into the program is used, and the first line of output says so.
+///
+/// Exit codes: 0 done; 1 the specs have errors, nothing was written; 2 the run
+/// itself failed, such as an output folder that cannot be written.
+#[derive(Debug, Parser)]
+#[command(version, propagate_version = true, disable_help_subcommand = true)]
+pub struct Arguments {
+    /// What to do
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+/// The commands.
+#[derive(Debug, Subcommand)]
+pub enum Command {
+    /// Typeset cards and sheets as PDF
+    ///
+    /// Every document of the set is printed, or those that are named: by their
+    /// own id, by the id of a sheet (for all its vehicles), or by the id of a
+    /// vehicle (all its sheets). Files are written whole or not at all.
+    ///
+    /// Example: bayleaf print --at "31 °C" CURLEW-SENSORS
+    Print(Print),
+
+    /// Look for errors in the specs and print nothing
+    ///
+    /// Shows every finding, then lists the values that are missing and those
+    /// without a source.
+    ///
+    /// Example: bayleaf check --specs specs
+    Check(Check),
+
+    /// Show one sensor's table as numbers
+    ///
+    /// Limits are the exact worst case over all tolerances. CSV and JSON carry
+    /// unrounded numbers; a value that cannot be computed stays empty (CSV) or
+    /// null (JSON).
+    ///
+    /// Example: bayleaf table cabin --from "0 °C" --to "40 °C" --step "5 K" --format csv
+    Table(Table),
+}
+
+/// Where the specs are.
+#[derive(Debug, Args)]
+pub struct Specs {
+    /// Folder of the specs
+    #[arg(long, value_name = "DIR")]
+    pub specs: Option<PathBuf>,
+}
+
+/// Arguments of `print`.
+#[derive(Debug, Args)]
+pub struct Print {
+    #[command(flatten)]
+    /// Where the specs are
+    pub specs: Specs,
+
+    /// Folder the PDF files go to
+    #[arg(long, value_name = "DIR", default_value = "out")]
+    pub out: PathBuf,
+
+    /// Bay temperature that the windows of test sheets are computed for
+    ///
+    /// In °C, °F or K. Without it a sheet points to the strip table of the card.
+    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
+    pub at: Option<Temperature>,
+
+    /// Worker processes; as many as there are processors where not given
+    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=1024))]
+    pub jobs: Option<u32>,
+
+    /// Print one share of the documents: 2/8 is the second of eight
+    ///
+    /// All shares together give exactly the files of one run, so a batch
+    /// scheduler can spread a fleet over machines.
+    #[arg(long, value_name = "I/N", value_parser = share, default_value = "1/1")]
+    pub shard: Share,
+
+    /// Date printed on the pages; today where not given
+    #[arg(long, value_name = "YYYY-MM-DD")]
+    pub date: Option<NaiveDate>,
+
+    /// Documents, sheets or vehicles to print; all where none is named
+    #[arg(value_name = "ID")]
+    pub ids: Vec<String>,
+
+    /// This process's share among the workers of one run
+    #[arg(long, hide = true, value_parser = share)]
+    pub worker: Option<Share>,
+
+    /// The digest of the set that the run began with
+    #[arg(long, hide = true)]
+    pub digest: Option<String>,
+}
+
+/// Arguments of `check`.
+#[derive(Debug, Args)]
+pub struct Check {
+    #[command(flatten)]
+    /// Where the specs are
+    pub specs: Specs,
+}
+
+/// Arguments of `table`.
+#[derive(Debug, Args)]
+pub struct Table {
+    /// A sensor, or a card of one
+    #[arg(value_name = "ID")]
+    pub id: String,
+
+    #[command(flatten)]
+    /// Where the specs are
+    pub specs: Specs,
+
+    /// First temperature; the lower end of the sensor's range where not given
+    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
+    pub from: Option<Temperature>,
+
+    /// Last temperature; the upper end of the sensor's range where not given
+    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
+    pub to: Option<Temperature>,
+
+    /// Step from row to row
+    #[arg(long, value_name = "DIFFERENCE", value_parser = difference, default_value = "5 K")]
+    pub step: TemperatureDifference,
+
+    /// Form of the output
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub format: Format,
+}
+
+/// Forms of a table.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Format {
+    /// Aligned columns, rounded as on a card
+    Text,
+    /// Comma-separated values, unrounded
+    Csv,
+    /// A JSON array of objects, unrounded
+    Json,
+}
+
+/// One of several equal shares.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Share {
+    /// Which one, from 0.
+    pub index: usize,
+    /// Of how many.
+    pub of: usize,
+}
+
+impl Share {
+    /// Whether the item with this number belongs to the share.
+    #[must_use]
+    pub fn has(self, number: usize) -> bool {
+        number % self.of == self.index
+    }
+}
+
+fn share(text: &str) -> Result<Share, String> {
+    let parts = text.split_once('/');
+    let numbers = parts.and_then(|(index, of)| Some((index.parse().ok()?, of.parse().ok()?)));
+    match numbers {
+        Some((index @ 1.., of)) if index <= of => Ok(Share { index: index - 1, of }),
+        _ => Err("expected a share such as 2/8: a number from 1, a slash, how many".to_owned()),
+    }
+}
+
+fn temperature(text: &str) -> Result<Temperature, String> {
+    let above_absolute_zero = |at: &Temperature| at.kelvins() > 0.0;
+    let read = scalar::<Temperature>(text).ok().filter(above_absolute_zero);
+    read.ok_or_else(|| "expected a temperature with its unit, such as \"31 °C\" or \"88 °F\"".to_owned())
+}
+
+fn difference(text: &str) -> Result<TemperatureDifference, String> {
+    let read = scalar::<TemperatureDifference>(text).ok();
+    read.ok_or_else(|| "expected a temperature difference, such as \"5 K\" or \"± 9 °F\"".to_owned())
+}

@@ -1,0 +1,51 @@
+//! `bayleaf check`: findings, and what is missing or without a source.
+
+use std::collections::BTreeSet;
+
+use chrono::NaiveDate;
+
+use super::args::Check;
+use super::load::{announce, load};
+use super::outcome::{Outcome, say};
+use crate::document::{self, Context};
+use crate::words::{Message, Words};
+
+/// Runs the command.
+pub(super) fn run(arguments: &Check) -> Outcome {
+    let words = Words::english();
+    let loaded = match load(arguments.specs.specs.as_deref(), &words, false) {
+        Ok(loaded) => loaded,
+        Err(outcome) => return outcome,
+    };
+    announce(&loaded.from, &words);
+    let model = &loaded.model;
+    // No page is made, so no date is shown.
+    let context = Context { model, words: &words, date: NaiveDate::MIN, bay: None };
+    let listed = document::list(model);
+    let mut no_source = BTreeSet::new();
+    let mut not_given = BTreeSet::new();
+    for document in listed.iter().filter_map(|listed| document::compose(context, listed)) {
+        no_source.extend(document.no_source);
+        not_given.extend(document.not_given);
+    }
+    list(&words, "run-list-no-source", &no_source);
+    list(&words, "run-list-not-given", &not_given);
+    let message = Message::new("run-checked")
+        .with("documents", listed.len())
+        .with("sensors", model.sensors.len())
+        .with("vehicles", model.vehicles.len())
+        .with("no-source", no_source.len())
+        .with("not-given", not_given.len());
+    say(words.say(&message));
+    Outcome::Done
+}
+
+fn list(words: &Words, head: &'static str, keys: &BTreeSet<String>) {
+    if keys.is_empty() {
+        return;
+    }
+    say(words.word(head));
+    for key in keys {
+        say(format_args!("  {key}"));
+    }
+}

@@ -1,0 +1,102 @@
+//! Loads a set, shows its findings, and hands on the model.
+
+use std::io::{self, IsTerminal};
+use std::path::{Path, PathBuf};
+
+use sha2::{Digest, Sha256};
+
+use super::outcome::{Outcome, note, say};
+use crate::diag::{Finding, Findings, Renderer, Severity, Sources};
+use crate::model::{self, Model};
+use crate::rules;
+use crate::spec::{self, Set};
+use crate::words::{Message, Words};
+
+/// The folder that is read when none is named.
+const USUAL: &str = "specs";
+
+/// A set without errors.
+pub(super) struct Loaded {
+    pub model: Model,
+    pub from: Origin,
+    /// Tells one state of the specs from another.
+    pub digest: String,
+}
+
+/// Where a set comes from.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) enum Origin {
+    Folder(PathBuf),
+    Demo,
+}
+
+impl Origin {
+    /// The named folder, or `specs/` here, or the built-in demo.
+    pub(super) fn of(named: Option<&Path>) -> Self {
+        match named {
+            Some(folder) => Self::Folder(folder.to_owned()),
+            None if Path::new(USUAL).exists() => Self::Folder(PathBuf::from(USUAL)),
+            None => Self::Demo,
+        }
+    }
+}
+
+/// Loads and checks; shows every finding on standard error.
+///
+/// `quiet` workers say nothing of warnings: their parent has shown them.
+pub(super) fn load(named: Option<&Path>, words: &Words, quiet: bool) -> Result<Loaded, Outcome> {
+    let from = Origin::of(named);
+    let findings = Findings::default();
+    let sources = match &from {
+        Origin::Folder(folder) => spec::folder(folder, &findings),
+        Origin::Demo => spec::demo(),
+    };
+    let set = Set::read(&sources, &findings);
+    rules::check(&set, &findings);
+    let failed = findings.has_errors();
+    let model = if failed { None } else { model::build(&set) };
+    let findings = findings.sorted();
+    if failed || !quiet {
+        show(&findings, &sources, words);
+    }
+    if failed {
+        return Err(Outcome::Findings);
+    }
+    let Some(model) = model else {
+        note(words.word("run-no-model"));
+        return Err(Outcome::Findings);
+    };
+    Ok(Loaded { model, from, digest: digest(&sources) })
+}
+
+/// Says first of all when the set is the built-in one.
+pub(super) fn announce(from: &Origin, words: &Words) {
+    if *from == Origin::Demo {
+        say(words.word("run-demo"));
+    }
+}
+
+fn show(findings: &[Finding], sources: &Sources, words: &Words) {
+    let colour = io::stderr().is_terminal() && std::env::var_os("NO_COLOR").is_none_or(|v| v.is_empty());
+    let renderer = Renderer::new(sources, words, colour);
+    for finding in findings {
+        note(format_args!("{}\n", renderer.draw(finding)));
+    }
+    let count = |severity| findings.iter().filter(|finding| finding.severity == severity).count();
+    let (errors, warnings) = (count(Severity::Error), count(Severity::Warning));
+    if errors + warnings > 0 {
+        let message = Message::new(if errors > 0 { "run-errors" } else { "run-warnings" });
+        note(words.say(&message.with("errors", errors).with("warnings", warnings)));
+    }
+}
+
+fn digest(sources: &Sources) -> String {
+    let mut hash = Sha256::new();
+    for (file, text) in sources.texts() {
+        hash.update(sources.path(file));
+        hash.update([0]);
+        hash.update(text);
+        hash.update([0]);
+    }
+    format!("{:x}", hash.finalize())
+}

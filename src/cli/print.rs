@@ -1,0 +1,142 @@
+//! `bayleaf print`: shares the documents out over worker processes.
+//!
+//! Threads share the typesetting library's caches and their locks; processes
+//! do not, and scale best. The parent takes a share of its own and shows what
+//! the others report.
+
+mod batch;
+mod crew;
+mod summary;
+
+use std::io::{self, IsTerminal};
+use std::time::Instant;
+
+use chrono::{Local, NaiveDate};
+
+use super::args::Print;
+use super::load::{Loaded, announce, load};
+use super::outcome::{Outcome, fail, note};
+use crate::diag::nearest;
+use crate::document::{self, Context, Listed};
+use crate::words::{Message, Words};
+use batch::Batch;
+use summary::Summary;
+
+/// Runs the command.
+pub(super) fn run(arguments: &Print) -> Outcome {
+    let started = Instant::now();
+    let words = Words::english();
+    let is_worker = arguments.worker.is_some();
+    let loaded = match load(arguments.specs.specs.as_deref(), &words, is_worker) {
+        Ok(loaded) => loaded,
+        Err(outcome) => return outcome,
+    };
+    if arguments.digest.as_ref().is_some_and(|digest| *digest != loaded.digest) {
+        return fail(&words, &Message::new("run-specs-changed"));
+    }
+    let listed = match select(&loaded, arguments) {
+        Ok(listed) => listed,
+        Err(message) => return fail(&words, &message),
+    };
+    let date = arguments.date.unwrap_or_else(|| Local::now().date_naive());
+    let context = Context { model: &loaded.model, words: &words, date, bay: arguments.at };
+    let batch = match Batch::new(context, &arguments.out) {
+        Ok(batch) => batch,
+        Err(error) => {
+            let message =
+                Message::new("run-cannot-write").with("path", arguments.out.display()).with("reason", error);
+            return fail(&words, &message);
+        }
+    };
+    if let Some(worker) = arguments.worker {
+        let mine = listed.iter().enumerate().filter(|(number, _)| worker.has(*number));
+        return batch.work(mine.map(|(_, listed)| listed));
+    }
+    announce(&loaded.from, &words);
+    outside_range(&loaded, &listed, context, &words);
+    lead(arguments, date, &batch, &listed, &loaded.digest, Summary::new(started, &words, listed.len()))
+}
+
+/// Prints a share of its own while workers print theirs, then sums up.
+fn lead(
+    arguments: &Print,
+    date: NaiveDate,
+    batch: &Batch<'_>,
+    listed: &[Listed],
+    digest: &str,
+    mut summary: Summary<'_>,
+) -> Outcome {
+    let processors = std::thread::available_parallelism().map_or(1, usize::from);
+    let wanted = arguments.jobs.map_or(processors, |jobs| usize::try_from(jobs).unwrap_or(1));
+    let jobs = wanted.min(listed.len()).max(1);
+    let crew = match crew::start(arguments, date, digest, jobs) {
+        Ok(crew) => crew,
+        Err(error) => return fail(summary.words(), &Message::new("run-no-worker").with("reason", error)),
+    };
+    let progress = io::stderr().is_terminal();
+    for listed in listed.iter().step_by(jobs) {
+        summary.add(batch.print(listed));
+        crew.reports().for_each(|report| summary.add(report));
+        if progress {
+            summary.show_progress();
+        }
+    }
+    for report in crew.remaining() {
+        summary.add(report);
+        if progress {
+            summary.show_progress();
+        }
+    }
+    let lost = crew.wait();
+    summary.finish(&arguments.out, lost)
+}
+
+/// The documents that were asked for, in the order of the list.
+fn select(loaded: &Loaded, arguments: &Print) -> Result<Vec<Listed>, Message> {
+    let all = document::list(&loaded.model);
+    for id in &arguments.ids {
+        if all.iter().any(|listed| listed.is_meant_by(id)) {
+            continue;
+        }
+        let known = all.iter().flat_map(|listed| [listed.id.as_str(), listed.spec.as_str()]);
+        let near = nearest(id, known.chain(loaded.model.vehicles.keys().map(String::as_str)));
+        return Err(match near {
+            Some(near) => Message::new("run-no-such-document-near").with("id", id).with("near", near),
+            None => Message::new("run-no-such-document").with("id", id),
+        });
+    }
+    let wanted =
+        |listed: &Listed| arguments.ids.is_empty() || arguments.ids.iter().any(|id| listed.is_meant_by(id));
+    let chosen: Vec<Listed> = all.into_iter().filter(wanted).collect();
+    if chosen.is_empty() {
+        return Err(Message::new("run-nothing-to-print"));
+    }
+    let shard = arguments.shard;
+    let mine = chosen.into_iter().enumerate().filter(|(number, _)| shard.has(*number));
+    Ok(mine.map(|(_, listed)| listed).collect())
+}
+
+/// Warns when the bay temperature lies outside a sensor's range.
+fn outside_range(loaded: &Loaded, listed: &[Listed], context: Context<'_>, words: &Words) {
+    let Some(at) = context.bay else { return };
+    let mut sheets: Vec<&str> = listed.iter().map(|listed| listed.spec.as_str()).collect();
+    sheets.dedup();
+    let used = sheets.iter().filter_map(|id| loaded.model.sheets.get(*id));
+    let mut sensors: Vec<&str> = used
+        .flat_map(|sheet| &sheet.groups)
+        .flat_map(|group| &group.rows)
+        .map(|row| row.sensor.as_str())
+        .collect();
+    sensors.sort_unstable();
+    sensors.dedup();
+    for sensor in sensors.iter().filter_map(|id| loaded.model.sensors.get(*id)) {
+        if !sensor.range.contains(&at) {
+            let message = Message::new("run-bay-outside")
+                .with("at", at)
+                .with("id", &sensor.id)
+                .with("low", sensor.range.low)
+                .with("high", sensor.range.high);
+            note(format_args!("{}: {}", words.word("finding-warning"), words.say(&message)));
+        }
+    }
+}

@@ -1,0 +1,78 @@
+//! The other processes of a run: the same program with a share each.
+
+use std::io::{self, BufRead, BufReader};
+use std::process::{Child, Command, Stdio};
+use std::sync::mpsc::{Receiver, channel};
+use std::thread;
+
+use chrono::NaiveDate;
+
+use super::batch::Report;
+use crate::cli::args::Print;
+
+/// Workers that are printing.
+pub(super) struct Crew {
+    workers: Vec<Child>,
+    reports: Receiver<Report>,
+}
+
+/// Starts all workers but the first share, which is the parent's own.
+pub(super) fn start(arguments: &Print, date: NaiveDate, digest: &str, jobs: usize) -> io::Result<Crew> {
+    let (sender, reports) = channel();
+    let mut workers = Vec::new();
+    for index in 2..=jobs {
+        let mut worker = command(arguments, date, digest)?
+            .arg(format!("--worker={index}/{jobs}"))
+            .args(&arguments.ids)
+            .stdin(Stdio::null())
+            .stdout(Stdio::piped())
+            .spawn()?;
+        if let Some(output) = worker.stdout.take() {
+            let sender = sender.clone();
+            thread::spawn(move || {
+                let lines = BufReader::new(output).lines().map_while(Result::ok);
+                for report in lines.filter_map(|line| serde_json::from_str(&line).ok()) {
+                    if sender.send(report).is_err() {
+                        return;
+                    }
+                }
+            });
+        }
+        workers.push(worker);
+    }
+    Ok(Crew { workers, reports })
+}
+
+/// This program again, with everything that decides what a page says.
+fn command(arguments: &Print, date: NaiveDate, digest: &str) -> io::Result<Command> {
+    let mut command = Command::new(std::env::current_exe()?);
+    command.arg("print").arg("--out").arg(&arguments.out);
+    command.arg(format!("--date={date}")).arg(format!("--digest={digest}"));
+    let shard = arguments.shard;
+    command.arg(format!("--shard={}/{}", shard.index + 1, shard.of));
+    if let Some(specs) = &arguments.specs.specs {
+        command.arg("--specs").arg(specs);
+    }
+    if let Some(at) = arguments.at {
+        command.arg(format!("--at={at}"));
+    }
+    Ok(command)
+}
+
+impl Crew {
+    /// What has been reported since the last call; does not wait.
+    pub(super) fn reports(&self) -> impl Iterator<Item = Report> {
+        self.reports.try_iter()
+    }
+
+    /// What is still to come; waits for it.
+    pub(super) fn remaining(&self) -> impl Iterator<Item = Report> {
+        self.reports.iter()
+    }
+
+    /// Waits for the workers to end; how many did not end well.
+    pub(super) fn wait(self) -> usize {
+        let ended = self.workers.into_iter().map(|mut worker| worker.wait());
+        ended.filter(|status| !status.as_ref().is_ok_and(std::process::ExitStatus::success)).count()
+    }
+}

@@ -1,0 +1,89 @@
+//! Adds up what was printed and says so in a line.
+
+use std::collections::BTreeSet;
+use std::io::{self, Write};
+use std::path::Path;
+use std::time::Instant;
+
+use super::batch::Report;
+use crate::cli::outcome::{Outcome, note, say};
+use crate::words::{Message, Words};
+
+/// What a run has printed so far.
+pub(super) struct Summary<'a> {
+    started: Instant,
+    words: &'a Words,
+    expected: usize,
+    documents: usize,
+    pages: usize,
+    no_source: BTreeSet<String>,
+    not_given: BTreeSet<String>,
+    failures: Vec<(String, String)>,
+}
+
+impl<'a> Summary<'a> {
+    pub(super) fn new(started: Instant, words: &'a Words, expected: usize) -> Self {
+        Self {
+            started,
+            words,
+            expected,
+            documents: 0,
+            pages: 0,
+            no_source: BTreeSet::new(),
+            not_given: BTreeSet::new(),
+            failures: Vec::new(),
+        }
+    }
+
+    pub(super) fn words(&self) -> &'a Words {
+        self.words
+    }
+
+    /// Counts one document.
+    pub(super) fn add(&mut self, report: Report) {
+        self.no_source.extend(report.no_source);
+        self.not_given.extend(report.not_given);
+        match report.failure {
+            Some(failure) => self.failures.push((report.id, failure)),
+            None => {
+                self.documents += 1;
+                self.pages += report.pages;
+            }
+        }
+    }
+
+    /// Rewrites one line of the terminal.
+    pub(super) fn show_progress(&self) {
+        let message = Message::new("run-progress")
+            .with("done", self.documents + self.failures.len())
+            .with("all", self.expected);
+        let mut terminal = io::stderr().lock();
+        drop(write!(terminal, "\r{}\x1b[K\r", self.words.say(&message)));
+        drop(terminal.flush());
+    }
+
+    /// Says what was printed, and what was not.
+    pub(super) fn finish(mut self, out: &Path, lost_workers: usize) -> Outcome {
+        self.failures.sort();
+        for (id, reason) in &self.failures {
+            let message = Message::new("run-cannot-print").with("id", id).with("reason", reason);
+            note(format_args!("{}: {}", self.words.word("finding-error"), self.words.say(&message)));
+        }
+        let missing = self.expected - self.documents - self.failures.len();
+        if missing > 0 || lost_workers > 0 {
+            let message = Message::new("run-worker-lost").with("missing", missing);
+            note(format_args!("{}: {}", self.words.word("finding-error"), self.words.say(&message)));
+        }
+        let seconds = self.started.elapsed().as_secs_f64();
+        let message = Message::new("run-printed")
+            .with("documents", self.documents)
+            .with("pages", self.pages)
+            .with("seconds", format!("{seconds:.2}"))
+            .with("out", out.display())
+            .with("no-source", self.no_source.len())
+            .with("not-given", self.not_given.len());
+        say(self.words.say(&message));
+        let complete = self.failures.is_empty() && missing == 0 && lost_workers == 0;
+        if complete { Outcome::Done } else { Outcome::Failed }
+    }
+}

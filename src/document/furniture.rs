@@ -1,0 +1,79 @@
+//! What every page of every kind carries.
+
+use serde::Serialize;
+
+use super::Context;
+use super::marks::Marks;
+use crate::model::{Fact, System};
+use crate::words::Message;
+
+/// Title band, foot and marks of a document's pages.
+#[derive(Debug, Clone, Serialize)]
+pub(super) struct Furniture {
+    pub id: String,
+    pub kind: String,
+    pub title: String,
+    pub shop: String,
+    pub revision: String,
+    pub date: String,
+    pub applicability: String,
+    pub fingerprint: String,
+    pub draft: bool,
+    pub notice: String,
+    pub paper: &'static str,
+    pub language: &'static str,
+    pub sources: Vec<Source>,
+    pub units: String,
+}
+
+/// A letter and the document it stands for.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub(super) struct Source {
+    pub letter: String,
+    pub text: String,
+}
+
+/// What tells one kind's furniture from another's.
+pub(super) struct Kind {
+    pub word: &'static str,
+    pub paper: &'static str,
+    pub title: String,
+    pub id: String,
+}
+
+impl Furniture {
+    pub(super) fn new(
+        context: Context<'_>,
+        kind: Kind,
+        system_id: &str,
+        system: &System,
+        marks: &mut Marks,
+    ) -> Self {
+        let words = context.words;
+        let fact = Fact::new(
+            format!("system.{system_id}.applicability"),
+            "fact-applicability",
+            system.applicability.as_ref(),
+        );
+        let vehicles = marks.shown(words, &fact);
+        let applicability =
+            Message::new("doc-applicability").with("system", &system.title).with("vehicles", vehicles);
+        Self {
+            id: kind.id,
+            kind: words.word(kind.word),
+            title: kind.title,
+            shop: context.model.shop.title.clone(),
+            revision: words.word("doc-revision-none"),
+            date: context.date.format("%Y-%m-%d").to_string(),
+            applicability: words.say(&applicability),
+            fingerprint: String::new(),
+            // Nothing is issued before there is a register: every page is a draft.
+            draft: true,
+            notice: context.model.shop.notice.clone().unwrap_or_default(),
+            paper: kind.paper,
+            language: "en",
+            sources: Vec::new(),
+            units: words.word("doc-units"),
+        }
+    }
+}

@@ -1,0 +1,64 @@
+//! Which documents a set makes, in which order, under which ids.
+
+use crate::model::Model;
+
+/// One document of the set, not yet composed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Listed {
+    /// Its id: the card's own, or `SHEET.VEHICLE`.
+    pub id: String,
+    /// The id of the card or sheet in the specs.
+    pub spec: String,
+    /// Which kind of paper it is.
+    pub paperwork: Paperwork,
+}
+
+/// The kinds of paper.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Paperwork {
+    /// A laminated card about one sensor.
+    SensorCard,
+    /// A sheet to fill in for one vehicle.
+    TestSheet {
+        /// The vehicle's id.
+        vehicle: String,
+    },
+}
+
+/// Every document of the set: cards first, then sheets, each by id.
+#[must_use]
+pub fn list(model: &Model) -> Vec<Listed> {
+    let cards = model.cards.keys().map(|id| Listed {
+        id: id.clone(),
+        spec: id.clone(),
+        paperwork: Paperwork::SensorCard,
+    });
+    let sheets = model.sheets.values().flat_map(|sheet| {
+        sheet.vehicles.iter().map(|vehicle| Listed {
+            // A full stop joins the two because no id can hold one.
+            id: format!("{}.{vehicle}", sheet.id),
+            spec: sheet.id.clone(),
+            paperwork: Paperwork::TestSheet { vehicle: vehicle.clone() },
+        })
+    });
+    cards.chain(sheets).collect()
+}
+
+impl Listed {
+    /// Whether a name on the command line means this document: its own id, its
+    /// card's or sheet's, or its vehicle's.
+    #[must_use]
+    pub fn is_meant_by(&self, name: &str) -> bool {
+        let vehicle = match &self.paperwork {
+            Paperwork::TestSheet { vehicle } => Some(vehicle.as_str()),
+            Paperwork::SensorCard => None,
+        };
+        self.id == name || self.spec == name || vehicle == Some(name)
+    }
+
+    /// The file's name.
+    #[must_use]
+    pub fn file_name(&self) -> String {
+        format!("{}.pdf", self.id)
+    }
+}

@@ -1,0 +1,93 @@
+//! Letters for sources, and the count of what has no source or no value.
+
+use std::collections::BTreeSet;
+
+use super::furniture::Source;
+use crate::model::Fact;
+use crate::words::Words;
+
+/// The sources of one document in the order in which they are first shown.
+#[derive(Debug, Default)]
+pub(super) struct Marks {
+    sources: Vec<String>,
+    no_source: BTreeSet<String>,
+    not_given: BTreeSet<String>,
+}
+
+impl Marks {
+    /// The mark of a fact: its source's letter, the words "no source", or
+    /// nothing where the value itself is missing. Counts it.
+    pub(super) fn mark(&mut self, words: &Words, fact: &Fact) -> String {
+        if fact.is_missing() {
+            self.not_given.insert(fact.key.clone());
+            return String::new();
+        }
+        if fact.has_no_source() {
+            self.no_source.insert(fact.key.clone());
+            return words.word("doc-no-source");
+        }
+        fact.source.as_deref().map(|source| self.letter(source)).unwrap_or_default()
+    }
+
+    /// The value of a fact with its mark behind it, or NOT GIVEN.
+    pub(super) fn shown(&mut self, words: &Words, fact: &Fact) -> String {
+        let mark = self.mark(words, fact);
+        match &fact.written {
+            Some(written) => format!("{written} [{mark}]"),
+            None => words.word("doc-not-given"),
+        }
+    }
+
+    /// The letters of several facts, each once, for a figure that rests on all.
+    pub(super) fn letters<'a>(&mut self, words: &Words, facts: impl IntoIterator<Item = &'a Fact>) -> String {
+        let mut all: Vec<String> = Vec::new();
+        for fact in facts {
+            let mark = self.mark(words, fact);
+            if !mark.is_empty() && !all.contains(&mark) {
+                all.push(mark);
+            }
+        }
+        all.sort_by_key(|mark| (mark.len(), mark.clone()));
+        all.join(", ")
+    }
+
+    /// The letter of a source: a to z, then aa, ab and so on.
+    fn letter(&mut self, source: &str) -> String {
+        let known = self.sources.iter().position(|known| known == source);
+        let index = known.unwrap_or_else(|| {
+            self.sources.push(source.to_owned());
+            self.sources.len() - 1
+        });
+        letters_of(index)
+    }
+
+    /// The key to the letters.
+    pub(super) fn sources(&self) -> Vec<Source> {
+        let source =
+            |(index, text): (usize, &String)| Source { letter: letters_of(index), text: text.clone() };
+        self.sources.iter().enumerate().map(source).collect()
+    }
+
+    /// Keys of values without a source, and of values that are missing.
+    pub(super) fn counted(self) -> (Vec<String>, Vec<String>) {
+        (self.no_source.into_iter().collect(), self.not_given.into_iter().collect())
+    }
+}
+
+fn letters_of(index: usize) -> String {
+    let letter = u8::try_from(index % 26).map_or('?', |offset| char::from(b'a' + offset));
+    match index / 26 {
+        0 => letter.to_string(),
+        round => format!("{}{letter}", letters_of(round - 1)),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::letters_of;
+
+    #[test]
+    fn letters_go_on_behind_z() {
+        assert_eq!([0, 25, 26, 51, 52].map(letters_of), ["a", "z", "aa", "az", "ba"]);
+    }
+}

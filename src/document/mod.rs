@@ -1,0 +1,79 @@
+//! What each page says: all numbers already text, rounded once.
+//!
+//! One file per kind of paper. A document is plain data, serialized to JSON for
+//! its template; it knows nothing of millimetres.
+//!
+//! Invariant: this is the last place where a number is a number.
+
+mod caution;
+mod figures;
+mod fingerprint;
+mod furniture;
+mod list;
+mod marks;
+mod sensor_card;
+pub mod table;
+mod test_sheet;
+
+use chrono::NaiveDate;
+use serde::Serialize;
+
+pub use list::{Listed, Paperwork, list};
+pub use sensor_card::{MOST_ROWS, ROWS_ON_A_SIDE, steps_in};
+
+use crate::model::Model;
+use crate::quantity::Temperature;
+use crate::words::Words;
+use furniture::Furniture;
+use marks::Marks;
+
+/// What a document needs besides the model.
+#[derive(Clone, Copy)]
+pub struct Context<'a> {
+    /// The checked set.
+    pub model: &'a Model,
+    /// The fixed words.
+    pub words: &'a Words,
+    /// The date printed on the page.
+    pub date: NaiveDate,
+    /// The bay temperature that windows are computed for.
+    pub bay: Option<Temperature>,
+}
+
+/// One document, ready for its template.
+#[derive(Debug, Clone)]
+pub struct Document {
+    /// Its id, which is also its file name.
+    pub id: String,
+    /// The template's file name.
+    pub template: &'static str,
+    /// Its data as JSON.
+    pub data: Vec<u8>,
+    /// Spec keys of the values it shows without a source.
+    pub no_source: Vec<String>,
+    /// Spec keys of the values that are missing.
+    pub not_given: Vec<String>,
+}
+
+/// Composes one listed document.
+#[must_use]
+pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
+    match listed.paperwork {
+        Paperwork::SensorCard => sensor_card::compose(context, listed),
+        Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
+    }
+}
+
+/// The data of any kind: the furniture of its pages, and the rest.
+trait Data: Serialize {
+    fn furniture(&mut self) -> &mut Furniture;
+}
+
+/// Puts the fingerprint in and serializes.
+fn finish(listed: &Listed, template: &'static str, mut data: impl Data, marks: Marks) -> Document {
+    data.furniture().sources = marks.sources();
+    data.furniture().fingerprint = fingerprint::of(&mut data);
+    let (no_source, not_given) = marks.counted();
+    let data = serde_json::to_vec(&data).unwrap_or_default();
+    Document { id: listed.id.clone(), template, data, no_source, not_given }
+}

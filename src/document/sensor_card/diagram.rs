@@ -1,0 +1,64 @@
+//! The topology drawing: how the control unit reads the sensor.
+
+use serde::Serialize;
+
+use crate::model::{Card, PinEnd, PinUse, Sensor};
+use crate::spec::Topology;
+use crate::words::{Message, Words};
+
+/// What stands at the parts of the drawing.
+#[derive(Debug, Serialize)]
+pub(super) struct Diagram {
+    kind: &'static str,
+    reference: String,
+    resistor: String,
+    series: String,
+    parallel: String,
+    meter: String,
+    signal: String,
+    #[serde(rename = "return")]
+    other: String,
+    sensor_signal: String,
+    sensor_return: String,
+    alt: String,
+}
+
+/// Composes the drawing; `None` where nobody said which side the sensor is on.
+pub(super) fn compose(words: &Words, sensor: &Sensor, card: &Card) -> Option<Diagram> {
+    let (kind, alt) = match sensor.topology? {
+        Topology::PullUp => ("pull-up", "card-alt-pull-up"),
+        Topology::PullDown => ("pull-down", "card-alt-pull-down"),
+    };
+    let fact = |labels: &[&str]| {
+        let found = sensor.circuit_facts.iter().find(|fact| labels.contains(&fact.label));
+        found.map(|fact| fact.written.clone().unwrap_or_else(|| words.word("doc-not-given")))
+    };
+    let pin = |end: &Option<PinEnd>, of: fn(&PinEnd) -> &Option<PinUse>| {
+        let pin = end.as_ref().and_then(|end| of(end).as_ref());
+        pin.map(|pin| pin.name.clone())
+    };
+    let or_missing = |text: Option<String>| text.unwrap_or_else(|| words.word("doc-not-given"));
+    let reference = or_missing(fact(&["fact-reference"]));
+    let resistor = or_missing(fact(&["fact-pull-up", "fact-pull-down"]));
+    let signal = or_missing(pin(&sensor.control_unit, |end| &end.signal));
+    let other = or_missing(pin(&sensor.control_unit, |end| &end.other));
+    let alt = Message::new(alt)
+        .with("reference", &reference)
+        .with("resistor", &resistor)
+        .with("signal", &signal)
+        .with("other", &other);
+    let input = card.meter.as_ref().and_then(|meter| meter.input);
+    Some(Diagram {
+        kind,
+        alt: words.say(&alt),
+        series: fact(&["fact-series"]).unwrap_or_default(),
+        parallel: fact(&["fact-parallel"]).unwrap_or_default(),
+        meter: input.map(|input| input.nominal.to_string()).unwrap_or_default(),
+        sensor_signal: pin(&sensor.component, |end| &end.signal).unwrap_or_default(),
+        sensor_return: pin(&sensor.component, |end| &end.other).unwrap_or_default(),
+        reference,
+        resistor,
+        signal,
+        other,
+    })
+}

@@ -1,0 +1,112 @@
+//! A worked example with this sensor's own numbers.
+
+use serde::Serialize;
+
+use super::figures::{self, nominal_ohms, nominal_volts};
+use super::reading::{self, Readings};
+use crate::model::Card;
+use crate::physics::circuit::Topology;
+use crate::physics::curve::Curve;
+use crate::quantity::{Resistance, Temperature};
+use crate::words::{Message, Words};
+
+/// A warm bay; between two rows of any five-point table.
+const USUAL: Temperature = Temperature::from_celsius(31.0);
+
+/// A bad contact to show what a wrong reading looks like.
+const EXTRA: Resistance = Resistance::from_ohms(500.0);
+
+#[derive(Debug, Serialize)]
+pub(super) struct Example {
+    title: String,
+    lines: Vec<String>,
+}
+
+/// Composes the example.
+pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Example {
+    let range = card.range;
+    let middle = Temperature::from_celsius(0.5 * (range.low.celsius() + range.high.celsius()));
+    let usual = if range.contains(&USUAL) { USUAL } else { middle };
+    let at = card.example.unwrap_or(usual);
+    let temperature = figures::celsius(at);
+    let title = Message::new("card-example").with("temperature", &temperature);
+    let lines = [
+        resistance(words, readings, at),
+        voltage(words, readings, at),
+        window(words, readings, at),
+        fault(words, readings, at),
+    ];
+    Example { title: words.say(&title), lines: lines.into_iter().flatten().collect() }
+}
+
+/// How the curve gives the resistance.
+fn resistance(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<String> {
+    let ohms = nominal_ohms(readings.ohms(at)?.ohms());
+    let kelvins = figures::trimmed(at.kelvins());
+    let message = match &readings.sensor.curve {
+        Curve::Beta(curve) => {
+            let (rated, rated_at, beta) = curve.parameters();
+            Message::new("card-example-beta")
+                .with("rated", nominal_ohms(rated.ohms()))
+                .with("beta", figures::trimmed(beta.kelvins()))
+                .with("rated-kelvins", figures::trimmed(rated_at.kelvins()))
+        }
+        Curve::SteinhartHart(_) => Message::new("card-example-steinhart-hart"),
+        Curve::Table(_) => Message::new("card-example-table")
+            .with("temperature", figures::celsius(at))
+            .with("fahrenheit", figures::trimmed(at.fahrenheit())),
+    };
+    Some(words.say(&message.with("kelvins", kelvins).with("ohms", ohms)))
+}
+
+/// How the circuit turns it into volts.
+fn voltage(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<String> {
+    let circuit = readings.circuit()?;
+    let volts = nominal_volts(readings.volts(at)?.volts());
+    let plain = circuit.series.is_none() && circuit.parallel.is_none();
+    let id = match (plain, circuit.topology) {
+        (true, Topology::PullUp) => "card-example-pull-up",
+        (true, Topology::PullDown) => "card-example-pull-down",
+        (false, _) => "card-example-network",
+    };
+    let message = Message::new(id)
+        .with("reference", circuit.reference.nominal)
+        .with("ohms", nominal_ohms(readings.ohms(at)?.ohms()))
+        .with("resistor", nominal_ohms(circuit.resistor.nominal.ohms()))
+        .with("volts", volts);
+    let text = words.say(&message);
+    Some(match &readings.meter {
+        Some(meter) => {
+            let loaded = Message::new("card-example-meter").with("input", meter.input.nominal);
+            format!("{text} {}", words.say(&loaded))
+        }
+        None => text,
+    })
+}
+
+/// The window around it.
+fn window(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<String> {
+    let message = match (readings.volt_band(at), readings.ohm_band(at)) {
+        (Some(band), _) => Message::new("card-example-window")
+            .with("window", figures::range(&reading::volts(band)))
+            .with("unit", "V"),
+        (None, Some(band)) => Message::new("card-example-window")
+            .with("window", figures::range(&reading::ohms(band)))
+            .with("unit", "Ω"),
+        (None, None) => return None,
+    };
+    Some(words.say(&message))
+}
+
+/// What a bad contact would make of it.
+fn fault(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<String> {
+    let wrong = Resistance::from_ohms(readings.ohms(at)?.ohms() + EXTRA.ohms());
+    let circuit = readings.circuit()?;
+    let volts = circuit.voltage(wrong, readings.meter.as_ref());
+    let believed = readings.sensor.curve.temperature(wrong).ok()?;
+    let message = Message::new("card-example-fault")
+        .with("extra", EXTRA)
+        .with("volts", nominal_volts(volts.volts()))
+        .with("believed", figures::trimmed((believed.celsius() * 10.0).round() / 10.0));
+    Some(words.say(&message))
+}

@@ -1,0 +1,212 @@
+//! The sensor card: what one sensor reads at every temperature, and why.
+
+mod advice;
+mod diagram;
+mod example;
+mod plot;
+pub(super) mod reading;
+mod strip;
+
+use serde::Serialize;
+
+use super::caution::{self, Cautions};
+use super::figures;
+use super::furniture::{Furniture, Kind};
+use super::marks::Marks;
+use super::{Context, Data, Document, Listed, finish};
+use crate::model::{Card, PinEnd, PinUse, Points, Sensor};
+use crate::spec::{Side, Topology, View};
+use crate::words::{Message, Words};
+use reading::Readings;
+pub use strip::{MOST_ROWS, ROWS_ON_A_SIDE, steps_in};
+
+const TEMPLATE: &str = "sensor-card.typ";
+
+/// Everything a sensor card's template gets.
+#[derive(Debug, Serialize)]
+struct SensorCard {
+    furniture: Furniture,
+    place: String,
+    direction: String,
+    key_figures: Vec<KeyFigure>,
+    ends: Vec<End>,
+    strip: strip::Strip,
+    topology: Option<diagram::Diagram>,
+    plots: Vec<plot::Plot>,
+    example: example::Example,
+    readings: Vec<advice::Reading>,
+    next: Vec<String>,
+    given: Vec<Given>,
+    points: Option<PointTable>,
+    cautions: Cautions,
+}
+
+impl Data for SensorCard {
+    fn furniture(&mut self) -> &mut Furniture {
+        &mut self.furniture
+    }
+}
+
+/// One of the three figures that are read from a distance.
+#[derive(Debug, Serialize)]
+struct KeyFigure {
+    at: String,
+    value: String,
+    unit: String,
+    also: String,
+}
+
+/// The connector at one end of the sensor's wires.
+#[derive(Debug, Serialize)]
+struct End {
+    title: String,
+    view: String,
+    pins: Vec<PinLine>,
+}
+
+#[derive(Debug, Serialize)]
+struct PinLine {
+    role: String,
+    pin: String,
+    wire: String,
+    mark: String,
+}
+
+/// A value the card rests on.
+#[derive(Debug, Serialize)]
+struct Given {
+    what: String,
+    value: String,
+    mark: String,
+}
+
+/// The table as its source gives it.
+#[derive(Debug, Serialize)]
+struct PointTable {
+    title: String,
+    columns: Vec<String>,
+    rows: Vec<Vec<String>>,
+}
+
+/// Composes one sensor card.
+pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
+    let Context { model, words, .. } = context;
+    let card = model.cards.get(&listed.spec)?;
+    let sensor = model.sensors.get(&card.sensor)?;
+    let system = model.systems.get(&sensor.system)?;
+    let readings = Readings::new(sensor, card.meter.as_ref());
+    let mut marks = Marks::default();
+    let kind =
+        Kind { word: "doc-sensor-card", paper: "a5", title: sensor.title.clone(), id: listed.id.clone() };
+    let furniture = Furniture::new(context, kind, &sensor.system, system, &mut marks);
+    let data = SensorCard {
+        furniture,
+        place: sensor.location.clone().unwrap_or_else(|| words.word("doc-not-given")),
+        direction: words.word(direction(sensor)),
+        given: given(words, sensor, card, &mut marks),
+        ends: ends(words, sensor, &mut marks),
+        key_figures: strip::key_temperatures(card.range)
+            .map(|at| reading::key_figure(words, &readings, at))
+            .collect(),
+        strip: strip::compose(words, &readings, card),
+        topology: diagram::compose(words, sensor, card),
+        plots: plot::compose(words, &readings, card),
+        example: example::compose(words, &readings, card),
+        readings: advice::readings(words, &readings),
+        next: advice::next(words, &readings),
+        points: sensor.points.as_ref().map(|points| point_table(words, points)),
+        cautions: caution::sensor_wiring(words),
+    };
+    Some(finish(listed, TEMPLATE, data, marks))
+}
+
+/// Which way the reading moves when it gets hotter.
+fn direction(sensor: &Sensor) -> &'static str {
+    match sensor.topology {
+        Some(Topology::PullUp) => "card-direction-pull-up",
+        Some(Topology::PullDown) => "card-direction-pull-down",
+        None => "card-direction-ohms",
+    }
+}
+
+/// Every value the card rests on, with its mark. Pins are marked where they stand.
+fn given(words: &Words, sensor: &Sensor, card: &Card, marks: &mut Marks) -> Vec<Given> {
+    let meter = card.meter.iter().flat_map(|meter| &meter.facts).filter(|fact| fact.label == "fact-input");
+    let pins = [&sensor.control_unit, &sensor.component].into_iter().flatten();
+    // Of the pins only what is missing is a line of its own.
+    let missing = pins.flat_map(|end| &end.facts).filter(|fact| fact.is_missing());
+    let facts = (sensor.curve_facts.iter())
+        .chain(&sensor.circuit_facts)
+        .chain(&sensor.other_facts)
+        .chain(meter)
+        .chain(missing);
+    facts
+        .map(|fact| Given {
+            what: words.word(fact.label),
+            value: fact.written.clone().unwrap_or_else(|| words.word("doc-not-given")),
+            mark: marks.mark(words, fact),
+        })
+        .collect()
+}
+
+fn ends(words: &Words, sensor: &Sensor, marks: &mut Marks) -> Vec<End> {
+    let other = match sensor.topology {
+        Some(Topology::PullDown) => "card-pin-reference",
+        _ => "card-pin-return",
+    };
+    let mut end = |end: &PinEnd| {
+        for fact in &end.facts {
+            marks.mark(words, fact);
+        }
+        let mut line = |role, pin: &Option<PinUse>| {
+            let pin = pin.as_ref()?;
+            let fact = end.facts.iter().find(|fact| fact.written.as_ref() == Some(&pin.name))?;
+            Some(PinLine {
+                role: words.word(role),
+                pin: pin.name.clone(),
+                wire: pin.wire.clone().unwrap_or_default(),
+                mark: marks.mark(words, fact),
+            })
+        };
+        let pins = [line("card-pin-signal", &end.signal), line(other, &end.other)];
+        End {
+            title: words
+                .say(&Message::new("card-connector").with("id", &end.connector).with("title", &end.title)),
+            view: view(words, end),
+            pins: pins.into_iter().flatten().collect(),
+        }
+    };
+    [&sensor.control_unit, &sensor.component].into_iter().flatten().map(&mut end).collect()
+}
+
+/// How a connector is seen: view, side and latch in words.
+pub(super) fn view(words: &Words, end: &PinEnd) -> String {
+    let view = match end.view {
+        Some(View::MatingFace) => words.word("card-view-mating-face"),
+        Some(View::WireEntry) => words.word("card-view-wire-entry"),
+        None => words.say(&Message::new("card-view-not-given")),
+    };
+    let side = match end.side {
+        Some(Side::Harness) => words.word("card-side-harness"),
+        Some(Side::Component) => words.word("card-side-component"),
+        None => words.say(&Message::new("card-side-not-given")),
+    };
+    [Some(view), Some(side), end.latch.clone()].into_iter().flatten().collect::<Vec<_>>().join(", ")
+}
+
+fn point_table(words: &Words, points: &Points) -> PointTable {
+    let (temperature, resistance) = points.units;
+    let four = points.rows.first().is_some_and(|row| row.len() == 4);
+    let columns = if four {
+        let limit = |id| format!("{} {resistance}", words.word(id));
+        vec![temperature.to_owned(), limit("card-min"), limit("card-nominal"), limit("card-max")]
+    } else {
+        vec![temperature.to_owned(), resistance.to_owned()]
+    };
+    let cell = |cell: &String| cell.replace('-', "−").replace('_', "");
+    PointTable {
+        title: words.word("card-points"),
+        columns,
+        rows: points.rows.iter().map(|row| row.iter().map(cell).collect()).collect(),
+    }
+}

@@ -1,0 +1,123 @@
+//! Resistance and voltage against temperature, in parts of the plot's sides.
+
+use serde::Serialize;
+
+use super::figures;
+use super::reading::Readings;
+use crate::model::Card;
+use crate::quantity::{Interval, Temperature};
+use crate::words::{Message, Words};
+
+/// Steps of the drawn lines; at arm's length they look smooth.
+const PIECES: u32 = 40;
+
+/// How many ticks an axis has at most.
+const MOST_TICKS: f64 = 6.0;
+
+#[derive(Debug, Serialize)]
+pub(super) struct Plot {
+    title: String,
+    unit: &'static str,
+    x_unit: &'static str,
+    x_ticks: Vec<Tick>,
+    y_ticks: Vec<Tick>,
+    nominal: Vec<[f64; 2]>,
+    low: Vec<[f64; 2]>,
+    high: Vec<[f64; 2]>,
+    alt: String,
+}
+
+#[derive(Debug, Serialize)]
+struct Tick {
+    at: f64,
+    text: String,
+}
+
+/// Nominal value and limits at one temperature.
+type Sample = (f64, Option<(f64, f64)>);
+
+/// One plot of ohms, and one of volts where the circuit is known.
+pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Vec<Plot> {
+    let range = card.range;
+    let ohms = |at| {
+        let limits = readings.ohm_band(at).map(|band| (band.low.ohms(), band.high.ohms()));
+        Some((readings.ohms(at)?.ohms(), limits))
+    };
+    let volts = |at| {
+        let limits = readings.volt_band(at).map(|band| (band.low.volts(), band.high.volts()));
+        Some((readings.volts(at)?.volts(), limits))
+    };
+    let title = |id| words.word(id);
+    let resistance = plot(words, range, title("card-plot-resistance"), "Ω", ohms);
+    let voltage = plot(words, range, title("card-plot-voltage"), "V", volts);
+    resistance.into_iter().chain(voltage).collect()
+}
+
+fn plot(
+    words: &Words,
+    range: Interval<Temperature>,
+    title: String,
+    unit: &'static str,
+    of: impl Fn(Temperature) -> Option<Sample>,
+) -> Option<Plot> {
+    let (cold, hot) = (range.low.celsius(), range.high.celsius());
+    // A single temperature makes no plot.
+    if hot - cold < 1.0 {
+        return None;
+    }
+    let share = |piece: u32| f64::from(piece) / f64::from(PIECES);
+    let samples: Vec<(f64, Sample)> = (0..=PIECES)
+        .map(|piece| {
+            let at = Temperature::from_celsius((cold + share(piece) * (hot - cold)).clamp(cold, hot));
+            Some((share(piece), of(at)?))
+        })
+        .collect::<Option<_>>()?;
+    let top_of = |sample: &Sample| sample.1.map_or(sample.0, |(_, high)| high);
+    let most = samples.iter().map(|(_, sample)| top_of(sample)).fold(0.0, f64::max);
+    let step = round_step(most);
+    let top = (most / step).ceil() * step;
+    let line = |value: &dyn Fn(&Sample) -> Option<f64>| {
+        let point = |(x, sample): &(f64, Sample)| Some([tidy(*x), tidy(value(sample)? / top)]);
+        samples.iter().map(point).collect::<Option<Vec<_>>>().unwrap_or_default()
+    };
+    let ends = samples.first().zip(samples.last());
+    let (first, last) = ends.map(|(first, last)| (first.1.0, last.1.0))?;
+    let alt = Message::new("card-alt-plot")
+        .with("title", &title)
+        .with("first", format!("{} {unit}", figures::trimmed(first)))
+        .with("last", format!("{} {unit}", figures::trimmed(last)))
+        .with("cold", figures::celsius(range.low))
+        .with("hot", figures::celsius(range.high));
+    Some(Plot {
+        title,
+        unit,
+        x_unit: "°C",
+        x_ticks: ticks(cold, hot, round_step(hot - cold)),
+        y_ticks: ticks(0.0, top, step),
+        nominal: line(&|sample| Some(sample.0)),
+        low: line(&|sample| sample.1.map(|(low, _)| low)),
+        high: line(&|sample| sample.1.map(|(_, high)| high)),
+        alt: words.say(&alt),
+    })
+}
+
+/// The smallest of 1, 2, 5 × 10ⁿ that gives no more ticks than an axis can hold.
+fn round_step(span: f64) -> f64 {
+    let power = libm::pow(10.0, libm::floor(libm::log10(span / MOST_TICKS)));
+    let fits = |factor: &f64| span / (factor * power) <= MOST_TICKS;
+    [1.0, 2.0, 5.0].into_iter().find(fits).unwrap_or(10.0) * power
+}
+
+fn ticks(low: f64, high: f64, step: f64) -> Vec<Tick> {
+    let first = (low / step - 1e-9).ceil();
+    let count = ((high / step + 1e-9).floor() - first).max(0.0) as u32;
+    (0..=count)
+        .map(|index| (first + f64::from(index)) * step)
+        .map(|value| Tick { at: tidy((value - low) / (high - low)), text: figures::trimmed(value) })
+        .collect()
+}
+
+/// Four decimals are a hundredth of a millimetre on paper; fewer bytes, same line.
+fn tidy(share: f64) -> f64 {
+    (share * 1e4).round() / 1e4
+}

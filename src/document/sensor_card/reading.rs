@@ -1,0 +1,131 @@
+//! What one sensor reads: ohms and volts at a temperature, with their limits.
+
+use super::KeyFigure;
+use super::figures::{self, VOLT_DECIMALS};
+use crate::model::{Multimeter, Sensor};
+use crate::physics::Band;
+use crate::physics::circuit::{Circuit, Meter, Probe};
+use crate::physics::tolerance::{self, service_limits};
+use crate::quantity::{Interval, Ratio, Resistance, Temperature, Voltage};
+use crate::words::{Message, Words};
+
+/// A sensor with its circuit and the meter on it.
+pub(in crate::document) struct Readings<'a> {
+    pub sensor: &'a Sensor,
+    pub meter: Option<Meter>,
+}
+
+impl<'a> Readings<'a> {
+    /// Readings at the control unit's pin.
+    pub(in crate::document) fn new(sensor: &'a Sensor, meter: Option<&Multimeter>) -> Self {
+        Self::at(sensor, meter, Probe::ControlUnit)
+    }
+
+    /// Readings where the probe touches.
+    pub(in crate::document) fn at(sensor: &'a Sensor, meter: Option<&Multimeter>, at: Probe) -> Self {
+        let input = meter.and_then(|meter| meter.input);
+        Self { sensor, meter: input.map(|input| Meter { input, at }) }
+    }
+
+    /// The nominal resistance.
+    pub(in crate::document) fn ohms(&self, at: Temperature) -> Option<Resistance> {
+        self.sensor.curve.resistance(at).ok()
+    }
+
+    /// The resistance of a good part, where its tolerance is known.
+    pub(in crate::document) fn ohm_band(&self, at: Temperature) -> Option<Band<Resistance>> {
+        let tolerance = self.sensor.tolerance.as_ref()?;
+        tolerance::band(&self.sensor.curve, tolerance, at).ok()
+    }
+
+    /// The nominal voltage.
+    pub(in crate::document) fn volts(&self, at: Temperature) -> Option<Voltage> {
+        Some(self.circuit()?.voltage(self.ohms(at)?, self.meter.as_ref()))
+    }
+
+    /// The voltage of a good part in a good circuit, where all tolerances are known.
+    pub(in crate::document) fn volt_band(&self, at: Temperature) -> Option<Band<Voltage>> {
+        self.circuit()?.voltage_band(self.ohm_band(at)?, self.meter.as_ref())
+    }
+
+    /// The same as a part of the reference.
+    pub(in crate::document) fn ratio_band(&self, at: Temperature) -> Option<Band<Ratio>> {
+        let (circuit, ohms, meter) = (self.circuit()?, self.ohm_band(at)?, self.meter.as_ref());
+        let window = circuit.ratio_window(Interval { low: ohms.low, high: ohms.high }, meter)?;
+        let nominal = circuit.ratio(ohms.nominal, meter);
+        Some(Band { low: window.low, nominal, high: window.high })
+    }
+
+    /// The resistance between the service limits.
+    pub(in crate::document) fn service_ohms(&self, at: Temperature) -> Option<Band<Resistance>> {
+        let limit = self.sensor.service_limit?;
+        let (low, high) = service_limits(&self.sensor.curve, limit, at).ok()?;
+        Some(Band { low, nominal: self.ohms(at)?, high })
+    }
+
+    /// The voltage between the service limits.
+    pub(in crate::document) fn service_volts(&self, at: Temperature) -> Option<Band<Voltage>> {
+        self.circuit()?.voltage_band(self.service_ohms(at)?, self.meter.as_ref())
+    }
+
+    /// The voltage with the sensor unplugged.
+    pub(in crate::document) fn open(&self) -> Option<Band<Voltage>> {
+        self.fixed(Resistance::from_ohms(f64::INFINITY))
+    }
+
+    /// The voltage with the sensor's two wires touching.
+    pub(in crate::document) fn short(&self) -> Option<Band<Voltage>> {
+        self.fixed(Resistance::from_ohms(0.0))
+    }
+
+    fn fixed(&self, sensor: Resistance) -> Option<Band<Voltage>> {
+        let circuit = self.circuit()?;
+        let nominal = circuit.voltage(sensor, self.meter.as_ref());
+        let window = circuit.voltage_window(Interval { low: sensor, high: sensor }, self.meter.as_ref());
+        let window = window.unwrap_or(Interval { low: nominal, high: nominal });
+        Some(Band { low: window.low, nominal, high: window.high })
+    }
+
+    /// Whether every part of the circuit has a tolerance.
+    pub(in crate::document) fn limits_known(&self) -> bool {
+        let open = Resistance::from_ohms(f64::INFINITY);
+        let window = Interval { low: open, high: open };
+        self.circuit().is_some_and(|circuit| circuit.voltage_window(window, self.meter.as_ref()).is_some())
+    }
+
+    /// The circuit, where it is known.
+    pub(in crate::document) fn circuit(&self) -> Option<&Circuit> {
+        self.sensor.circuit.as_ref()
+    }
+}
+
+/// A voltage band as text, in volts.
+pub(in crate::document) fn volts(band: Band<Voltage>) -> figures::Shown {
+    let plain = Band { low: band.low.volts(), nominal: band.nominal.volts(), high: band.high.volts() };
+    figures::band(plain, VOLT_DECIMALS)
+}
+
+/// A resistance band as text, in ohms.
+pub(in crate::document) fn ohms(band: Band<Resistance>) -> figures::Shown {
+    figures::ohms(Band { low: band.low.ohms(), nominal: band.nominal.ohms(), high: band.high.ohms() })
+}
+
+/// The window at one temperature, to be read from a distance.
+pub(super) fn key_figure(words: &Words, readings: &Readings<'_>, at: Temperature) -> KeyFigure {
+    let in_ohms = readings.ohm_band(at).map(|band| figures::range(&ohms(band)));
+    let temperature = format!("{} °C", figures::celsius(at));
+    if let Some(band) = readings.volt_band(at) {
+        let also = in_ohms.map(|ohms| format!("{ohms} Ω")).unwrap_or_default();
+        let value = figures::range(&volts(band));
+        return KeyFigure { at: temperature, value, unit: "V".to_owned(), also };
+    }
+    if let Some(value) = in_ohms {
+        let volts = readings.volts(at).map(|volts| figures::nominal_volts(volts.volts()));
+        let also = volts
+            .map(|volts| words.say(&Message::new("card-nominal-value").with("value", format!("{volts} V"))));
+        return KeyFigure { at: temperature, value, unit: "Ω".to_owned(), also: also.unwrap_or_default() };
+    }
+    let ohms = readings.ohms(at).map(|ohms| figures::nominal_ohms(ohms.ohms())).unwrap_or_default();
+    let also = words.say(&Message::new("card-nominal-value").with("value", format!("{ohms} Ω")));
+    KeyFigure { at: temperature, value: words.word("doc-not-given"), unit: String::new(), also }
+}

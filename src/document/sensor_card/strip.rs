@@ -1,0 +1,177 @@
+//! The strip table: a row per step of temperature.
+
+use serde::Serialize;
+
+use super::figures::{self, VOLT_DECIMALS};
+use super::reading::{self, Readings};
+use crate::model::Card;
+use crate::quantity::{Interval, Rounding, Temperature, figure};
+use crate::words::{Message, Words};
+
+/// Rows of the strip that fit the front of a card at the legible size.
+///
+/// The template decides; a test typesets a card with this many rows and sees
+/// that it has two sides.
+pub const ROWS_ON_A_SIDE: usize = 33;
+
+/// More rows than this are no card.
+pub const MOST_ROWS: usize = 200;
+
+/// Steps to choose from where the lead has not chosen, in kelvin.
+const STEPS: [f64; 3] = [1.0, 2.0, 5.0];
+
+/// What stands in a cell whose column cannot be computed.
+const BLANK: &str = "–";
+
+#[derive(Debug, Serialize)]
+pub(super) struct Strip {
+    columns: Vec<Column>,
+    rows: Vec<Vec<String>>,
+    note: String,
+}
+
+#[derive(Debug, Serialize)]
+struct Column {
+    head: &'static str,
+    sub: String,
+    decimals: usize,
+    key: bool,
+}
+
+/// Three round temperatures well inside a range: at a quarter, half and three quarters.
+pub(super) fn key_temperatures(range: Interval<Temperature>) -> impl Iterator<Item = Temperature> {
+    let (low, high) = (range.low.celsius(), range.high.celsius());
+    // Tens where the range is wide enough for three different ones.
+    let grid = if high - low >= 40.0 {
+        10.0
+    } else if high - low >= 4.0 {
+        1.0
+    } else {
+        0.1
+    };
+    [0.25, 0.5, 0.75].into_iter().map(move |part| {
+        let round = ((low + part * (high - low)) / grid).round() * grid;
+        Temperature::from_celsius(round.clamp(low, high))
+    })
+}
+
+/// How many steps of `step` kelvin lie in a range, ends included.
+#[must_use]
+pub fn steps_in(range: Interval<Temperature>, step: f64) -> usize {
+    let (first, last) = ends(range, step);
+    if last < first { 1 } else { (last - first) as usize + 1 }
+}
+
+/// The first and last multiple of `step` in a range, in steps.
+fn ends(range: Interval<Temperature>, step: f64) -> (f64, f64) {
+    let hair = 1e-9;
+    ((range.low.celsius() / step - hair).ceil(), (range.high.celsius() / step + hair).floor())
+}
+
+/// The temperatures of the rows: multiples of the step, or the lower end alone.
+fn temperatures(range: Interval<Temperature>, step: f64) -> Vec<Temperature> {
+    let (first, last) = ends(range, step);
+    if last < first {
+        return vec![range.low];
+    }
+    let count = steps_in(range, step).min(MOST_ROWS);
+    let clamp = |t: f64| t.clamp(range.low.celsius(), range.high.celsius());
+    // The counter is far below 2^52: every row's number is exact.
+    (0..count).map(|row| Temperature::from_celsius(clamp((first + row as f64) * step))).collect()
+}
+
+/// The smallest step whose rows fit one side, or the largest there is.
+fn step(card: &Card) -> f64 {
+    card.step.map_or_else(
+        || {
+            let fits = |step: &f64| steps_in(card.range, *step) <= ROWS_ON_A_SIDE;
+            STEPS.into_iter().find(fits).unwrap_or(STEPS[STEPS.len() - 1])
+        },
+        |step| step.kelvins(),
+    )
+}
+
+/// Composes the table.
+pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Strip {
+    let temperatures = temperatures(card.range, step(card));
+    let rows: Vec<Vec<String>> = temperatures.iter().map(|&at| row(readings, at)).collect();
+    let (min, nominal, max) = (words.word("card-min"), words.word("card-nominal"), words.word("card-max"));
+    let heads = [
+        ("°C", String::new()),
+        ("°F", String::new()),
+        ("Ω", min.clone()),
+        ("Ω", nominal.clone()),
+        ("Ω", max.clone()),
+        ("V", min),
+        ("V", nominal),
+        ("V", max),
+        ("%/K", String::new()),
+    ];
+    let columns = heads.into_iter().enumerate().map(|(index, (head, sub))| Column {
+        head,
+        sub,
+        decimals: rows.iter().map(|row| decimals(&row[index])).max().unwrap_or(0),
+        key: index == 0,
+    });
+    Strip { columns: columns.collect(), note: note(words, readings, card), rows }
+}
+
+/// How many decimals a printed number has.
+fn decimals(cell: &str) -> usize {
+    cell.split_once('.').map_or(0, |(_, fraction)| fraction.len())
+}
+
+fn row(readings: &Readings<'_>, at: Temperature) -> Vec<String> {
+    let blank = || BLANK.to_owned();
+    let ohms = match (readings.ohm_band(at), readings.ohms(at)) {
+        (Some(band), _) => {
+            let shown = reading::ohms(band);
+            [shown.low, shown.nominal, shown.high]
+        }
+        (None, Some(ohms)) => [blank(), figures::nominal_ohms(ohms.ohms()), blank()],
+        (None, None) => [blank(), blank(), blank()],
+    };
+    let volts = match (readings.volt_band(at), readings.volts(at)) {
+        (Some(band), _) => {
+            let shown = reading::volts(band);
+            [shown.low, shown.nominal, shown.high]
+        }
+        (None, Some(volts)) => [blank(), figure(volts.volts(), VOLT_DECIMALS, Rounding::Nearest), blank()],
+        (None, None) => [blank(), blank(), blank()],
+    };
+    let slope = readings
+        .sensor
+        .curve
+        .slope(at)
+        .map_or_else(|_| blank(), |slope| figure(100.0 * slope, 2, Rounding::Nearest));
+    // A whole degree Celsius is a whole number of tenths of a degree Fahrenheit.
+    let fahrenheit = figure(at.fahrenheit(), 1, Rounding::Nearest);
+    let temperatures = [figures::celsius(at), fahrenheit];
+    temperatures.into_iter().chain(ohms).chain(volts).chain([slope]).collect()
+}
+
+/// What the columns include, and why one is blank.
+fn note(words: &Words, readings: &Readings<'_>, card: &Card) -> String {
+    let sensor = readings.sensor;
+    let mut parts = Vec::new();
+    let middle = key_temperatures(card.range).nth(1).unwrap_or(card.range.low);
+    if readings.volt_band(middle).is_some() {
+        parts.push(words.word("card-note-window"));
+    } else if sensor.tolerance.is_some() {
+        parts.push(words.word("card-note-ohm-window"));
+    } else {
+        parts.push(words.word("card-note-no-tolerance"));
+    }
+    if sensor.circuit.is_none() {
+        parts.push(words.word("card-note-no-circuit"));
+    } else if sensor.tolerance.is_some() && readings.volt_band(middle).is_none() {
+        parts.push(words.word("card-note-no-volt-limits"));
+    }
+    if sensor.circuit.is_some() {
+        parts.push(match &readings.meter {
+            Some(meter) => words.say(&Message::new("card-note-meter").with("input", meter.input.nominal)),
+            None => words.word("card-note-no-meter"),
+        });
+    }
+    parts.join(" ")
+}

@@ -1,0 +1,374 @@
+//! The test sheet: what to measure on one vehicle, where, and what to expect.
+
+use serde::Serialize;
+
+use super::caution::{self, Cautions};
+use super::figures;
+use super::furniture::{Furniture, Kind};
+use super::marks::Marks;
+use super::sensor_card::reading::{self, Readings};
+use super::sensor_card::view;
+use super::{Context, Data, Document, Listed, Paperwork, finish};
+use crate::model::{Fact, Group, PinEnd, Row, Sensor, Sheet, Vehicle};
+use crate::physics::Band;
+use crate::physics::circuit::Probe;
+use crate::quantity::{Resistance, Rounding, Temperature, Voltage, figure};
+use crate::spec::{Measure, Paper, Spot};
+use crate::words::{Message, Words};
+
+const TEMPLATE: &str = "test-sheet.typ";
+
+/// Conditions to write down before measuring, with the unit printed in the box.
+const BOXES: [(&str, &str); 12] = [
+    ("sheet-box-technician", ""),
+    ("sheet-box-date", ""),
+    ("sheet-box-odometer", "km"),
+    ("sheet-box-bay", "°C"),
+    ("sheet-box-humidity", "%"),
+    ("sheet-box-soak", "h"),
+    ("sheet-box-battery-rest", "V"),
+    ("sheet-box-battery-running", "V"),
+    ("sheet-box-reference", "V"),
+    ("sheet-box-leads", "Ω"),
+    ("sheet-box-mode", ""),
+    ("sheet-box-complaint", ""),
+];
+
+const SIGN_OFF: [&str; 4] =
+    ["sheet-sign-name", "sheet-sign-signature", "sheet-sign-date", "sheet-sign-checked"];
+
+/// Everything a test sheet's template gets.
+#[derive(Debug, Serialize)]
+struct TestSheet {
+    furniture: Furniture,
+    vehicle: Vec<Labelled>,
+    boxes: Vec<WriteOn>,
+    instruments: Vec<Instrument>,
+    at: String,
+    at_note: String,
+    groups: Vec<TestGroup>,
+    else_lines: Vec<String>,
+    sign_off: Vec<Label>,
+    cautions: Cautions,
+    remarks: bool,
+}
+
+impl Data for TestSheet {
+    fn furniture(&mut self) -> &mut Furniture {
+        &mut self.furniture
+    }
+}
+
+#[derive(Debug, Serialize)]
+struct Labelled {
+    label: String,
+    value: String,
+}
+
+#[derive(Debug, Serialize)]
+struct Label {
+    label: String,
+}
+
+#[derive(Debug, Serialize)]
+struct WriteOn {
+    label: String,
+    unit: &'static str,
+}
+
+#[derive(Debug, Serialize)]
+struct Instrument {
+    role: String,
+    name: String,
+    accuracy: String,
+}
+
+#[derive(Debug, Serialize)]
+struct TestGroup {
+    title: String,
+    state: String,
+    expect_head: String,
+    rows: Vec<TestRow>,
+}
+
+#[derive(Debug, Serialize)]
+struct TestRow {
+    number: String,
+    title: String,
+    note: String,
+    pins: String,
+    view: String,
+    expect: String,
+    unit: &'static str,
+    expect_sub: String,
+    expect_sub2: String,
+    marks: String,
+}
+
+/// Composes the sheet of one vehicle.
+pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
+    let Context { model, words, bay, .. } = context;
+    let Paperwork::TestSheet { vehicle } = &listed.paperwork else { return None };
+    let sheet = model.sheets.get(&listed.spec)?;
+    let vehicle = model.vehicles.get(vehicle)?;
+    let system = model.systems.get(&sheet.system)?;
+    let mut marks = Marks::default();
+    let title = Message::new("sheet-title").with("title", &sheet.title).with("vehicle", &vehicle.title);
+    let kind = Kind {
+        word: "doc-test-sheet",
+        paper: match model.shop.paper {
+            Paper::A4 => "a4",
+            Paper::Letter => "us-letter",
+        },
+        title: words.say(&title),
+        id: listed.id.clone(),
+    };
+    let furniture = Furniture::new(context, kind, &sheet.system, system, &mut marks);
+    let mut number = 0;
+    let groups = sheet.groups.iter().map(|group| {
+        let rows = group.rows.iter().filter_map(|row| {
+            number += 1;
+            test_row(context, sheet, group, row, number, &mut marks)
+        });
+        TestGroup {
+            title: group.title.clone(),
+            state: state(words, group),
+            rows: rows.collect(),
+            expect_head: expect_head(words, bay),
+        }
+    });
+    let groups = groups.collect();
+    let data = TestSheet {
+        furniture,
+        vehicle: identity(words, vehicle, &system.title, &mut marks),
+        boxes: BOXES.map(|(id, unit)| WriteOn { label: words.word(id), unit }).into(),
+        instruments: instruments(words, sheet, &mut marks),
+        at: bay.map(both_scales).unwrap_or_default(),
+        at_note: if bay.is_none() { words.word("sheet-no-bay") } else { String::new() },
+        groups,
+        else_lines: ["sheet-else-reference", "sheet-else-zero", "sheet-else-all", "sheet-else-undecided"]
+            .map(|id| words.word(id))
+            .into(),
+        sign_off: SIGN_OFF.map(|id| Label { label: words.word(id) }).into(),
+        cautions: caution::sensor_wiring(words),
+        remarks: true,
+    };
+    Some(finish(listed, TEMPLATE, data, marks))
+}
+
+/// A temperature in both scales: `31.0 °C (87.8 °F)`.
+fn both_scales(at: Temperature) -> String {
+    let one = |value| figure(value, 1, Rounding::Nearest);
+    format!("{} °C ({} °F)", one(at.celsius()), one(at.fahrenheit()))
+}
+
+fn expect_head(words: &Words, bay: Option<Temperature>) -> String {
+    match bay {
+        Some(at) => {
+            let at = format!("{} °C", figure(at.celsius(), 1, Rounding::Nearest));
+            words.say(&Message::new("sheet-expect-at").with("temperature", at))
+        }
+        None => words.word("sheet-expect"),
+    }
+}
+
+/// The group's state, and what is mated for this measurement.
+fn state(words: &Words, group: &Group) -> String {
+    let mated = match (group.measure, group.place) {
+        (Measure::Voltage, _) => "sheet-all-mated",
+        (Measure::OpenVoltage, _) => "sheet-sensor-unmated",
+        (Measure::Resistance, Spot::ControlUnit) => "sheet-unit-unmated",
+        (Measure::Resistance, Spot::Sensor) => "sheet-sensor-unmated",
+    };
+    format!("{} · {}", group.state, words.word(mated))
+}
+
+fn identity(words: &Words, vehicle: &Vehicle, system: &str, marks: &mut Marks) -> Vec<Labelled> {
+    let mut known = |part: &str, label, value: &Option<String>| {
+        let fact = Fact {
+            key: format!("vehicle.{}.{part}", vehicle.id),
+            label,
+            written: value.clone(),
+            source: Some(String::new()),
+        };
+        if fact.is_missing() {
+            marks.mark(words, &fact);
+        }
+        Labelled {
+            label: words.word(label),
+            value: fact.written.unwrap_or_else(|| words.word("doc-not-given")),
+        }
+    };
+    vec![
+        known("title", "sheet-vehicle", &Some(vehicle.title.clone())),
+        known("system", "sheet-system", &Some(system.to_owned())),
+        known("registration", "sheet-registration", &vehicle.registration),
+        known("chassis", "sheet-chassis", &vehicle.chassis),
+        known("built", "sheet-built", &vehicle.built),
+    ]
+}
+
+fn instruments(words: &Words, sheet: &Sheet, marks: &mut Marks) -> Vec<Instrument> {
+    let mut all = Vec::new();
+    let mut line = |role, found: Option<(&String, &Vec<Fact>)>| {
+        let Some((title, facts)) = found else {
+            let not_given = words.word("doc-not-given");
+            let key = format!("sheet.{}.{role}", sheet.id);
+            marks.mark(words, &Fact::new::<()>(key, role, None));
+            all.push(Instrument { role: words.word(role), name: not_given, accuracy: String::new() });
+            return;
+        };
+        let shown = facts.iter().map(|fact| {
+            let value = Message::new("sheet-instrument-value")
+                .with_word("what", fact.label)
+                .with("value", marks.shown(words, fact));
+            words.say(&value)
+        });
+        let accuracy = shown.collect::<Vec<_>>().join(" · ");
+        all.push(Instrument { role: words.word(role), name: title.clone(), accuracy });
+    };
+    let thermometer = sheet.thermometer.as_ref();
+    line("kind-thermometer", thermometer.map(|meter| (&meter.title, &meter.facts)));
+    line("kind-multimeter", sheet.meter.as_ref().map(|meter| (&meter.title, &meter.facts)));
+    all
+}
+
+fn test_row(
+    context: Context<'_>,
+    sheet: &Sheet,
+    group: &Group,
+    row: &Row,
+    number: usize,
+    marks: &mut Marks,
+) -> Option<TestRow> {
+    let Context { model, words, bay, .. } = context;
+    let sensor = model.sensors.get(&row.sensor)?;
+    let (end, probe) = match group.place {
+        Spot::ControlUnit => (&sensor.control_unit, Probe::ControlUnit),
+        Spot::Sensor => (&sensor.component, Probe::Sensor),
+    };
+    let readings = Readings::at(sensor, sheet.meter.as_ref(), probe);
+    let expected = expected(words, &readings, group.measure, bay, row);
+    let not_given = || words.word("doc-not-given");
+    Some(TestRow {
+        number: number.to_string(),
+        title: sensor.title.clone(),
+        note: row.note.clone().unwrap_or_default(),
+        pins: end.as_ref().map_or_else(not_given, |end| probes(end, group.measure)),
+        view: end.as_ref().map_or_else(String::new, |end| view(words, end)),
+        unit: match group.measure {
+            Measure::Voltage | Measure::OpenVoltage => "V",
+            Measure::Resistance => "Ω",
+        },
+        expect: expected.main,
+        expect_sub: expected.sub,
+        expect_sub2: expected.sub2,
+        marks: marks.letters(words, facts(sensor, group.measure)),
+    })
+}
+
+/// The facts that a row's window rests on.
+fn facts(sensor: &Sensor, measure: Measure) -> Vec<&Fact> {
+    let pins = [&sensor.control_unit, &sensor.component].into_iter().flatten();
+    let pins = pins.flat_map(|end| &end.facts);
+    let curve = sensor.curve_facts.iter().filter(|_| measure != Measure::OpenVoltage);
+    let circuit = sensor.circuit_facts.iter().filter(|_| measure != Measure::Resistance);
+    let other = sensor.other_facts.iter().filter(|fact| fact.label == "fact-service-limit");
+    curve.chain(circuit).chain(other).chain(pins).collect()
+}
+
+/// Where the two probes go: `C2/7 +  C2/14 −`; ohms have no polarity.
+fn probes(end: &PinEnd, measure: Measure) -> String {
+    let (plus, minus) = match measure {
+        Measure::Voltage | Measure::OpenVoltage => (" +", " −"),
+        Measure::Resistance => ("", ""),
+    };
+    let pin =
+        |pin: &Option<crate::model::PinUse>, sign| pin.as_ref().map(|pin| format!("{}{sign}", pin.name));
+    let both = [pin(&end.signal, plus), pin(&end.other, minus)];
+    both.into_iter().flatten().collect::<Vec<_>>().join("  ")
+}
+
+/// The window of one row and the lines under it.
+#[derive(Debug, Default)]
+struct Expected {
+    main: String,
+    sub: String,
+    sub2: String,
+}
+
+fn expected(
+    words: &Words,
+    readings: &Readings<'_>,
+    measure: Measure,
+    bay: Option<Temperature>,
+    row: &Row,
+) -> Expected {
+    let sensor = readings.sensor;
+    if measure == Measure::OpenVoltage {
+        // Unplugged, the line does not depend on the bay's temperature.
+        let limits = readings.open().filter(|_| readings.limits_known());
+        return match (limits, readings.open()) {
+            (Some(band), _) => Expected { main: volt_range(band), ..Expected::default() },
+            (None, Some(band)) => nominal_only(words, &figures::nominal_volts(band.nominal.volts()), "V"),
+            (None, None) => Expected { main: words.word("doc-not-given"), ..Expected::default() },
+        };
+    }
+    let Some(at) = bay else {
+        let sub = match &row.card {
+            Some(card) => words.say(&Message::new("sheet-see-card").with("card", card)),
+            None => words.word("sheet-no-card"),
+        };
+        return Expected { sub, ..Expected::default() };
+    };
+    if !sensor.range.contains(&at) {
+        let outside = Message::new("sheet-outside")
+            .with("low", figures::celsius(sensor.range.low))
+            .with("high", figures::celsius(sensor.range.high));
+        return Expected { sub: words.say(&outside), ..Expected::default() };
+    }
+    let service = |window: String, unit: &str| {
+        words.say(&Message::new("sheet-service").with("window", window).with("unit", unit))
+    };
+    match measure {
+        Measure::Voltage => {
+            let Some(band) = readings.volt_band(at) else {
+                let nominal = readings.volts(at).map(|volts| figures::nominal_volts(volts.volts()));
+                return nominal_only(words, &nominal.unwrap_or_default(), "V");
+            };
+            let service = readings.service_volts(at).map(|band| service(volt_range(band), "V"));
+            let ohms = readings.ohm_band(at).map(|band| format!("{} Ω", ohm_range(band)));
+            Expected {
+                main: volt_range(band),
+                sub: service.unwrap_or_default(),
+                sub2: ohms.unwrap_or_default(),
+            }
+        }
+        Measure::Resistance | Measure::OpenVoltage => {
+            let Some(band) = readings.ohm_band(at) else {
+                let nominal = readings.ohms(at).map(|ohms| figures::nominal_ohms(ohms.ohms()));
+                return nominal_only(words, &nominal.unwrap_or_default(), "Ω");
+            };
+            let service = readings.service_ohms(at).map(|band| service(ohm_range(band), "Ω"));
+            Expected { main: ohm_range(band), sub: service.unwrap_or_default(), sub2: String::new() }
+        }
+    }
+}
+
+/// NOT GIVEN where a window should be, with the nominal value where that is known.
+fn nominal_only(words: &Words, nominal: &str, unit: &str) -> Expected {
+    let main = words.word("doc-not-given");
+    if nominal.is_empty() {
+        return Expected { main, ..Expected::default() };
+    }
+    let value = Message::new("card-nominal-value").with("value", format!("{nominal} {unit}"));
+    Expected { main, sub: words.say(&value), sub2: String::new() }
+}
+
+fn volt_range(band: Band<Voltage>) -> String {
+    figures::range(&reading::volts(band))
+}
+
+fn ohm_range(band: Band<Resistance>) -> String {
+    figures::range(&reading::ohms(band))
+}

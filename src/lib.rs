@@ -1,0 +1,12 @@
+//! Bay cards and test sheets for the climate control of road vehicles.
+
+pub mod cli;
+pub mod diag;
+pub mod document;
+pub mod model;
+pub mod physics;
+pub mod quantity;
+pub mod rules;
+pub mod spec;
+pub mod typeset;
+pub mod words;

@@ -1,0 +1,10 @@
+//! The `bayleaf` command: parse, run, exit.
+
+use std::process::ExitCode;
+
+use clap::Parser;
+
+fn main() -> ExitCode {
+    let arguments = bayleaf::cli::Arguments::parse();
+    bayleaf::cli::run(arguments).into()
+}

@@ -1,0 +1,220 @@
+//! Links a set that the rules have passed.
+
+use std::collections::BTreeMap;
+
+use super::convert;
+use super::fact::Fact;
+use super::instrument::{Multimeter, Thermometer};
+use super::paper::{Card, Group, Row, Sheet};
+use super::pins::{PinEnd, PinUse};
+use super::sensor::{Points, Sensor};
+use super::{Model, Shop, System, Vehicle};
+use crate::spec::{self, At, Entry, Set, Sourced};
+
+mod facts;
+
+/// Builds the model; `None` where the set lacks what every set must have.
+///
+/// The rules have been asked before and have said why: a `None` here without
+/// a finding of theirs would be a rule that is missing.
+#[must_use]
+pub fn build(set: &Set) -> Option<Model> {
+    let shop = &set.shop.as_ref()?.item;
+    Some(Model {
+        shop: Shop {
+            title: text(&shop.title)?,
+            paper: shop.paper.as_ref()?.value,
+            notice: text(&shop.notice),
+        },
+        systems: all(&set.systems, |_, system| {
+            Some(System {
+                title: text(&system.title)?,
+                applicability: system.applicability.clone(),
+                reference: system.reference.clone(),
+            })
+        })?,
+        sensors: all(&set.sensors, |id, sensor| build_sensor(set, id, sensor))?,
+        vehicles: all(&set.vehicles, |id, vehicle| {
+            Some(Vehicle {
+                id: id.to_owned(),
+                title: text(&vehicle.title)?,
+                system: text(&vehicle.system)?,
+                registration: text(&vehicle.registration),
+                chassis: text(&vehicle.chassis),
+                built: text(&vehicle.built),
+            })
+        })?,
+        cards: all(&set.cards, |id, card| build_card(set, id, card))?,
+        sheets: all(&set.sheets, |id, sheet| build_sheet(set, id, sheet))?,
+    })
+}
+
+/// Builds every entry of a kind, or none where one cannot be.
+fn all<T, U>(
+    entries: &BTreeMap<String, Entry<T>>,
+    build: impl Fn(&str, &T) -> Option<U>,
+) -> Option<BTreeMap<String, U>> {
+    entries.iter().map(|(id, entry)| Some((id.clone(), build(id, &entry.item)?))).collect()
+}
+
+fn text(value: &Option<At<String>>) -> Option<String> {
+    value.as_ref().map(|text| text.value.clone())
+}
+
+fn build_sensor(set: &Set, id: &str, sensor: &spec::Sensor) -> Option<Sensor> {
+    let system = text(&sensor.system)?;
+    let reference = set.systems.get(&system).and_then(|system| system.item.reference.as_ref());
+    let written_curve = &sensor.curve.as_ref()?.value;
+    let curve = convert::curve(written_curve)?.ok()?;
+    let range = sensor.range.as_ref().map_or_else(|| curve.domain(), |range| range.value);
+    let written = sensor.circuit.as_ref();
+    Some(Sensor {
+        id: id.to_owned(),
+        title: text(&sensor.title)?,
+        location: sensor.location.as_ref().map(|location| location.value.clone()),
+        points: points(written_curve),
+        tolerance: convert::tolerance(sensor),
+        range,
+        topology: written.and_then(|circuit| circuit.topology.as_ref()).map(|at| at.value),
+        circuit: written.and_then(|circuit| convert::circuit(circuit, reference)),
+        control_unit: pin_end(set, &format!("sensor.{id}.pins"), sensor.pins.as_ref()),
+        component: pin_end(set, &format!("sensor.{id}.component_pins"), sensor.component_pins.as_ref()),
+        service_limit: sensor.service_limit.as_ref().map(|limit| limit.value),
+        next: sensor.next.iter().flatten().map(|step| step.value.clone()).collect(),
+        curve_facts: facts::curve(id, sensor),
+        circuit_facts: facts::circuit(id, &system, written, reference),
+        other_facts: facts::other(id, sensor),
+        curve,
+        system,
+    })
+}
+
+fn points(curve: &spec::Curve) -> Option<Points> {
+    let spec::Curve::Table { rows, temperature_unit, resistance_unit, .. } = curve else {
+        return None;
+    };
+    Some(Points {
+        units: (temperature_unit.symbol(), resistance_unit.symbol()),
+        rows: rows.iter().map(|row| row.written.clone()).collect(),
+    })
+}
+
+/// The connector at one end, found through the first pin that names it.
+fn pin_end(set: &Set, key: &str, pins: Option<&spec::Pins>) -> Option<PinEnd> {
+    let pins = pins?;
+    let named = [&pins.signal, &pins.return_].into_iter().flatten().next()?;
+    let (connector, _) = named.value.split_once('/')?;
+    let entry = &set.connectors.get(connector)?.item;
+    let fact = |part: &str, label, value: &Option<Sourced<String>>| {
+        Fact::new(format!("{key}.{part}"), label, value.as_ref())
+    };
+    let mut facts = vec![
+        fact("signal", "fact-signal-pin", &pins.signal),
+        fact("return", "fact-return-pin", &pins.return_),
+    ];
+    // View and side say how to look: they have no source, but they can be missing.
+    for (part, label, given) in
+        [("view", "fact-view", entry.view.is_some()), ("side", "fact-side", entry.side.is_some())]
+    {
+        if !given {
+            facts.push(Fact::new::<()>(format!("connector.{connector}.{part}"), label, None));
+        }
+    }
+    Some(PinEnd {
+        connector: connector.to_owned(),
+        title: text(&entry.title)?,
+        view: entry.view.as_ref().map(|view| view.value),
+        side: entry.side.as_ref().map(|side| side.value),
+        latch: text(&entry.latch),
+        signal: pin_use(set, &pins.signal),
+        other: pin_use(set, &pins.return_),
+        facts,
+    })
+}
+
+fn pin_use(set: &Set, pin: &Option<Sourced<String>>) -> Option<PinUse> {
+    let pin = pin.as_ref()?;
+    let (connector, mark) = pin.value.split_once('/')?;
+    let wire = set.connectors.get(connector)?.item.pins.get(mark)?.wire.as_ref();
+    Some(PinUse {
+        name: pin.value.clone(),
+        wire: wire.map(|wire| wire.value.clone()),
+        source: pin.source.clone(),
+    })
+}
+
+fn multimeter(set: &Set, link: &Option<At<String>>) -> Option<Multimeter> {
+    let id = &link.as_ref()?.value;
+    let meter = &set.instruments.get(id)?.item;
+    Some(Multimeter {
+        title: text(&meter.title)?,
+        input: meter.input_resistance.as_ref().map(|input| input.value),
+        facts: facts::multimeter(id, meter),
+    })
+}
+
+fn thermometer(set: &Set, link: &Option<At<String>>) -> Option<Thermometer> {
+    let id = &link.as_ref()?.value;
+    let meter = &set.instruments.get(id)?.item;
+    let key = format!("instrument.{id}.accuracy");
+    Some(Thermometer {
+        title: text(&meter.title)?,
+        facts: vec![Fact::new(key, "fact-accuracy", meter.accuracy.as_ref())],
+    })
+}
+
+fn build_card(set: &Set, id: &str, card: &spec::Card) -> Option<Card> {
+    let sensor = text(&card.sensor)?;
+    let written = &set.sensors.get(&sensor)?.item;
+    let curve = convert::curve(&written.curve.as_ref()?.value)?.ok()?;
+    let whole = written.range.as_ref().map_or_else(|| curve.domain(), |range| range.value);
+    Some(Card {
+        id: id.to_owned(),
+        meter: multimeter(set, &card.meter),
+        step: card.step.as_ref().map(|step| step.value),
+        range: card.range.as_ref().map_or(whole, |range| range.value),
+        example: card.example.as_ref().map(|example| example.value),
+        sensor,
+    })
+}
+
+fn build_sheet(set: &Set, id: &str, sheet: &spec::Sheet) -> Option<Sheet> {
+    let system = text(&sheet.system)?;
+    let of_system =
+        |vehicle: &spec::Vehicle| vehicle.system.as_ref().is_some_and(|other| other.value == system);
+    let vehicles = match &sheet.vehicles {
+        Some(chosen) => chosen.iter().map(|vehicle| vehicle.value.clone()).collect(),
+        None => (set.vehicles.iter())
+            .filter(|(_, vehicle)| of_system(&vehicle.item))
+            .map(|(id, _)| id.clone())
+            .collect(),
+    };
+    Some(Sheet {
+        id: id.to_owned(),
+        title: text(&sheet.title)?,
+        vehicles,
+        thermometer: thermometer(set, &sheet.thermometer),
+        meter: multimeter(set, &sheet.meter),
+        groups: sheet.groups.iter().map(|group| build_group(set, group)).collect::<Option<_>>()?,
+        system,
+    })
+}
+
+fn build_group(set: &Set, group: &spec::Group) -> Option<Group> {
+    let card_of = |sensor: &str| {
+        let about = |card: &spec::Card| card.sensor.as_ref().is_some_and(|at| at.value == sensor);
+        set.cards.iter().find(|(_, card)| about(&card.item)).map(|(id, _)| id.clone())
+    };
+    let rows = group.rows.iter().map(|row| Row {
+        sensor: row.sensor.value.clone(),
+        note: text(&row.note),
+        card: card_of(&row.sensor.value),
+    });
+    Some(Group {
+        title: text(&group.title)?,
+        state: text(&group.state)?,
+        measure: group.measure.as_ref()?.value,
+        place: group.place.as_ref()?.value,
+        rows: rows.collect(),
+    })
+}

@@ -1,0 +1,142 @@
+//! The values behind a sensor's figures, each with its label and source.
+
+use super::super::fact::Fact;
+use crate::quantity::{Toleranced, Voltage};
+use crate::spec::{self, Sourced};
+
+/// The values behind the curve and its tolerance.
+pub(super) fn curve(id: &str, sensor: &spec::Sensor) -> Vec<Fact> {
+    let key = |part: &str| format!("sensor.{id}.curve.{part}");
+    let mut facts = match sensor.curve.as_ref().map(|curve| &curve.value) {
+        Some(spec::Curve::Beta { resistance, at, beta }) => vec![
+            Fact::new(key("resistance"), "fact-rated-resistance", resistance.as_ref()),
+            Fact::new(key("at"), "fact-rated-temperature", at.as_ref()),
+            Fact::new(key("beta"), "fact-beta", beta.as_ref()),
+        ],
+        Some(spec::Curve::SteinhartHart { a, b, c }) => vec![
+            Fact::new(key("a"), "fact-coefficient-a", a.as_ref()),
+            Fact::new(key("b"), "fact-coefficient-b", b.as_ref()),
+            Fact::new(key("c"), "fact-coefficient-c", c.as_ref()),
+        ],
+        Some(spec::Curve::Table { rows, temperature_unit, resistance_unit, source }) => {
+            vec![Fact {
+                key: key("points"),
+                label: "fact-table",
+                written: Some(format!(
+                    "{} × {} / {}",
+                    rows.len(),
+                    temperature_unit.symbol(),
+                    resistance_unit.symbol()
+                )),
+                source: source.clone(),
+            }]
+        }
+        None => Vec::new(),
+    };
+    facts.extend(tolerance(id, sensor));
+    facts
+}
+
+fn tolerance(id: &str, sensor: &spec::Sensor) -> Vec<Fact> {
+    let key = |part: &str| format!("sensor.{id}.tolerance.{part}");
+    let Some(given) = &sensor.tolerance else {
+        // Columns of the source's own table are part of the table's fact.
+        let columns = super::convert::tolerance(sensor).is_some();
+        let missing = Fact::new::<()>(format!("sensor.{id}.tolerance"), "fact-tolerance", None);
+        return if columns { Vec::new() } else { vec![missing] };
+    };
+    let given = &given.value;
+    if given.temperature.is_some() {
+        let fact = Fact::new(key("temperature"), "fact-tolerance", given.temperature.as_ref());
+        return vec![fact];
+    }
+    let mut facts =
+        vec![Fact::new(key("resistance"), "fact-tolerance-resistance", given.resistance.as_ref())];
+    if given.at.is_some() {
+        facts.push(Fact::new(key("at"), "fact-tolerance-at", given.at.as_ref()));
+    }
+    let whole = given.beta.is_none() && super::convert::tolerance(sensor).is_some();
+    if !whole {
+        facts.push(Fact::new(key("beta"), "fact-tolerance-beta", given.beta.as_ref()));
+    }
+    facts
+}
+
+/// The values behind the volts.
+pub(super) fn circuit(
+    id: &str,
+    system: &str,
+    circuit: Option<&spec::Circuit>,
+    system_reference: Option<&Sourced<Toleranced<Voltage>>>,
+) -> Vec<Fact> {
+    let key = |part: &str| format!("sensor.{id}.circuit.{part}");
+    let Some(circuit) = circuit else {
+        return vec![Fact::new::<()>(format!("sensor.{id}.circuit"), "fact-circuit", None)];
+    };
+    let resistor = match circuit.topology.as_ref().map(|topology| topology.value) {
+        Some(spec::Topology::PullDown) => "fact-pull-down",
+        _ => "fact-pull-up",
+    };
+    let reference = match (&circuit.reference, system_reference) {
+        (Some(own), _) => Fact::new(key("reference"), "fact-reference", Some(own)),
+        (None, inherited) => Fact::new(format!("system.{system}.reference"), "fact-reference", inherited),
+    };
+    let mut facts = vec![Fact::new(key("resistor"), resistor, circuit.resistor.as_ref()), reference];
+    // A resistor that a circuit does not have is not a missing value.
+    for (part, label, value) in
+        [("series", "fact-series", &circuit.series), ("parallel", "fact-parallel", &circuit.parallel)]
+    {
+        if value.is_some() {
+            facts.push(Fact::new(key(part), label, value.as_ref()));
+        }
+    }
+    let limits = [&circuit.resistor, &circuit.series, &circuit.parallel];
+    let parts = ["resistor", "series", "parallel"];
+    for (part, value) in parts.iter().zip(limits) {
+        if value.as_ref().is_some_and(|value| value.value.limits.is_none()) {
+            let key = format!("{}.tolerance", key(part));
+            facts.push(Fact::new::<()>(key, "fact-resistor-tolerance", None));
+        }
+    }
+    let reference = circuit.reference.as_ref().or(system_reference);
+    if reference.is_some_and(|reference| reference.value.limits.is_none()) {
+        let key = format!("{}.tolerance", key("reference"));
+        facts.push(Fact::new::<()>(key, "fact-reference-tolerance", None));
+    }
+    facts
+}
+
+/// Range, service limit and place.
+pub(super) fn other(id: &str, sensor: &spec::Sensor) -> Vec<Fact> {
+    let key = |part: &str| format!("sensor.{id}.{part}");
+    let mut facts = Vec::new();
+    // A table's own ends are its range; for a formula the range is a value of its own.
+    if sensor.range.is_some() {
+        facts.push(Fact::new(key("range"), "fact-range", sensor.range.as_ref()));
+    }
+    facts.push(Fact::new(key("service_limit"), "fact-service-limit", sensor.service_limit.as_ref()));
+    facts.push(Fact::new(key("location"), "fact-location", sensor.location.as_ref()));
+    for (part, label, pins) in [
+        ("pins", "fact-control-unit-pins", &sensor.pins),
+        ("component_pins", "fact-component-pins", &sensor.component_pins),
+    ] {
+        if pins.is_none() {
+            facts.push(Fact::new::<()>(key(part), label, None));
+        }
+    }
+    facts
+}
+
+/// A multimeter's accuracies and input resistance.
+pub(super) fn multimeter(id: &str, meter: &spec::Instrument) -> Vec<Fact> {
+    let key = |part: &str| format!("instrument.{id}.{part}");
+    let volts = meter.volts.as_ref();
+    let ohms = meter.ohms.as_ref();
+    vec![
+        Fact::new(key("volts.accuracy"), "fact-volts", volts.and_then(|v| v.accuracy.as_ref())),
+        Fact::new(key("volts.resolution"), "fact-digit", volts.and_then(|v| v.resolution.as_ref())),
+        Fact::new(key("ohms.accuracy"), "fact-ohms", ohms.and_then(|o| o.accuracy.as_ref())),
+        Fact::new(key("ohms.resolution"), "fact-digit", ohms.and_then(|o| o.resolution.as_ref())),
+        Fact::new(key("input_resistance"), "fact-input", meter.input_resistance.as_ref()),
+    ]
+}

@@ -1,0 +1,101 @@
+//! From a curve and a tolerance as written to ones that can be computed.
+//!
+//! Rules call these too: a rule that needs the curve asks for it here and
+//! stays silent where there is none, because another rule has said why.
+
+use crate::physics::circuit;
+use crate::physics::curve::{BetaCurve, Curve, CurveError, SteinhartHart, Table};
+use crate::physics::tolerance::Tolerance;
+use crate::quantity::{Ratio, Temperature, Toleranced, Voltage};
+use crate::spec;
+
+/// The curve of a sensor; `None` where a part of it was not given.
+///
+/// # Errors
+/// When the given parts make no curve.
+pub fn curve(written: &spec::Curve) -> Option<Result<Curve, CurveError>> {
+    Some(match written {
+        spec::Curve::Beta { resistance, at, beta } => {
+            let (resistance, at, beta) = (resistance.as_ref()?, at.as_ref()?, beta.as_ref()?);
+            BetaCurve::new(resistance.value, at.value, beta.value).map(Curve::Beta)
+        }
+        spec::Curve::SteinhartHart { a, b, c } => {
+            let (a, b, c) = (a.as_ref()?.value, b.as_ref()?.value, c.as_ref()?.value);
+            SteinhartHart::new(a, b, c).map(Curve::SteinhartHart)
+        }
+        spec::Curve::Table { rows, .. } => column(rows, |row| row.nominal).map(Curve::Table),
+    })
+}
+
+/// The tolerance of a sensor; `None` where it was not given whole.
+///
+/// A resistance tolerance holds at its rated temperature, and grows away from
+/// it only as the B value's tolerance says. On a beta curve the rated
+/// temperature is the curve's own; a B tolerance that was not given is not
+/// taken for zero. On a table or a Steinhart–Hart curve a resistance tolerance
+/// without `at` and `beta` is meant for every temperature.
+#[must_use]
+pub fn tolerance(sensor: &spec::Sensor) -> Option<Tolerance> {
+    let curve = &sensor.curve.as_ref()?.value;
+    let Some(given) = sensor.tolerance.as_ref().map(|tolerance| &tolerance.value) else {
+        return columns(curve);
+    };
+    if let Some(difference) = &given.temperature {
+        return Some(Tolerance::Temperature(difference.value));
+    }
+    let resistance = given.resistance.as_ref()?.value;
+    let rated_by_curve: Option<Temperature> = match curve {
+        spec::Curve::Beta { at, .. } => at.as_ref().map(|at| at.value),
+        _ => None,
+    };
+    let rated = given.at.as_ref().map(|at| at.value).or(rated_by_curve);
+    match (rated, &given.beta) {
+        (Some(at), Some(beta)) => Some(Tolerance::Rated { resistance, beta: beta.value, at }),
+        // The same part of R at every temperature: no growth, so any temperature
+        // of the curve will do as the rated one.
+        (None, None) => {
+            let at = self::curve(curve)?.ok()?.domain().low;
+            Some(Tolerance::Rated { resistance, beta: Ratio::new(0.0), at })
+        }
+        _ => None,
+    }
+}
+
+/// The circuit of a sensor; `None` where resistor or reference was not given.
+pub(super) fn circuit(
+    written: &spec::Circuit,
+    system_reference: Option<&spec::Sourced<Toleranced<Voltage>>>,
+) -> Option<circuit::Circuit> {
+    let reference = written.reference.as_ref().or(system_reference)?;
+    Some(circuit::Circuit {
+        topology: match written.topology.as_ref()?.value {
+            spec::Topology::PullUp => circuit::Topology::PullUp,
+            spec::Topology::PullDown => circuit::Topology::PullDown,
+        },
+        resistor: written.resistor.as_ref()?.value,
+        reference: reference.value,
+        series: written.series.as_ref().map(|series| series.value),
+        parallel: written.parallel.as_ref().map(|parallel| parallel.value),
+    })
+}
+
+/// The min and max columns of a table, where it has them.
+fn columns(curve: &spec::Curve) -> Option<Tolerance> {
+    let spec::Curve::Table { rows, .. } = curve else { return None };
+    if rows.is_empty() || rows.iter().any(|row| row.limits.is_none()) {
+        return None;
+    }
+    let limit = |row: &spec::Row| row.limits.unwrap_or((row.nominal, row.nominal));
+    Some(Tolerance::Columns {
+        low: column(rows, |row| limit(row).0).ok()?,
+        high: column(rows, |row| limit(row).1).ok()?,
+    })
+}
+
+fn column(
+    rows: &[spec::Row],
+    of: impl Fn(&spec::Row) -> crate::quantity::Resistance,
+) -> Result<Table, CurveError> {
+    let points: Vec<_> = rows.iter().map(|row| (row.temperature, of(row))).collect();
+    Table::new(&points)
+}

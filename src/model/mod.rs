@@ -1,0 +1,83 @@
+//! Sensors, connectors, vehicles and papers, checked and linked.
+//!
+//! A value that exists here is valid, and a link leads to something. What a
+//! spec left out stays `None`: it prints as NOT GIVEN and is never replaced.
+//!
+//! Invariant: this room reads no file and computes no reading.
+
+mod build;
+mod convert;
+mod fact;
+mod instrument;
+mod paper;
+mod pins;
+mod sensor;
+
+use std::collections::BTreeMap;
+
+pub use build::build;
+pub use convert::{curve, tolerance};
+pub use fact::Fact;
+pub use instrument::{Multimeter, Thermometer};
+pub use paper::{Card, Group, Row, Sheet};
+pub use pins::{PinEnd, PinUse};
+pub use sensor::{Points, Sensor};
+
+use crate::quantity::{Toleranced, Voltage};
+use crate::spec::{Paper, Sourced};
+
+/// A whole set of specs, checked and linked.
+#[derive(Debug)]
+pub struct Model {
+    /// The shop.
+    pub shop: Shop,
+    /// Systems by id.
+    pub systems: BTreeMap<String, System>,
+    /// Sensors by id.
+    pub sensors: BTreeMap<String, Sensor>,
+    /// Vehicles by id.
+    pub vehicles: BTreeMap<String, Vehicle>,
+    /// Cards by id.
+    pub cards: BTreeMap<String, Card>,
+    /// Sheets by id.
+    pub sheets: BTreeMap<String, Sheet>,
+}
+
+/// The shop whose paper this is.
+#[derive(Debug)]
+pub struct Shop {
+    /// Its name.
+    pub title: String,
+    /// The paper of its test sheets.
+    pub paper: Paper,
+    /// A line printed in bold on every page.
+    pub notice: Option<String>,
+}
+
+/// One kind of climate system.
+#[derive(Debug)]
+pub struct System {
+    /// Its name.
+    pub title: String,
+    /// Which vehicles it is fitted to.
+    pub applicability: Option<Sourced<String>>,
+    /// The reference its control unit feeds to sensors.
+    pub reference: Option<Sourced<Toleranced<Voltage>>>,
+}
+
+/// One vehicle of the fleet.
+#[derive(Debug)]
+pub struct Vehicle {
+    /// Its id in the specs.
+    pub id: String,
+    /// What the shop calls it.
+    pub title: String,
+    /// Its system's id.
+    pub system: String,
+    /// The registration mark.
+    pub registration: Option<String>,
+    /// The chassis number.
+    pub chassis: Option<String>,
+    /// When it was built.
+    pub built: Option<String>,
+}

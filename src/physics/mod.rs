@@ -1,0 +1,20 @@
+//! What a good sensor reads, and between which limits: pure functions.
+//!
+//! SI inside. This room knows no file, no text, no clock and no spec: the same
+//! input gives the same bits on every machine, which is why it calls `libm`
+//! and never the platform's logarithm.
+
+pub mod circuit;
+pub mod curve;
+pub mod tolerance;
+
+/// A nominal value between its limits.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Band<T> {
+    /// The lower limit.
+    pub low: T,
+    /// The nominal value.
+    pub nominal: T,
+    /// The upper limit.
+    pub high: T,
+}

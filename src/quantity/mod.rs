@@ -1,0 +1,24 @@
+//! Values with units: what a number means, how people write it, how it is printed.
+//!
+//! This room knows no sensor and no file. SI inside (kelvin, ohm, volt); other
+//! units exist only while text is read or printed.
+//!
+//! Invariant: a temperature and a temperature difference are two types, so a
+//! tolerance of ± 2 °C can only become ± 3.6 °F, never 35.6 °F.
+
+mod accuracy;
+mod figure;
+mod phrase;
+mod read;
+mod scalar;
+mod temperature;
+mod unit;
+
+pub use accuracy::Accuracy;
+pub use figure::{Rounding, decimals_for, figure, ten_to};
+pub use read::{
+    Interval, Misread, Quantity, Reason, Toleranced, accuracy, interval, number, ratio, scalar, toleranced,
+};
+pub use scalar::{Beta, Ratio, Resistance, Scalar, Voltage};
+pub use temperature::{Temperature, TemperatureDifference};
+pub use unit::{Dimension, Unit};

@@ -1,0 +1,287 @@
+//! Reads quantities: `4.7 kΩ ± 1 %`, `-20 °C to 60 °C`, `0.5 % + 2 digits`.
+
+use std::fmt;
+use std::ops::Range;
+
+use super::accuracy::Accuracy;
+use super::phrase::{Phrase, Term};
+use super::scalar::{Ratio, Scalar, unshifted};
+use super::temperature::{Temperature, TemperatureDifference};
+use super::unit::{Dimension, Unit};
+
+/// Why a text is not the quantity that was wanted, and which part of it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Misread {
+    /// Byte range inside the text.
+    pub at: Range<usize>,
+    /// What is wrong there.
+    pub reason: Reason,
+}
+
+/// What is wrong with a text that should be a quantity.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Reason {
+    /// There is no number where one is wanted.
+    NotANumber,
+    /// A comma stands where the decimal point belongs.
+    DecimalComma {
+        /// The same number with a point.
+        suggestion: String,
+    },
+    /// A number without its unit.
+    UnitMissing(Dimension),
+    /// A unit that is none.
+    UnitUnknown {
+        /// As written.
+        found: String,
+        /// What was wanted.
+        wanted: Dimension,
+    },
+    /// A unit of something else.
+    WrongDimension {
+        /// As written.
+        found: String,
+        /// What that unit measures.
+        found_dimension: Dimension,
+        /// What was wanted.
+        wanted: Dimension,
+    },
+    /// A point on a scale where the distance between two points is wanted.
+    TemperatureForDifference {
+        /// The same number as a difference.
+        suggestion: String,
+    },
+    /// Something stands behind the quantity.
+    Trailing(String),
+    /// A range whose ends are the wrong way round.
+    Reversed {
+        /// The same range the right way round.
+        suggestion: String,
+    },
+    /// A range needs two ends.
+    NotAnInterval(Dimension),
+    /// A tolerance or accuracy below zero.
+    NegativeTolerance,
+    /// A tolerance so large that the value may be zero or less.
+    ToleranceTooLarge,
+    /// Not of the form `0.5 % + 2 digits`.
+    NotAnAccuracy,
+}
+
+impl fmt::Display for Misread {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{:?}", self.reason)
+    }
+}
+
+impl std::error::Error for Misread {}
+
+/// Anything that is read as one number with one unit.
+pub trait Quantity: Copy + PartialOrd + 'static {
+    /// What it measures.
+    const MEASURES: Dimension;
+    /// From a number and a unit; `signed` after a ± sign. `None`: not this dimension.
+    fn from_written(number: f64, unit: Unit, signed: bool) -> Option<Self>;
+}
+
+impl<T: Scalar> Quantity for T {
+    const MEASURES: Dimension = T::DIMENSION;
+    fn from_written(number: f64, unit: Unit, _: bool) -> Option<Self> {
+        unit.measures(T::DIMENSION).then(|| T::from_si(unshifted(number, unit.exponent())))
+    }
+}
+
+impl Quantity for Temperature {
+    const MEASURES: Dimension = Dimension::Temperature;
+    fn from_written(number: f64, unit: Unit, signed: bool) -> Option<Self> {
+        if signed { None } else { Self::from_unit(number, unit) }
+    }
+}
+
+impl Quantity for TemperatureDifference {
+    const MEASURES: Dimension = Dimension::TemperatureDifference;
+    fn from_written(number: f64, unit: Unit, signed: bool) -> Option<Self> {
+        if signed || unit == Unit::Kelvin { Self::from_unit(number, unit) } else { None }
+    }
+}
+
+/// A nominal value and how far the real one may lie from it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Toleranced<T> {
+    /// The nominal value.
+    pub nominal: T,
+    /// The lowest and the highest value, where a tolerance was given.
+    pub limits: Option<Interval<T>>,
+}
+
+/// Two ends, the lower one first.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Interval<T> {
+    /// The lower end.
+    pub low: T,
+    /// The upper end.
+    pub high: T,
+}
+
+impl<T: PartialOrd> Interval<T> {
+    /// Whether `value` lies inside or on an end.
+    #[must_use]
+    pub fn contains(&self, value: &T) -> bool {
+        self.low <= *value && *value <= self.high
+    }
+}
+
+/// Reads one quantity, such as `2.2 kΩ` or `31 °C`; a difference may carry ±.
+///
+/// # Errors
+/// When the text is anything else; the [`Misread`] points at the part.
+pub fn scalar<T: Quantity>(text: &str) -> Result<T, Misread> {
+    let mut phrase = Phrase::new(text);
+    let signed = T::MEASURES == Dimension::TemperatureDifference && phrase.take_plus_minus();
+    let term = phrase.term()?;
+    let value = with_unit(&term, signed)?;
+    phrase.finish()?;
+    Ok(value)
+}
+
+/// Reads a part of one, such as `3 %` or `± 3 %`; it can't be negative.
+///
+/// # Errors
+/// When the text is anything else.
+pub fn ratio(text: &str) -> Result<Ratio, Misread> {
+    let mut phrase = Phrase::new(text);
+    phrase.take_plus_minus();
+    let term = phrase.term()?;
+    let value: Ratio = with_unit(&term, true)?;
+    phrase.finish()?;
+    not_negative(value.part(), &term)?;
+    Ok(value)
+}
+
+/// Reads a plain number without a unit, such as a curve's coefficient.
+///
+/// # Errors
+/// When the text is anything else.
+pub fn number(text: &str) -> Result<f64, Misread> {
+    let whole = || Misread { at: 0..text.len(), reason: Reason::NotANumber };
+    let value: f64 = text.trim().replace('−', "-").parse().map_err(|_| whole())?;
+    if value.is_finite() { Ok(value) } else { Err(whole()) }
+}
+
+/// Reads a value with or without a tolerance: `4.7 kΩ ± 1 %`, `5 V ± 0.1 V`.
+///
+/// # Errors
+/// When the text is anything else.
+pub fn toleranced<T: Scalar>(text: &str) -> Result<Toleranced<T>, Misread> {
+    let mut phrase = Phrase::new(text);
+    let term = phrase.term()?;
+    let nominal: T = with_unit(&term, false)?;
+    if !phrase.take_plus_minus() {
+        phrase.finish()?;
+        return Ok(Toleranced { nominal, limits: None });
+    }
+    let spread = phrase.term()?;
+    let half_width = if spread.unit == Some("%") {
+        nominal.si().abs() * unshifted(spread.number, -2)
+    } else {
+        with_unit::<T>(&spread, true)?.si()
+    };
+    phrase.finish()?;
+    not_negative(half_width, &spread)?;
+    if half_width > 0.0 && half_width >= nominal.si().abs() {
+        return Err(Misread { at: spread.number_at, reason: Reason::ToleranceTooLarge });
+    }
+    let end = |sign: f64| T::from_si(nominal.si() + sign * half_width);
+    Ok(Toleranced { nominal, limits: Some(Interval { low: end(-1.0), high: end(1.0) }) })
+}
+
+/// Reads a range, such as `-20 °C to 60 °C`; the first unit may be left out.
+///
+/// # Errors
+/// When the text is anything else, or its ends are the wrong way round.
+pub fn interval<T: Quantity>(text: &str) -> Result<Interval<T>, Misread> {
+    let mut phrase = Phrase::new(text);
+    let first = phrase.term()?;
+    if !phrase.take(&["to", "–", "…"]) {
+        // A wrong unit explains more than a missing second end.
+        if first.unit.is_some() {
+            with_unit::<T>(&first, false)?;
+        }
+        return Err(Misread { at: 0..text.len(), reason: Reason::NotAnInterval(T::MEASURES) });
+    }
+    let second = phrase.term()?;
+    let high: T = with_unit(&second, false)?;
+    let low: T = match first.unit {
+        Some(_) => with_unit(&first, false)?,
+        None => with_unit(&Term { unit: second.unit, ..first.clone() }, false)?,
+    };
+    phrase.finish()?;
+    if low > high {
+        let end =
+            |term: &Term<'_>| text[term.number_at.start..term.unit_at.end.max(term.number_at.end)].to_owned();
+        let suggestion = format!("{} to {}", end(&second), end(&first));
+        return Err(Misread { at: 0..text.len(), reason: Reason::Reversed { suggestion } });
+    }
+    Ok(Interval { low, high })
+}
+
+/// Reads a meter's accuracy: `0.5 %`, `0.5 % + 2 digits`, `± 0.8 % of reading + 2 counts`.
+///
+/// # Errors
+/// When the text is anything else.
+pub fn accuracy(text: &str) -> Result<Accuracy, Misread> {
+    let not_one = || Misread { at: 0..text.len(), reason: Reason::NotAnAccuracy };
+    let mut phrase = Phrase::new(text);
+    phrase.take_plus_minus();
+    let term = phrase.term()?;
+    let reading: Ratio = with_unit(&term, true)?;
+    not_negative(reading.part(), &term)?;
+    phrase.take(&["of reading"]);
+    if phrase.is_done() {
+        return Ok(Accuracy { reading, digits: 0 });
+    }
+    if !phrase.take(&["+"]) {
+        return Err(not_one());
+    }
+    let (count, at) = phrase.number()?;
+    if !phrase.take(&["digits", "digit", "counts", "count"]) {
+        return Err(not_one());
+    }
+    phrase.finish()?;
+    // A count of digits is small and whole; a tenth of a digit is a misprint.
+    let digits = (0..1000).find(|&digits| f64::from(digits).total_cmp(&count).is_eq());
+    digits.map(|digits| Accuracy { reading, digits }).ok_or(Misread { at, reason: Reason::NotAnAccuracy })
+}
+
+/// Gives a term its meaning, or says what is wrong with its unit.
+fn with_unit<T: Quantity>(term: &Term<'_>, signed: bool) -> Result<T, Misread> {
+    let wanted = T::MEASURES;
+    let Some(spelling) = term.unit else {
+        return Err(Misread { at: term.number_at.clone(), reason: Reason::UnitMissing(wanted) });
+    };
+    let wrong = |reason| Misread { at: term.unit_at.clone(), reason };
+    let Some(unit) = Unit::named(spelling) else {
+        return Err(wrong(Reason::UnitUnknown { found: spelling.to_owned(), wanted }));
+    };
+    T::from_written(term.number, unit, signed).ok_or_else(|| {
+        wrong(match (wanted, unit) {
+            (Dimension::TemperatureDifference, Unit::Celsius | Unit::Fahrenheit) => {
+                Reason::TemperatureForDifference {
+                    suggestion: format!("± {} {}", term.number.abs(), unit.symbol()),
+                }
+            }
+            _ => Reason::WrongDimension {
+                found: spelling.to_owned(),
+                found_dimension: unit.dimension(),
+                wanted,
+            },
+        })
+    })
+}
+
+fn not_negative(value: f64, term: &Term<'_>) -> Result<(), Misread> {
+    if value < 0.0 {
+        return Err(Misread { at: term.number_at.clone(), reason: Reason::NegativeTolerance });
+    }
+    Ok(())
+}

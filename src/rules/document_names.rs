@@ -1,0 +1,40 @@
+//! Two documents whose files would be one on some disk, or a name no disk takes.
+
+use std::collections::BTreeMap;
+
+use crate::diag::{Finding, Findings, Place};
+use crate::spec::Set;
+use crate::words::Message;
+
+/// Names that one family of operating systems keeps for devices (from memory).
+const RESERVED: &[&str] = &["con", "prn", "aux", "nul", "com", "lpt"];
+
+pub(super) fn check(set: &Set, findings: &Findings) {
+    let mut seen: BTreeMap<String, (&str, &Place)> = BTreeMap::new();
+    let cards = set.cards.iter().map(|(id, entry)| (id.as_str(), &entry.place));
+    let sheets = set.sheets.iter().map(|(id, entry)| (id.as_str(), &entry.place));
+    for (id, place) in cards.chain(sheets) {
+        let folded = id.to_lowercase();
+        let stem = folded.trim_end_matches(|c: char| c.is_ascii_digit());
+        if RESERVED.contains(&stem) {
+            let message = Message::new("rule-reserved-name").with("id", id);
+            findings.report(Finding::error(message, place.clone(), Message::new("wanted-other-name")));
+        }
+        match seen.get(&folded) {
+            Some((_, first)) => {
+                let message = Message::new("rule-same-name").with("id", id);
+                let finding = Finding::error(message, place.clone(), Message::new("label-second"));
+                findings.report(finding.because((*first).clone(), Message::new("label-first")));
+            }
+            None => drop(seen.insert(folded, (id, place))),
+        }
+    }
+    let mut vehicles: BTreeMap<String, &Place> = BTreeMap::new();
+    for (id, entry) in &set.vehicles {
+        if let Some(first) = vehicles.insert(id.to_lowercase(), &entry.place) {
+            let message = Message::new("rule-same-name").with("id", id);
+            let finding = Finding::error(message, entry.place.clone(), Message::new("label-second"));
+            findings.report(finding.because(first.clone(), Message::new("label-first")));
+        }
+    }
+}

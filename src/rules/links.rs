@@ -1,0 +1,91 @@
+//! A link leads to something, and to the right kind of thing.
+
+use crate::diag::{Finding, Findings, nearest};
+use crate::spec::{At, Entry, InstrumentKind, Set};
+use crate::words::Message;
+use std::collections::BTreeMap;
+
+pub(super) fn check(set: &Set, findings: &Findings) {
+    let rule = Rule { set, findings };
+    for (_, sensor, _) in super::sensors(set) {
+        rule.link("system", &sensor.system, &set.systems);
+    }
+    for vehicle in set.vehicles.values() {
+        rule.link("system", &vehicle.item.system, &set.systems);
+    }
+    for card in set.cards.values() {
+        rule.link("sensor", &card.item.sensor, &set.sensors);
+        rule.instrument(&card.item.meter, InstrumentKind::Multimeter);
+    }
+    for sheet in set.sheets.values().map(|entry| &entry.item) {
+        rule.link("system", &sheet.system, &set.systems);
+        rule.instrument(&sheet.thermometer, InstrumentKind::Thermometer);
+        rule.instrument(&sheet.meter, InstrumentKind::Multimeter);
+        for vehicle in sheet.vehicles.iter().flatten() {
+            rule.id("vehicle", vehicle, &set.vehicles);
+        }
+        for row in sheet.groups.iter().flat_map(|group| &group.rows) {
+            rule.id("sensor", &row.sensor, &set.sensors);
+        }
+    }
+}
+
+struct Rule<'a> {
+    set: &'a Set,
+    findings: &'a Findings,
+}
+
+impl Rule<'_> {
+    fn link<T>(&self, kind: &str, link: &Option<At<String>>, known: &BTreeMap<String, Entry<T>>) {
+        if let Some(link) = link {
+            self.id(kind, link, known);
+        }
+    }
+
+    fn id<T>(&self, kind: &str, link: &At<String>, known: &BTreeMap<String, Entry<T>>) -> bool {
+        if known.contains_key(&link.value) {
+            return true;
+        }
+        let message = Message::new("rule-no-such").with("kind", kind).with("id", &link.value);
+        let ids = known.keys().map(String::as_str);
+        let label = match known.len() {
+            0 => Message::new("wanted-defined").with("kind", kind),
+            _ => Message::new("wanted-one-of").with("words", listed(ids.clone())),
+        };
+        let finding = Finding::error(message, link.place.clone(), label);
+        self.findings.report(match nearest(&link.value, ids) {
+            Some(near) => finding.help(Message::new("did-you-mean").with("word", near)),
+            None => finding,
+        });
+        false
+    }
+
+    fn instrument(&self, link: &Option<At<String>>, wanted: InstrumentKind) {
+        let Some(link) = link else { return };
+        if !self.id("instrument", link, &self.set.instruments) {
+            return;
+        }
+        let Some(entry) = self.set.instruments.get(&link.value) else { return };
+        let Some(kind) = &entry.item.kind else { return };
+        if kind.value == wanted {
+            return;
+        }
+        let word = match wanted {
+            InstrumentKind::Thermometer => "kind-thermometer",
+            InstrumentKind::Multimeter => "kind-multimeter",
+        };
+        let message = Message::new("rule-wrong-instrument").with("id", &link.value).with_word("wanted", word);
+        let label = Message::new("wanted-instrument").with_word("wanted", word);
+        let finding = Finding::error(message, link.place.clone(), label);
+        self.findings.report(finding.because(kind.place.clone(), Message::new("label-its-kind")));
+    }
+}
+
+/// The first few ids, and how many more there are.
+fn listed<'a>(ids: impl Iterator<Item = &'a str>) -> String {
+    const SHOWN: usize = 6;
+    let all: Vec<String> = ids.map(|id| format!("`{id}`")).collect();
+    let more = all.len().saturating_sub(SHOWN);
+    let shown = all.iter().take(SHOWN).cloned().collect::<Vec<_>>().join(", ");
+    if more > 0 { format!("{shown}, … (+{more})") } else { shown }
+}

@@ -1,0 +1,86 @@
+//! A pin exists on its connector, and carries one signal only.
+
+use std::collections::BTreeMap;
+
+use crate::diag::{Finding, Findings, Place, nearest};
+use crate::spec::{Pins, Set, Sourced};
+use crate::words::Message;
+
+/// Who uses a pin, and as what.
+struct Use<'a> {
+    signal: bool,
+    system: &'a str,
+    place: &'a Place,
+}
+
+pub(super) fn check(set: &Set, findings: &Findings) {
+    let mut used: BTreeMap<&str, Use<'_>> = BTreeMap::new();
+    for (_, sensor, _) in super::sensors(set) {
+        let system = sensor.system.as_ref().map_or("", |system| &system.value);
+        for pins in [&sensor.pins, &sensor.component_pins].into_iter().flatten() {
+            one_connector(pins, findings);
+            for (pin, signal) in [(&pins.signal, true), (&pins.return_, false)] {
+                let Some(pin) = pin else { continue };
+                if !exists(set, pin, findings) {
+                    continue;
+                }
+                // A return, or a reference, is shared by many sensors; a signal is not.
+                let place = &pin.place;
+                match used.get(pin.value.as_str()) {
+                    Some(first) if first.signal || signal => twice(pin, first, system, findings),
+                    _ => drop(used.insert(&pin.value, Use { signal, system, place })),
+                }
+            }
+        }
+    }
+}
+
+fn twice(pin: &Sourced<String>, first: &Use<'_>, system: &str, findings: &Findings) {
+    let message = Message::new("rule-pin-twice").with("pin", &pin.value);
+    let finding = Finding::error(message, pin.place.clone(), Message::new("label-second-use"))
+        .because(first.place.clone(), Message::new("label-first-use"));
+    findings.report(if first.system == system {
+        finding
+    } else {
+        finding.help(Message::new("rule-pin-twice-systems-help"))
+    });
+}
+
+/// Both pins of one end are on one connector.
+fn one_connector(pins: &Pins, findings: &Findings) {
+    let (Some(signal), Some(other)) = (&pins.signal, &pins.return_) else { return };
+    let connector = |pin: &Sourced<String>| pin.value.split_once('/').map(|(id, _)| id.to_owned());
+    let (Some(first), Some(second)) = (connector(signal), connector(other)) else { return };
+    if first == second {
+        return;
+    }
+    let message = Message::new("rule-two-connectors").with("first", first).with("second", second);
+    let finding = Finding::error(message, other.place.clone(), Message::new("wanted-same-connector"));
+    findings.report(finding.because(signal.place.clone(), Message::new("label-first-use")));
+}
+
+fn exists(set: &Set, pin: &Sourced<String>, findings: &Findings) -> bool {
+    let Some((connector, mark)) = pin.value.split_once('/') else {
+        let message = Message::new("rule-pin-form").with("pin", &pin.value);
+        findings.report(Finding::error(message, pin.place.clone(), Message::new("wanted-pin")));
+        return false;
+    };
+    let Some(entry) = set.connectors.get(connector) else {
+        let message = Message::new("rule-no-such").with("kind", "connector").with("id", connector);
+        let label = Message::new("wanted-defined").with("kind", "connector");
+        let finding = Finding::error(message, pin.place.clone(), label);
+        findings.report(match nearest(connector, set.connectors.keys().map(String::as_str)) {
+            Some(near) => finding.help(Message::new("did-you-mean").with("word", format!("{near}/{mark}"))),
+            None => finding,
+        });
+        return false;
+    };
+    if entry.item.pins.contains_key(mark) {
+        return true;
+    }
+    let message = Message::new("rule-no-such-pin").with("connector", connector).with("pin", mark);
+    let label = Message::new("wanted-listed-pin").with("connector", connector);
+    let finding = Finding::error(message, pin.place.clone(), label);
+    findings.report(finding.because(entry.place.clone(), Message::new("label-connector")));
+    false
+}

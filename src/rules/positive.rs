@@ -1,0 +1,69 @@
+//! A resistance or a voltage that is zero or less.
+
+use crate::diag::{Finding, Findings, Place};
+use crate::spec::{Curve, Set, Sourced};
+use crate::words::Message;
+
+pub(super) fn check(set: &Set, findings: &Findings) {
+    let rule = Rule { findings };
+    for (_, sensor, _) in super::sensors(set) {
+        match sensor.curve.as_ref().map(|curve| &curve.value) {
+            Some(Curve::Beta { resistance, at, .. }) => {
+                rule.value(resistance, |r| r.ohms());
+                rule.value(at, |t| t.kelvins());
+            }
+            Some(Curve::Table { rows, .. }) => {
+                for row in rows {
+                    let limits = row.limits.into_iter().flat_map(|(low, high)| [low, high]);
+                    let least = limits.map(|r| r.ohms()).fold(row.nominal.ohms(), |a: f64, b| a.min(b));
+                    rule.number(least, &row.written.join(", "), &row.place);
+                }
+            }
+            Some(Curve::SteinhartHart { .. }) | None => {}
+        }
+        if let Some(circuit) = &sensor.circuit {
+            for part in [&circuit.resistor, &circuit.series, &circuit.parallel] {
+                rule.value(part, |r| r.nominal.ohms());
+            }
+            rule.value(&circuit.reference, |v| v.nominal.volts());
+        }
+        rule.value(&sensor.service_limit, |k| k.kelvins());
+    }
+    for system in set.systems.values() {
+        rule.value(&system.item.reference, |v| v.nominal.volts());
+    }
+    for meter in set.instruments.values().map(|entry| &entry.item) {
+        rule.value(&meter.input_resistance, |r| r.nominal.ohms());
+        rule.value(&meter.accuracy, |k| k.kelvins());
+        if let Some(volts) = &meter.volts {
+            rule.value(&volts.resolution, |v| v.volts());
+        }
+        if let Some(ohms) = &meter.ohms {
+            rule.value(&ohms.resolution, |r| r.ohms());
+        }
+    }
+    for card in set.cards.values() {
+        rule.value(&card.item.step, |k| k.kelvins());
+    }
+}
+
+struct Rule<'a> {
+    findings: &'a Findings,
+}
+
+impl Rule<'_> {
+    fn value<T>(&self, value: &Option<Sourced<T>>, number: impl Fn(&T) -> f64) {
+        if let Some(value) = value {
+            self.number(number(&value.value), &value.written, &value.place);
+        }
+    }
+
+    fn number(&self, number: f64, written: &str, place: &Place) {
+        if number > 0.0 {
+            return;
+        }
+        let message = Message::new("rule-not-positive").with("written", written);
+        let label = Message::new("wanted-above-zero");
+        self.findings.report(Finding::error(message, place.clone(), label));
+    }
+}

@@ -1,0 +1,62 @@
+//! A range beyond what the curve knows, or a card beyond its sensor's range.
+
+use crate::diag::{Finding, Findings};
+use crate::model;
+use crate::quantity::{Interval, Temperature};
+use crate::spec::{Curve, Set, Sourced};
+use crate::words::Message;
+
+pub(super) fn check(set: &Set, findings: &Findings) {
+    for (id, sensor, place) in super::sensors(set) {
+        let Some(curve) = &sensor.curve else { continue };
+        let is_table = matches!(curve.value, Curve::Table { .. });
+        if sensor.range.is_none() && !is_table {
+            let message = Message::new("rule-range-missing").with("id", id);
+            let label = Message::new("wanted-key").with("key", "range");
+            findings.report(Finding::error(message, place.clone(), label));
+        }
+        let Some(Ok(built)) = model::curve(&curve.value) else { continue };
+        let domain = built.domain();
+        let what = if is_table { "rule-range-beyond-table" } else { "rule-range-beyond-formula" };
+        if let Some(range) = &sensor.range {
+            inside(what, range, &domain, findings);
+        }
+        if let Some(at) = sensor.tolerance.as_ref().and_then(|given| given.value.at.as_ref()) {
+            let point = at.map(Interval { low: at.value, high: at.value });
+            inside(what, &point, &domain, findings);
+        }
+        let whole = sensor.range.as_ref().map_or(domain, |range| range.value);
+        let about = |card: &&crate::spec::Card| card.sensor.as_ref().is_some_and(|at| at.value == id);
+        for card in set.cards.values().map(|entry| &entry.item).filter(about) {
+            if let Some(range) = &card.range {
+                inside("rule-range-beyond-sensor", range, &whole, findings);
+            }
+            if let Some(example) = &card.example {
+                let point = example.map(Interval { low: example.value, high: example.value });
+                inside("rule-range-beyond-sensor", &point, &whole, findings);
+            }
+        }
+    }
+}
+
+fn inside(
+    id: &'static str,
+    range: &Sourced<Interval<Temperature>>,
+    known: &Interval<Temperature>,
+    findings: &Findings,
+) {
+    if known.contains(&range.value.low) && known.contains(&range.value.high) {
+        return;
+    }
+    let message = Message::new(id)
+        .with("range", &range.written)
+        .with("low", shown(known.low))
+        .with("high", shown(known.high));
+    let label = Message::new("wanted-inside").with("low", shown(known.low)).with("high", shown(known.high));
+    findings.report(Finding::error(message, range.place.clone(), label));
+}
+
+/// A temperature to a hundredth, without trailing zeros.
+fn shown(temperature: Temperature) -> String {
+    Temperature::from_celsius((temperature.celsius() * 100.0).round() / 100.0).to_string()
+}

@@ -1,0 +1,46 @@
+//! A sheet's sensors and vehicles belong to its system, and its groups hold tests.
+
+use crate::diag::{Finding, Findings};
+use crate::spec::{At, Set};
+use crate::words::Message;
+
+pub(super) fn check(set: &Set, findings: &Findings) {
+    for (id, entry) in &set.sheets {
+        let sheet = &entry.item;
+        let Some(system) = &sheet.system else { continue };
+        let of = |kind: &str, link: &At<String>, theirs: Option<&Option<At<String>>>| {
+            let Some(Some(theirs)) = theirs else { return };
+            if theirs.value == system.value {
+                return;
+            }
+            let message = Message::new("rule-other-system")
+                .with("kind", kind)
+                .with("id", &link.value)
+                .with("theirs", &theirs.value)
+                .with("system", &system.value);
+            let label = Message::new("wanted-of-system").with("system", &system.value);
+            let finding = Finding::error(message, link.place.clone(), label);
+            findings.report(finding.because(theirs.place.clone(), Message::new("label-its-system")));
+        };
+        for vehicle in sheet.vehicles.iter().flatten() {
+            of("vehicle", vehicle, set.vehicles.get(&vehicle.value).map(|v| &v.item.system));
+        }
+        for row in sheet.groups.iter().flat_map(|group| &group.rows) {
+            of("sensor", &row.sensor, set.sensors.get(&row.sensor.value).map(|s| &s.item.system));
+        }
+        for group in sheet.groups.iter().filter(|group| group.rows.is_empty()) {
+            let message = Message::new("rule-empty-group").with("id", id);
+            let label = Message::new("wanted-tests");
+            findings.report(Finding::error(message, group.at.clone(), label));
+        }
+        let fitted = set
+            .vehicles
+            .values()
+            .any(|vehicle| vehicle.item.system.as_ref().is_some_and(|theirs| theirs.value == system.value));
+        if !fitted && set.systems.contains_key(&system.value) {
+            let message = Message::new("rule-no-vehicle").with("id", id).with("system", &system.value);
+            let label = Message::new("wanted-fitted");
+            findings.report(Finding::warning(message, system.place.clone(), label));
+        }
+    }
+}

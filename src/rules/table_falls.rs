@@ -1,0 +1,74 @@
+//! A table has two rows or more, rises nowhere, and keeps min below max.
+
+use crate::diag::{Finding, Findings};
+use crate::quantity::Resistance;
+use crate::spec::{Curve, Row, Set};
+use crate::words::Message;
+
+pub(super) fn check(set: &Set, findings: &Findings) {
+    for (_, sensor, _) in super::sensors(set) {
+        let Some(curve) = &sensor.curve else { continue };
+        let Curve::Table { rows, .. } = &curve.value else { continue };
+        if rows.len() < 2 {
+            let message = Message::new("rule-few-rows").with("count", rows.len());
+            let label = Message::new("wanted-two-rows");
+            findings.report(Finding::error(message, curve.place.clone(), label));
+        }
+        for row in rows {
+            check_limits(row, findings);
+        }
+        check_columns(rows, findings);
+        let mut cold_first: Vec<&Row> = rows.iter().collect();
+        cold_first.sort_by(|a, b| a.temperature.celsius().total_cmp(&b.temperature.celsius()));
+        for pair in cold_first.windows(2) {
+            check_pair(pair[0], pair[1], findings);
+        }
+    }
+}
+
+/// The limits of one row are the right way round and hold the nominal value.
+fn check_limits(row: &Row, findings: &Findings) {
+    let Some((low, high)) = row.limits else { return };
+    if low <= row.nominal && row.nominal <= high {
+        return;
+    }
+    let message = Message::new("rule-limits-order").with("row", row.written.join(", "));
+    let label = Message::new("wanted-min-nominal-max");
+    findings.report(Finding::error(message, row.place.clone(), label));
+}
+
+/// Either every row has limits or none has.
+fn check_columns(rows: &[Row], findings: &Findings) {
+    let first = rows.first();
+    let odd = rows.iter().find(|row| Some(row.limits.is_some()) != first.map(|r| r.limits.is_some()));
+    let (Some(first), Some(odd)) = (first, odd) else { return };
+    let message = Message::new("rule-mixed-columns").with("row", odd.written.join(", "));
+    let label = Message::new("wanted-same-columns");
+    let finding = Finding::error(message, odd.place.clone(), label);
+    findings.report(finding.because(first.place.clone(), Message::new("label-first-row")));
+}
+
+/// From a colder row to the next hotter one every column falls.
+fn check_pair(colder: &Row, hotter: &Row, findings: &Findings) {
+    if colder.temperature == hotter.temperature {
+        let message = Message::new("rule-equal-temperatures").with("temperature", &hotter.written[0]);
+        let label = Message::new("label-second");
+        let finding = Finding::error(message, hotter.place.clone(), label);
+        findings.report(finding.because(colder.place.clone(), Message::new("label-first")));
+        return;
+    }
+    let columns = |row: &Row| {
+        let limits = row.limits.into_iter().flat_map(|(low, high)| [low, high]);
+        std::iter::once(row.nominal).chain(limits).collect::<Vec<Resistance>>()
+    };
+    let falls = columns(colder).iter().zip(columns(hotter)).all(|(cold, hot)| *cold > hot);
+    if falls {
+        return;
+    }
+    let message = Message::new("rule-not-falling")
+        .with("colder", colder.written.join(", "))
+        .with("hotter", hotter.written.join(", "));
+    let finding = Finding::error(message, hotter.place.clone(), Message::new("wanted-falling"));
+    let finding = finding.because(colder.place.clone(), Message::new("label-colder-row"));
+    findings.report(finding.help(Message::new("rule-not-falling-help")));
+}

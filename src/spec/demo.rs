@@ -1,0 +1,20 @@
+//! The invented demo set, as it was when the binary was built.
+
+/// Names one spec file and embeds its text.
+macro_rules! spec {
+    ($path:literal) => {
+        ($path, include_str!(concat!("../../specs/", $path)))
+    };
+}
+
+/// Every file of the demo set: its path below `specs/` and its text.
+pub const DEMO: &[(&str, &str)] = &[
+    spec!("curlew/connectors.toml"),
+    spec!("curlew/papers.toml"),
+    spec!("curlew/sensors.toml"),
+    spec!("heron/connectors.toml"),
+    spec!("heron/papers.toml"),
+    spec!("heron/sensors.toml"),
+    spec!("shop.toml"),
+    spec!("vehicles.toml"),
+];

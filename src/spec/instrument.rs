@@ -1,0 +1,76 @@
+//! `[instrument.ID]`: a thermometer or a multimeter, and how far to trust it.
+
+use super::reader::Reader;
+use super::value::{At, Sourced};
+use crate::quantity::{
+    Accuracy, Resistance, Scalar, TemperatureDifference, Toleranced, Voltage, accuracy, scalar, toleranced,
+};
+
+/// An instrument.
+#[derive(Debug, Clone)]
+pub struct Instrument {
+    /// What it is called.
+    pub title: Option<At<String>>,
+    /// Thermometer or multimeter.
+    pub kind: Option<At<InstrumentKind>>,
+    /// A thermometer's limit of error.
+    pub accuracy: Option<Sourced<TemperatureDifference>>,
+    /// A multimeter's DC volts.
+    pub volts: Option<Range<Voltage>>,
+    /// A multimeter's ohms.
+    pub ohms: Option<Range<Resistance>>,
+    /// A multimeter's input resistance on DC volts.
+    pub input_resistance: Option<Sourced<Toleranced<Resistance>>>,
+}
+
+/// What an instrument measures.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum InstrumentKind {
+    /// Temperature.
+    Thermometer,
+    /// Volts and ohms.
+    Multimeter,
+}
+
+/// One range of a multimeter.
+#[derive(Debug, Clone)]
+pub struct Range<T> {
+    /// Percent of reading plus digits.
+    pub accuracy: Option<Sourced<Accuracy>>,
+    /// The value of one digit.
+    pub resolution: Option<Sourced<T>>,
+}
+
+impl Instrument {
+    pub(super) fn read(reader: &Reader<'_>) -> Self {
+        reader.require(&["title", "kind"]);
+        let kind = reader.choice(
+            "kind",
+            &[("thermometer", InstrumentKind::Thermometer), ("multimeter", InstrumentKind::Multimeter)],
+        );
+        // The keys of the other kind stay unknown, so that a thermometer with
+        // an input resistance is found.
+        let is = |wanted| kind.as_ref().is_none_or(|kind| kind.value == wanted);
+        let thermometer = is(InstrumentKind::Thermometer);
+        let multimeter = is(InstrumentKind::Multimeter);
+        Self {
+            title: reader.text("title"),
+            accuracy: thermometer.then(|| reader.sourced("accuracy", scalar)).flatten(),
+            volts: multimeter.then(|| reader.table("volts").map(|r| Range::read(&r))).flatten(),
+            ohms: multimeter.then(|| reader.table("ohms").map(|r| Range::read(&r))).flatten(),
+            input_resistance: multimeter.then(|| reader.sourced("input_resistance", toleranced)).flatten(),
+            kind,
+        }
+    }
+}
+
+impl<T: Scalar> Range<T> {
+    fn read(reader: &Reader<'_>) -> Self {
+        let range = Self {
+            accuracy: reader.sourced("accuracy", accuracy),
+            resolution: reader.sourced("resolution", scalar),
+        };
+        reader.finish();
+        range
+    }
+}

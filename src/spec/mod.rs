@@ -1,0 +1,35 @@
+//! Specs exactly as written, and where each value stands.
+//!
+//! Every `*.toml` below a folder is read; each table names its kind and id.
+//! Quantities are parsed here, so a wrong unit is found at its own place, but
+//! nothing is computed and nothing is linked.
+//!
+//! Invariant: nothing is silently dropped. An unknown key is a finding, and a
+//! value that is not there stays `None`.
+
+mod card;
+mod connector;
+mod demo;
+mod duplicate;
+mod instrument;
+mod load;
+mod reader;
+mod sensor;
+mod set;
+mod sheet;
+mod shop;
+mod syntax;
+mod value;
+mod vehicle;
+
+pub use card::Card;
+pub use connector::{Connector, Pin, Side, View};
+pub use demo::DEMO;
+pub use instrument::{Instrument, InstrumentKind, Range};
+pub use load::{demo, folder};
+pub use sensor::{Circuit, Curve, Pins, Row, Sensor, Tolerance, Topology};
+pub use set::{Entry, Set};
+pub use sheet::{Group, Measure, Sheet, SheetRow, Spot};
+pub use shop::{Paper, Shop, System};
+pub use value::{At, Sourced};
+pub use vehicle::Vehicle;

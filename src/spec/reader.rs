@@ -1,0 +1,311 @@
+//! Reads one TOML table key by key and remembers which keys it was asked for.
+//!
+//! Because every key is asked for by name, the keys nobody asked for are the
+//! unknown ones, and the keys asked for are the words to offer instead.
+
+use std::cell::RefCell;
+
+use toml::Spanned;
+use toml::de::{DeArray, DeTable, DeValue};
+
+use super::value::{At, Sourced};
+use crate::diag::{FileId, Finding, Findings, Place, nearest};
+use crate::quantity::{Misread, number};
+use crate::words::Message;
+
+mod misread;
+
+/// A file being read.
+#[derive(Clone, Copy)]
+pub(super) struct File<'a> {
+    pub id: FileId,
+    pub text: &'a str,
+    pub findings: &'a Findings,
+}
+
+impl<'a> File<'a> {
+    pub(super) fn place<T>(&self, spanned: &Spanned<T>) -> Place {
+        Place { file: self.id, span: spanned.span() }
+    }
+}
+
+/// One table being read.
+pub(super) struct Reader<'a> {
+    file: File<'a>,
+    table: &'a DeTable<'a>,
+    /// The table's name for findings: `sensor.evaporator.circuit`.
+    name: String,
+    /// Where its name stands.
+    pub place: Place,
+    /// The source of every value that has none of its own.
+    source: Option<String>,
+    asked: RefCell<Vec<&'static str>>,
+}
+
+impl<'a> Reader<'a> {
+    /// Starts to read a table; `inherited` is the source of the table around it.
+    pub(super) fn new(
+        file: File<'a>,
+        table: &'a DeTable<'a>,
+        name: String,
+        place: Place,
+        inherited: Option<String>,
+    ) -> Self {
+        let mut reader = Self { file, table, name, place, source: inherited, asked: RefCell::default() };
+        if let Some(own) = reader.text("source") {
+            reader.source = Some(own.value);
+        }
+        reader
+    }
+
+    fn get(&self, key: &'static str) -> Option<&'a Spanned<DeValue<'a>>> {
+        self.asked.borrow_mut().push(key);
+        self.table.get(key)
+    }
+
+    fn wrong_type(&self, key: &str, value: &Spanned<DeValue<'_>>, wanted: &'static str) {
+        let message =
+            Message::new("spec-wrong-type").with("key", key).with("found", value.get_ref().type_str());
+        let label = Message::new(wanted);
+        self.file.findings.report(Finding::error(message, self.file.place(value), label));
+    }
+
+    /// Free text, such as a title.
+    pub(super) fn text(&self, key: &'static str) -> Option<At<String>> {
+        let value = self.get(key)?;
+        self.text_of(key, value)
+    }
+
+    fn text_of(&self, key: &str, value: &'a Spanned<DeValue<'a>>) -> Option<At<String>> {
+        let Some(text) = value.get_ref().as_str() else {
+            self.wrong_type(key, value, "wanted-text");
+            return None;
+        };
+        let place = self.file.place(value);
+        let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
+        if text.is_empty() {
+            let message = Message::new("spec-empty-text").with("key", key);
+            let finding = Finding::error(message, place, Message::new("wanted-text"));
+            self.file.findings.report(finding.help(Message::new("spec-empty-text-help")));
+            return None;
+        }
+        Some(At { value: text, place })
+    }
+
+    /// Several texts.
+    pub(super) fn texts(&self, key: &'static str) -> Option<Vec<At<String>>> {
+        let value = self.get(key)?;
+        let Some(array) = value.get_ref().as_array() else {
+            self.wrong_type(key, value, "wanted-texts");
+            return None;
+        };
+        Some(array.iter().filter_map(|value| self.text_of(key, value)).collect())
+    }
+
+    /// Text that is printed with its source.
+    pub(super) fn sourced_text(&self, key: &'static str) -> Option<Sourced<String>> {
+        self.sourced(key, |text| Ok(text.to_owned()))
+    }
+
+    /// A quantity as a string, or as `{ value = "…", source = "…" }`.
+    pub(super) fn sourced<T>(
+        &self,
+        key: &'static str,
+        read: impl Fn(&str) -> Result<T, Misread>,
+    ) -> Option<Sourced<T>> {
+        let value = self.get(key)?;
+        if let Some(table) = value.get_ref().as_table() {
+            let inner = self.nested(key, table, self.file.place(value));
+            inner.require(&["value"]);
+            let read_value = inner.sourced("value", read);
+            inner.finish();
+            return read_value;
+        }
+        let text = self.text_of(key, value)?;
+        match read(&text.value) {
+            Ok(value) => {
+                Some(Sourced { value, written: text.value, place: text.place, source: self.source.clone() })
+            }
+            Err(misread) => {
+                let inner = misread::inside(self.file.text, &text, &misread.at);
+                self.file.findings.report(misread::finding(
+                    key,
+                    &text.value,
+                    &misread,
+                    Place { file: self.file.id, span: inner },
+                ));
+                None
+            }
+        }
+    }
+
+    /// A plain number: TOML integer, float, or a string that holds one.
+    pub(super) fn number(&self, key: &'static str) -> Option<Sourced<f64>> {
+        let value = self.get(key)?;
+        let plain = plain_number(value.get_ref());
+        if plain.is_none() && !value.get_ref().is_str() && !value.get_ref().is_table() {
+            self.wrong_type(key, value, "wanted-number");
+            return None;
+        }
+        let Some(number_value) = plain else {
+            return self.sourced(key, number);
+        };
+        let written = self.file.text.get(value.span()).unwrap_or_default().to_owned();
+        Some(Sourced {
+            value: number_value,
+            written,
+            place: self.file.place(value),
+            source: self.source.clone(),
+        })
+    }
+
+    /// One of a few words.
+    pub(super) fn choice<T: Copy>(&self, key: &'static str, words: &[(&'static str, T)]) -> Option<At<T>> {
+        let text = self.text(key)?;
+        if let Some(&(_, value)) = words.iter().find(|(word, _)| *word == text.value) {
+            return Some(At { value, place: text.place });
+        }
+        let all = words.iter().map(|(word, _)| format!("`{word}`")).collect::<Vec<_>>().join(", ");
+        let message = Message::new("spec-unknown-word").with("key", key).with("found", &text.value);
+        let label = Message::new("wanted-one-of").with("words", all);
+        let mut finding = Finding::error(message, text.place, label);
+        if let Some(near) = nearest(&text.value, words.iter().map(|(word, _)| *word)) {
+            finding = finding.help(Message::new("did-you-mean").with("word", near));
+        }
+        self.file.findings.report(finding);
+        None
+    }
+
+    /// A table inside this one.
+    pub(super) fn table(&self, key: &'static str) -> Option<Reader<'a>> {
+        let value = self.get(key)?;
+        if let Some(table) = value.get_ref().as_table() {
+            return Some(self.nested(key, table, self.key_place(key)));
+        }
+        self.wrong_type(key, value, "wanted-table");
+        None
+    }
+
+    /// A list of tables inside this one.
+    pub(super) fn tables(&self, key: &'static str) -> Vec<Reader<'a>> {
+        let Some(value) = self.get(key) else { return Vec::new() };
+        let Some(array) = value.get_ref().as_array() else {
+            self.wrong_type(key, value, "wanted-tables");
+            return Vec::new();
+        };
+        let table_of = |value: &'a Spanned<DeValue<'a>>| {
+            let table = value.get_ref().as_table();
+            if table.is_none() {
+                self.wrong_type(key, value, "wanted-table");
+            }
+            table.map(|table| self.nested(key, table, self.file.place(value)))
+        };
+        array.iter().filter_map(table_of).collect()
+    }
+
+    /// A list of values of any kind, with their places.
+    pub(super) fn list(&self, key: &'static str) -> Option<At<&'a DeArray<'a>>> {
+        let value = self.get(key)?;
+        if let Some(array) = value.get_ref().as_array() {
+            return Some(At { value: array, place: self.file.place(value) });
+        }
+        self.wrong_type(key, value, "wanted-list");
+        None
+    }
+
+    /// Every entry of a table whose keys are the user's own, such as pin numbers.
+    pub(super) fn entries(&self) -> impl Iterator<Item = (At<String>, &'a Spanned<DeValue<'a>>)> {
+        (self.table.iter()).filter(|(key, _)| key.get_ref() != "source").map(|(key, value)| {
+            let place = Place { file: self.file.id, span: key.span() };
+            (At { value: key.get_ref().to_string(), place }, value)
+        })
+    }
+
+    /// A reader for an entry of such a table, or its text if it is only text.
+    pub(super) fn entry(
+        &self,
+        key: &At<String>,
+        value: &'a Spanned<DeValue<'a>>,
+    ) -> Result<Reader<'a>, Option<At<String>>> {
+        match value.get_ref().as_table() {
+            Some(table) => Ok(self.nested(&key.value, table, key.place.clone())),
+            None => Err(self.text_of(&key.value, value)),
+        }
+    }
+
+    /// Reports every one of `keys` that has to be there and is not.
+    pub(super) fn require(&self, keys: &[&'static str]) {
+        self.asked.borrow_mut().extend(keys);
+        for key in keys.iter().filter(|key| !self.table.contains_key(**key)) {
+            let message = Message::new("spec-missing-key").with("name", &self.name).with("key", key);
+            let label = Message::new("wanted-key").with("key", key);
+            self.report(Finding::error(message, self.place.clone(), label));
+        }
+    }
+
+    /// Reports every key that nobody asked for.
+    pub(super) fn finish(&self) {
+        let asked = self.asked.borrow();
+        for (key, _) in self.table.iter() {
+            if asked.iter().any(|known| known == key.get_ref()) {
+                continue;
+            }
+            let place = Place { file: self.file.id, span: key.span() };
+            self.report(unknown("spec-unknown-key", &self.name, key.get_ref(), place, &asked));
+        }
+    }
+
+    /// Reports a finding about this table.
+    pub(super) fn report(&self, finding: Finding) {
+        self.file.findings.report(finding);
+    }
+
+    /// The table's own source, for values that are read by hand.
+    pub(super) fn source(&self) -> Option<String> {
+        self.source.clone()
+    }
+
+    /// The file's text, for values that are read by hand.
+    pub(super) fn file(&self) -> File<'a> {
+        self.file
+    }
+
+    fn key_place(&self, key: &str) -> Place {
+        let span = self.table.get_key_value(key).map(|(key, _)| key.span());
+        span.map_or_else(|| self.place.clone(), |span| Place { file: self.file.id, span })
+    }
+
+    fn nested(&self, key: &str, table: &'a DeTable<'a>, place: Place) -> Reader<'a> {
+        Reader::new(self.file, table, format!("{}.{key}", self.name), place, self.source.clone())
+    }
+}
+
+/// A TOML integer or float as a number.
+pub(super) fn plain_number(value: &DeValue<'_>) -> Option<f64> {
+    let text = match value {
+        DeValue::Integer(integer) if integer.radix() == 10 => integer.as_str(),
+        DeValue::Float(float) => float.as_str(),
+        _ => return None,
+    };
+    text.replace('_', "").parse().ok().filter(|number: &f64| number.is_finite())
+}
+
+/// A finding for a word nobody knows, with the nearest known one.
+pub(super) fn unknown(
+    id: &'static str,
+    name: &str,
+    word: &str,
+    place: Place,
+    known: &[&'static str],
+) -> Finding {
+    let message = Message::new(id).with("name", name).with("word", word);
+    let mut sorted = known.to_vec();
+    sorted.sort_unstable();
+    sorted.dedup();
+    let all = sorted.iter().map(|word| format!("`{word}`")).collect::<Vec<_>>().join(", ");
+    let finding = Finding::error(message, place, Message::new("wanted-one-of").with("words", all));
+    match nearest(word, sorted) {
+        Some(near) => finding.help(Message::new("did-you-mean").with("word", near)),
+        None => finding,
+    }
+}

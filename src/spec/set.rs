@@ -1,0 +1,146 @@
+//! A whole set: every kind, every id, from every file.
+
+use std::collections::BTreeMap;
+
+use toml::Spanned;
+use toml::de::{DeTable, DeValue};
+
+use super::duplicate;
+use super::reader::{File, Reader, unknown};
+use super::syntax;
+use super::value::At;
+use super::{Card, Connector, Instrument, Sensor, Sheet, Shop, System, Vehicle};
+use crate::diag::{Finding, Findings, Place, Sources};
+use crate::words::Message;
+
+/// The kinds of table that a spec may hold.
+const KINDS: &[&str] = &["shop", "system", "sensor", "connector", "instrument", "vehicle", "card", "sheet"];
+
+/// The longest id: it is part of a file name and stands in the title band.
+const LONGEST_ID: usize = 40;
+
+/// Something with an id, and where the id stands.
+#[derive(Debug, Clone)]
+pub struct Entry<T> {
+    /// The thing.
+    pub item: T,
+    /// Where its id stands.
+    pub place: Place,
+}
+
+/// Entries by id, in the order of their ids.
+pub type Entries<T> = BTreeMap<String, Entry<T>>;
+
+/// Everything a folder of specs says.
+#[derive(Debug, Default)]
+pub struct Set {
+    /// The shop.
+    pub shop: Option<Entry<Shop>>,
+    /// Systems by id.
+    pub systems: Entries<System>,
+    /// Sensors by id.
+    pub sensors: Entries<Sensor>,
+    /// Connectors by id.
+    pub connectors: Entries<Connector>,
+    /// Instruments by id.
+    pub instruments: Entries<Instrument>,
+    /// Vehicles by id.
+    pub vehicles: Entries<Vehicle>,
+    /// Cards by id.
+    pub cards: Entries<Card>,
+    /// Sheets by id.
+    pub sheets: Entries<Sheet>,
+}
+
+impl Set {
+    /// Reads every file; what is wrong with them goes to `findings`.
+    #[must_use]
+    pub fn read(sources: &Sources, findings: &Findings) -> Self {
+        let mut set = Self::default();
+        for (id, text) in sources.texts() {
+            let file = File { id, text, findings };
+            let root = syntax::parse(file);
+            set.read_file(file, root.get_ref());
+        }
+        set
+    }
+
+    fn read_file(&mut self, file: File<'_>, root: &DeTable<'_>) {
+        for (kind, value) in root {
+            let place = Place { file: file.id, span: kind.span() };
+            let name = kind.get_ref().as_ref();
+            let Some(table) = value.get_ref().as_table() else {
+                let message = Message::new("spec-loose-key").with("word", name);
+                file.findings.report(Finding::error(message, place, Message::new("wanted-table")));
+                continue;
+            };
+            match name {
+                "shop" => self.read_shop(file, table, place),
+                "system" => read_kind(file, name, table, &mut self.systems, System::read),
+                "sensor" => read_kind(file, name, table, &mut self.sensors, Sensor::read),
+                "connector" => read_kind(file, name, table, &mut self.connectors, Connector::read),
+                "instrument" => {
+                    read_kind(file, name, table, &mut self.instruments, Instrument::read);
+                }
+                "vehicle" => read_kind(file, name, table, &mut self.vehicles, Vehicle::read),
+                "card" => read_kind(file, name, table, &mut self.cards, Card::read),
+                "sheet" => read_kind(file, name, table, &mut self.sheets, Sheet::read),
+                _ => file.findings.report(unknown("spec-unknown-kind", "", name, place, KINDS)),
+            }
+        }
+    }
+
+    fn read_shop(&mut self, file: File<'_>, table: &DeTable<'_>, place: Place) {
+        if let Some(first) = &self.shop {
+            return duplicate::report(file, "shop", place, first.place.clone());
+        }
+        let reader = Reader::new(file, table, "shop".to_owned(), place.clone(), None);
+        let item = Shop::read(&reader);
+        reader.finish();
+        self.shop = Some(Entry { item, place });
+    }
+}
+
+/// Reads every `[kind.ID]` of one file.
+fn read_kind<'a, T>(
+    file: File<'a>,
+    kind: &str,
+    table: &'a DeTable<'a>,
+    entries: &mut Entries<T>,
+    read: impl Fn(&Reader<'a>) -> T,
+) {
+    for (id, value) in table {
+        let at = At { value: id.get_ref().to_string(), place: Place { file: file.id, span: id.span() } };
+        let name = format!("{kind}.{}", at.value);
+        if !check_id(file, kind, &at, value) {
+            continue;
+        }
+        let Some(table) = value.get_ref().as_table() else { continue };
+        if let Some(first) = entries.get(&at.value) {
+            duplicate::report(file, &name, at.place, first.place.clone());
+            continue;
+        }
+        let reader = Reader::new(file, table, name, at.place.clone(), None);
+        let item = read(&reader);
+        reader.finish();
+        entries.insert(at.value, Entry { item, place: at.place });
+    }
+}
+
+/// An id is printed, typed on a command line and used as a file name.
+fn check_id(file: File<'_>, kind: &str, id: &At<String>, value: &Spanned<DeValue<'_>>) -> bool {
+    if !value.get_ref().is_table() {
+        let message = Message::new("spec-no-id").with("kind", kind).with("word", &id.value);
+        let label = Message::new("wanted-id-table").with("kind", kind);
+        file.findings.report(Finding::error(message, id.place.clone(), label));
+        return false;
+    }
+    let plain = |c: char| c.is_ascii_alphanumeric() || c == '-' || c == '_';
+    if id.value.is_empty() || id.value.len() > LONGEST_ID || !id.value.chars().all(plain) {
+        let message = Message::new("spec-bad-id").with("id", &id.value);
+        let label = Message::new("wanted-id").with("longest", LONGEST_ID);
+        file.findings.report(Finding::error(message, id.place.clone(), label));
+        return false;
+    }
+    true
+}

@@ -1,0 +1,58 @@
+//! The shop that prints, and the vehicle systems it serves.
+
+use super::reader::Reader;
+use super::value::{At, Sourced};
+use crate::quantity::{Toleranced, Voltage, toleranced};
+
+/// `[shop]`: whose paper this is.
+#[derive(Debug, Clone)]
+pub struct Shop {
+    /// The shop's name, printed on every page.
+    pub title: Option<At<String>>,
+    /// The paper of test sheets.
+    pub paper: Option<At<Paper>>,
+    /// A line printed in bold on every page, such as a mark of invented values.
+    pub notice: Option<At<String>>,
+}
+
+/// The paper that test sheets are printed on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Paper {
+    /// 210 × 297 mm (ISO 216).
+    A4,
+    /// 215.9 × 279.4 mm.
+    Letter,
+}
+
+impl Shop {
+    pub(super) fn read(reader: &Reader<'_>) -> Self {
+        reader.require(&["title", "paper"]);
+        Self {
+            title: reader.text("title"),
+            paper: reader.choice("paper", &[("A4", Paper::A4), ("letter", Paper::Letter)]),
+            notice: reader.text("notice"),
+        }
+    }
+}
+
+/// `[system.ID]`: one kind of climate system, as fitted to a group of vehicles.
+#[derive(Debug, Clone)]
+pub struct System {
+    /// The system's name.
+    pub title: Option<At<String>>,
+    /// Which vehicles it is fitted to, in the lead's own words.
+    pub applicability: Option<Sourced<String>>,
+    /// The reference voltage that its control unit feeds to sensors.
+    pub reference: Option<Sourced<Toleranced<Voltage>>>,
+}
+
+impl System {
+    pub(super) fn read(reader: &Reader<'_>) -> Self {
+        reader.require(&["title"]);
+        Self {
+            title: reader.text("title"),
+            applicability: reader.sourced_text("applicability"),
+            reference: reader.sourced("reference", toleranced),
+        }
+    }
+}

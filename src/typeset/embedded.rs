@@ -1,0 +1,26 @@
+//! The templates as they were when the binary was built.
+
+/// Names one template and embeds its text.
+macro_rules! template {
+    ($path:literal) => {
+        ($path, include_str!(concat!("../../templates/", $path)))
+    };
+}
+
+/// Every built-in template: its path below `templates/` and its text.
+pub const TEMPLATES: &[(&str, &str)] = &[
+    template!("parts/caution.typ"),
+    template!("parts/fields.typ"),
+    template!("parts/figures.typ"),
+    template!("parts/furniture.typ"),
+    template!("parts/lists.typ"),
+    template!("parts/pins.typ"),
+    template!("parts/plot.typ"),
+    template!("parts/side2.typ"),
+    template!("parts/strip.typ"),
+    template!("parts/tests.typ"),
+    template!("parts/topology.typ"),
+    template!("sensor-card.typ"),
+    template!("test-sheet.typ"),
+    template!("theme.typ"),
+];

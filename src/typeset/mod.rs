@@ -1,0 +1,125 @@
+//! Turns a document's data and a template into PDF bytes.
+//!
+//! This room knows nothing of ohms: it sees a template name and JSON, and
+//! returns pages. One [`Typesetter`] serves every document of a process.
+//!
+//! Invariant: a warning of the typesetting library is a failure. It means a
+//! missing glyph, an unknown font or an element out of place, and none of
+//! these may reach a wall.
+
+mod embedded;
+mod fonts;
+mod world;
+
+use std::fmt;
+
+use chrono::{Datelike, NaiveDate};
+use typst::diag::{SourceDiagnostic, Warned};
+use typst::foundations::{Datetime, Smart};
+use typst_layout::PagedDocument;
+use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
+
+pub use embedded::TEMPLATES;
+use world::{Base, World};
+
+/// Holds what all documents share: the library, the fonts, the templates.
+pub struct Typesetter {
+    base: Base,
+    standards: PdfStandards,
+}
+
+/// Names one document to typeset.
+#[derive(Debug, Clone, Copy)]
+pub struct Job<'a> {
+    /// The document's id; it also seeds the identifier inside the PDF.
+    pub id: &'a str,
+    /// The template's file name, such as `sensor-card.typ`.
+    pub template: &'a str,
+    /// The document's data as JSON; the template reads it as `/data.json`.
+    pub data: &'a [u8],
+    /// The date of issue, the only date the PDF carries.
+    pub date: NaiveDate,
+}
+
+/// A typeset document.
+#[derive(Debug, Clone)]
+pub struct Printed {
+    /// The PDF file, whole.
+    pub pdf: Vec<u8>,
+    /// How many pages it has.
+    pub pages: usize,
+}
+
+/// Says why a document could not be typeset.
+#[derive(Debug, Clone)]
+pub struct Failure {
+    /// The document's id.
+    pub id: String,
+    /// What the typesetting library said, one line each, with file and line.
+    pub messages: Vec<String>,
+}
+
+impl fmt::Display for Failure {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}: {}", self.id, self.messages.join("; "))
+    }
+}
+
+impl std::error::Error for Failure {}
+
+impl Typesetter {
+    /// Prepares fonts and templates; `words` is the table of fixed words as JSON.
+    #[must_use]
+    pub fn new(words: &str) -> Self {
+        Self::with_templates(TEMPLATES, words)
+    }
+
+    /// Prepares fonts with the given templates, `(path, text)` each.
+    #[must_use]
+    pub fn with_templates<'a>(
+        templates: impl IntoIterator<Item = &'a (&'a str, &'a str)>,
+        words: &str,
+    ) -> Self {
+        Self {
+            base: Base::new(templates, words),
+            standards: PdfStandards::new(&[PdfStandard::A_2a, PdfStandard::Ua_1])
+                .expect("PDF/A-2a and PDF/UA-1 go together"),
+        }
+    }
+
+    /// Typesets one document to PDF/A-2a and PDF/UA-1.
+    ///
+    /// # Errors
+    /// When the library reports an error or a warning.
+    pub fn pdf(&self, job: Job<'_>) -> Result<Printed, Failure> {
+        let world = World::new(&self.base, job.template, job.data);
+        let printed = self.export(&world, job);
+        // Before any `?`: a failing document must not leave its cache behind.
+        comemo::evict(0);
+        printed.map_err(|messages| Failure { id: job.id.to_owned(), messages })
+    }
+
+    fn export(&self, world: &World<'_>, job: Job<'_>) -> Result<Printed, Vec<String>> {
+        let told = |all: &[SourceDiagnostic]| all.iter().map(|d| world.describe(d)).collect::<Vec<_>>();
+        let Warned { output, warnings } = typst::compile::<PagedDocument>(world);
+        let document = output.map_err(|errors| told(&errors))?;
+        if !warnings.is_empty() {
+            return Err(told(&warnings));
+        }
+        let options = PdfOptions {
+            ident: Smart::Custom(job.id.to_owned()),
+            creator: Smart::Custom(Some(concat!("bayleaf ", env!("CARGO_PKG_VERSION")).to_owned())),
+            timestamp: timestamp(job.date),
+            standards: self.standards.clone(),
+            ..PdfOptions::default()
+        };
+        let pdf = typst_pdf::pdf(&document, &options).map_err(|errors| told(&errors))?;
+        Ok(Printed { pdf, pages: document.pages().len() })
+    }
+}
+
+/// Noon UTC of the day of issue, so that no time zone moves it to another day.
+fn timestamp(date: NaiveDate) -> Option<Timestamp> {
+    let (month, day) = (u8::try_from(date.month()).ok()?, u8::try_from(date.day()).ok()?);
+    Datetime::from_ymd_hms(date.year(), month, day, 12, 0, 0).map(Timestamp::new_utc)
+}

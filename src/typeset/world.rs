@@ -1,0 +1,122 @@
+//! What the typesetting library may see: templates, fonts, words, one document.
+//!
+//! File ids of the library are a leaked 16-bit number, so every document uses
+//! the same few virtual paths. The data come as a file, not as `sys.inputs`,
+//! so that the library object stays shared between documents.
+
+use std::collections::HashMap;
+
+use typst::diag::{FileError, FileResult, SourceDiagnostic};
+use typst::foundations::{Bytes, Datetime, Duration};
+use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
+use typst::text::{Font, FontBook};
+use typst::utils::LazyHash;
+use typst::{Library, LibraryExt, World as _, WorldExt};
+
+const DATA: &str = "data.json";
+const WORDS: &str = "words.json";
+
+/// What all documents of a process share.
+pub(super) struct Base {
+    library: LazyHash<Library>,
+    book: LazyHash<FontBook>,
+    fonts: Vec<Font>,
+    sources: HashMap<FileId, Source>,
+    words: Bytes,
+    words_id: FileId,
+    data_id: FileId,
+}
+
+impl Base {
+    pub(super) fn new<'a>(templates: impl IntoIterator<Item = &'a (&'a str, &'a str)>, words: &str) -> Self {
+        let fonts = super::fonts::load();
+        Self {
+            library: LazyHash::new(Library::builder().build()),
+            book: LazyHash::new(FontBook::from_fonts(&fonts)),
+            fonts,
+            sources: templates
+                .into_iter()
+                .map(|&(path, text)| {
+                    let id = file_id(path);
+                    (id, Source::new(id, text.to_owned()))
+                })
+                .collect(),
+            words: Bytes::from_string(words.to_owned()),
+            words_id: file_id(WORDS),
+            data_id: file_id(DATA),
+        }
+    }
+}
+
+/// One document's view: the shared base plus its own template and data.
+pub(super) struct World<'a> {
+    base: &'a Base,
+    main: FileId,
+    data: Bytes,
+}
+
+impl<'a> World<'a> {
+    pub(super) fn new(base: &'a Base, template: &str, data: &[u8]) -> Self {
+        Self { base, main: file_id(template), data: Bytes::new(data.to_vec()) }
+    }
+
+    /// Says one diagnostic in a line, with the template's file and line.
+    pub(super) fn describe(&self, diagnostic: &SourceDiagnostic) -> String {
+        let place = diagnostic.span.id().map(|id| {
+            let line = self
+                .range(diagnostic.span)
+                .and_then(|range| self.source(id).ok()?.lines().byte_to_line(range.start));
+            let path = id.get().vpath().get_without_slash().to_owned();
+            line.map_or(path.clone(), |line| format!("{path}:{}", line + 1))
+        });
+        let hints = diagnostic.hints.iter().map(|hint| format!(" ({})", hint.v));
+        let message = std::iter::once(diagnostic.message.to_string()).chain(hints).collect::<String>();
+        place.map_or(message.clone(), |place| format!("{place}: {message}"))
+    }
+}
+
+impl typst::World for World<'_> {
+    fn library(&self) -> &LazyHash<Library> {
+        &self.base.library
+    }
+
+    fn book(&self) -> &LazyHash<FontBook> {
+        &self.base.book
+    }
+
+    fn main(&self) -> FileId {
+        self.main
+    }
+
+    fn source(&self, id: FileId) -> FileResult<Source> {
+        self.base.sources.get(&id).cloned().ok_or_else(|| not_found(id))
+    }
+
+    fn file(&self, id: FileId) -> FileResult<Bytes> {
+        if id == self.base.data_id {
+            Ok(self.data.clone())
+        } else if id == self.base.words_id {
+            Ok(self.base.words.clone())
+        } else {
+            self.source(id).map(|source| Bytes::from_string(source.text().to_owned()))
+        }
+    }
+
+    fn font(&self, index: usize) -> Option<Font> {
+        self.base.fonts.get(index).cloned()
+    }
+
+    /// No clock: a page's date is part of its data.
+    fn today(&self, _: Option<Duration>) -> Option<Datetime> {
+        None
+    }
+}
+
+fn file_id(path: &str) -> FileId {
+    let path = VirtualPath::new(path).expect("template paths are plain relative paths");
+    RootedPath::new(VirtualRoot::Project, path).intern()
+}
+
+fn not_found(id: FileId) -> FileError {
+    FileError::NotFound(id.get().vpath().get_without_slash().into())
+}

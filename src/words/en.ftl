@@ -1,0 +1,370 @@
+# English. Every fixed word of papers and findings; code names words by id only.
+# Gaps are filled with the user's own text or with another word of this table.
+
+## How findings are headed
+
+finding-error = error
+finding-warning = warning
+finding-help = help
+did-you-mean = did you mean `{ $word }`?
+
+## Dimensions
+
+dimension-temperature = temperature
+dimension-temperature-difference = temperature difference
+dimension-resistance = resistance
+dimension-voltage = voltage
+dimension-ratio = percentage
+dimension-beta = B value
+
+## Labels: what was expected, or what stands there
+
+wanted-text = expected text in quotes
+wanted-texts = expected a list of texts, such as ["…", "…"]
+wanted-number = expected a number
+wanted-table = expected a table
+wanted-tables = expected a list of tables
+wanted-list = expected a list
+wanted-key = expected a key `{ $key }` here
+wanted-one-of = expected one of { $words }
+wanted-quantity = expected a { $dimension }, such as { $examples }
+wanted-decimal-point = expected a decimal point, and spaces between thousands
+wanted-nothing-more = expected nothing here
+wanted-low-first = expected the lower end first
+wanted-interval = expected two ends, such as { $examples }
+wanted-zero-or-more = expected zero or more
+wanted-smaller-tolerance = expected a tolerance smaller than the value itself
+wanted-accuracy = expected a form such as `0.5 % + 2 digits`
+wanted-row = expected [temperature, resistance] or [temperature, min, nominal, max], numbers only
+wanted-toml = expected valid TOML
+wanted-utf8 = expected UTF-8 text
+wanted-id = expected letters A to Z, digits, `-` and `_`, at most { $longest } of them
+wanted-id-table = expected a table with an id, such as [{ $kind }.SOME-ID]
+wanted-beta = expected { $least } K to { $greatest } K
+wanted-coefficients = expected a, b and c of a thermistor, for ohms and kelvins
+wanted-above-zero = expected more than zero
+wanted-two-rows = expected two rows or more
+wanted-min-nominal-max = expected min ≤ nominal ≤ max
+wanted-same-columns = expected as many columns as in the first row
+wanted-falling = expected fewer ohms than in the colder row
+wanted-near = its neighbours lead to about { $ohms } Ω
+wanted-inside = expected { $low } to { $high }
+wanted-one-tolerance = expected one way to state the tolerance
+wanted-divider = expected { $least } to { $greatest }
+wanted-defined = expected a [{ $kind }.…] with this id in the set
+wanted-instrument = expected a { $wanted }
+wanted-same-connector = expected both pins on one connector
+wanted-pin = expected connector and pin, such as `C2/7`
+wanted-listed-pin = expected a pin listed in [connector.{ $connector }.pins]
+wanted-of-system = expected one of system `{ $system }`
+wanted-tests = expected a list `test` with one entry or more
+wanted-fitted = expected a vehicle with this system
+wanted-other-name = expected a name that every disk can hold
+label-first = first given here
+label-second = given again here
+label-first-use = first used here
+label-second-use = used again here
+label-first-row = the first row
+label-colder-row = the colder row
+label-columns = the table has min and max columns
+label-other-tolerance = the other one is here
+label-its-kind = its kind is given here
+label-its-system = its system is given here
+label-connector = the connector
+label-needs-shop = this paper would carry the shop's name
+
+## Loading
+
+load-empty-folder = no spec in `{ $path }`
+load-empty-folder-help = put `*.toml` files there, or name another folder with `--specs`
+load-not-a-folder = `{ $path }` is not a folder
+load-unreadable = cannot read this: { $reason }
+load-too-large = file of { $size } is too large for a spec; at most { $largest }
+load-too-large-help = move what is not a spec out of the folder, or split the file
+load-not-utf8 = byte { $byte } is not UTF-8 text
+load-not-utf8-help = save the file as UTF-8 in your editor
+
+## Reading
+
+spec-syntax = not valid TOML: { $reason }
+spec-unknown-kind = unknown kind of table `{ $word }`
+spec-unknown-key = unknown key `{ $word }` in `{ $name }`
+spec-missing-key = `{ $name }` has no `{ $key }`
+spec-loose-key = `{ $word }` stands outside any table
+spec-no-id = `{ $word }` in `{ $kind }` has no table of its own
+spec-bad-id = `{ $id }` cannot be an id
+spec-duplicate = `{ $name }` is given twice
+spec-duplicate-help = rename one of the two, or remove it
+spec-wrong-type = `{ $key }` is a value of the wrong type: { $found }
+spec-empty-text = `{ $key }` is empty
+spec-empty-text-help = leave the key out where the value is not known: it then prints NOT GIVEN
+spec-unknown-word = `{ $key }` cannot be `{ $found }`
+spec-bad-row = a row that is not a point of a curve
+
+## Quantities
+
+misread-not-a-number = `{ $key }` has no number that can be read: `{ $written }`
+misread-decimal-comma = `{ $key }` has a comma in a number: `{ $written }`
+misread-unit-missing = `{ $key }` has a number without a unit: `{ $written }`
+misread-unit-unknown = `{ $key }` has an unknown unit `{ $unit }`
+misread-wrong-dimension = `{ $key }` is a { $wanted }, but `{ $unit }` is a unit of { $found }
+misread-temperature-for-difference = `{ $key }` is a temperature where a difference is wanted: `{ $written }`
+misread-trailing = `{ $key }` has more than a quantity: `{ $rest }`
+misread-reversed = `{ $key }` runs from the higher to the lower end: `{ $written }`
+misread-not-an-interval = `{ $key }` is not a range: `{ $written }`
+misread-negative = `{ $key }` has a tolerance below zero: `{ $written }`
+misread-tolerance-too-large = `{ $key }` has a tolerance as large as the value itself: `{ $written }`
+misread-not-an-accuracy = `{ $key }` is not a meter's accuracy: `{ $written }`
+
+## Rules
+
+rule-beta = B value of { $beta } is that of no thermistor
+rule-beta-help = check the digits, and that the unit is K
+rule-coefficients = these coefficients give { $resistance } at 25 °C
+rule-coefficients-not-falling = with these coefficients the resistance does not fall as temperature rises
+rule-coefficients-help = check signs and powers of ten; coefficients for kΩ have to be turned into ones for Ω
+rule-not-positive = `{ $written }` is not above zero
+rule-few-rows = a table of { $count } rows is no curve
+rule-limits-order = limits the wrong way round in row `{ $row }`
+rule-mixed-columns = row `{ $row }` has other columns than the first row
+rule-equal-temperatures = temperature { $temperature } stands in two rows
+rule-not-falling = resistance does not fall from row `{ $colder }` to row `{ $hotter }`
+rule-not-falling-help = check both rows against the source; an NTC thermistor has fewer ohms when hotter
+rule-outlier = row `{ $row }` lies { $percent } % off the curve of its neighbours
+rule-outlier-help = check this row against the source for a mistyped digit
+rule-range-missing = sensor `{ $id }` has a formula but no range it holds in
+rule-range-beyond-table = `{ $range }` goes beyond the table, which ends at { $low } and { $high }
+rule-range-beyond-formula = `{ $range }` goes beyond what is computed for a thermistor, { $low } to { $high }
+rule-range-beyond-sensor = `{ $range }` goes beyond the sensor's own range, { $low } to { $high }
+rule-tolerance-and-columns = the tolerance is given, and the table has columns for it too
+rule-tolerance-twice = the tolerance is given in kelvin and in percent
+rule-tolerance-incomplete = no limits can be computed: the tolerance has no `{ $key }`
+rule-tolerance-incomplete-help = write `beta = "0 %"` only if the source says that the same percentage holds at every temperature
+rule-divider = resistor of { $resistor } cannot read a sensor of { $sensor } at { $temperature }
+rule-no-such = there is no { $kind } `{ $id }`
+rule-wrong-instrument = instrument `{ $id }` is not a { $wanted }
+rule-pin-twice = pin { $pin } carries a signal and is used twice
+rule-pin-twice-systems-help = two systems may have connectors of one name: give each system's connector an id of its own
+rule-two-connectors = one end has pins on two connectors, { $first } and { $second }
+rule-pin-form = `{ $pin }` is not a pin
+rule-no-such-pin = connector { $connector } has no pin { $pin }
+rule-other-system = { $kind } `{ $id }` is of system `{ $theirs }`, the sheet is for `{ $system }`
+rule-empty-group = a group of sheet `{ $id }` has no tests
+rule-no-vehicle = sheet `{ $id }` prints nothing: no vehicle has system `{ $system }`
+rule-reserved-name = `{ $id }` cannot be a file name on every disk
+rule-same-name = `{ $id }` differs only in case from another document
+rule-no-shop = the set names no shop
+rule-no-shop-help = add [shop] with `title` and `paper`
+kind-thermometer = thermometer
+kind-multimeter = multimeter
+
+## What a value is
+
+fact-applicability = Fitted to
+fact-rated-resistance = Rated resistance
+fact-rated-temperature = … at
+fact-beta = B value
+fact-coefficient-a = Coefficient a (1/K)
+fact-coefficient-b = Coefficient b (1/K)
+fact-coefficient-c = Coefficient c (1/K)
+fact-table = Table, rows
+fact-tolerance = Tolerance
+fact-tolerance-resistance = Tolerance of resistance
+fact-tolerance-at = … at
+fact-tolerance-beta = Tolerance of B value
+fact-circuit = Circuit
+fact-pull-up = Pull-up resistor
+fact-pull-down = Pull-down resistor
+fact-resistor-tolerance = Tolerance of a resistor
+fact-reference = Reference
+fact-reference-tolerance = Tolerance of reference
+fact-series = Series resistor
+fact-parallel = Parallel resistor
+fact-range = Range
+fact-service-limit = Service limit
+fact-location = Place
+fact-control-unit-pins = Pins at control unit
+fact-component-pins = Pins at sensor
+fact-signal-pin = Signal pin
+fact-return-pin = Return pin
+fact-view = View of connector
+fact-side = Side of connector
+fact-accuracy = accuracy
+fact-volts = volts
+fact-ohms = ohms
+fact-digit = digit
+fact-input = input resistance
+
+## What every document says
+
+doc-sensor-card = Sensor card
+doc-test-sheet = Test sheet
+doc-revision-none = not issued
+doc-applicability = { $system }: { $vehicles }
+doc-no-source = no source
+doc-not-given = NOT GIVEN
+doc-units = Ω, V DC, °C; °F is exactly 1.8 × °C + 32
+
+## Sensor card
+
+card-direction-pull-up = hotter → fewer Ω → fewer V
+card-direction-pull-down = hotter → fewer Ω → more V
+card-direction-ohms = hotter → fewer Ω
+card-connector = { $id } · { $title }
+card-pin-signal = signal
+card-pin-return = return
+card-pin-reference = reference
+card-view-mating-face = mating-face view
+card-view-wire-entry = wire-entry view
+card-view-not-given = view NOT GIVEN
+card-side-harness = harness side
+card-side-component = component side
+card-side-not-given = side NOT GIVEN
+card-min = min
+card-nominal = nominal
+card-max = max
+card-nominal-value = nominal { $value }
+card-note-window = Limits: worst case of sensor, resistors and reference together, rounded inward.
+card-note-ohm-window = Limits in Ω: worst case of the sensor, rounded inward.
+card-note-no-tolerance = Limits NOT GIVEN: the sensor's tolerance is missing.
+card-note-no-circuit = Volts NOT GIVEN: resistor or reference is missing.
+card-note-no-volt-limits = Limits in V NOT GIVEN: a tolerance of the circuit is missing.
+card-note-meter = Volts are with a { $input } meter connected.
+card-note-no-meter = Volts are without the load of a meter.
+card-plot-resistance = Resistance
+card-plot-voltage = Voltage
+card-alt-plot = { $title } against temperature: from { $first } at { $cold } °C to { $last } at { $hot } °C.
+card-alt-pull-up = Circuit: the control unit feeds the reference of { $reference } through { $resistor } to signal pin { $signal }; the sensor lies between signal and return pin { $other }.
+card-alt-pull-down = Circuit: the sensor lies between reference pin { $other }, { $reference }, and signal pin { $signal }; { $resistor } leads from the signal to ground inside the control unit.
+card-example = Worked example at { $temperature } °C
+card-example-beta = R = { $rated } Ω × exp[{ $beta } K × (1/{ $kelvins } K − 1/{ $rated-kelvins } K)] = { $ohms } Ω
+card-example-steinhart-hart = 1/T = a + b ln R + c (ln R)³ with T = { $kelvins } K: R = { $ohms } Ω
+card-example-table = { $temperature } °C = { $fahrenheit } °F lies between rows of the table; in ln R against 1/T, T = { $kelvins } K: R = { $ohms } Ω
+card-example-pull-up = V = { $reference } × { $ohms } Ω / ({ $ohms } Ω + { $resistor } Ω) = { $volts } V
+card-example-pull-down = V = { $reference } × { $resistor } Ω / ({ $ohms } Ω + { $resistor } Ω) = { $volts } V
+card-example-network = V = { $reference } × the network's ratio at { $ohms } Ω = { $volts } V
+card-example-meter = (with the { $input } meter)
+card-example-window = A good part in a good circuit reads { $window } { $unit }.
+card-example-fault = A bad contact of { $extra } in the line makes { $volts } V: it looks like { $believed } °C.
+card-reads-high = too high
+card-reads-low = too low
+card-reads-overload = overload
+card-reads-zero-ohms = near 0 Ω
+card-means-open = open circuit, or sensor unplugged: looks like a very cold sensor
+card-means-short = signal shorted to return or ground: looks like a very hot sensor
+card-means-short-to-reference = sensor shorted: looks like a very hot sensor
+card-means-high = resistance in series, bad contact, lifted return; or truly colder
+card-means-low = leakage, moisture, wrong part; or truly warmer
+card-means-ohms-high = resistance in series, bad contact; or truly colder
+card-means-ohms-low = leakage, moisture, wrong part; or truly warmer
+card-next-unplug = Volts out of the window: key off, unplug the sensor, key on, measure volts at the harness side of its plug.
+card-next-good = Reads { $open }: control unit and wires are good. Measure the sensor in ohms, then its contacts.
+card-next-bad = Reads anything else: measure the reference, then both wires end to end with the control unit unplugged.
+card-next-ohms = Key off, unplug the control unit: measure ohms at the harness side, then at the sensor. The difference is the wires.
+card-points = Table as given
+
+## Test sheet
+
+sheet-title = { $title } · { $vehicle }
+sheet-vehicle = Vehicle
+sheet-system = System
+sheet-registration = Registration
+sheet-chassis = Chassis no.
+sheet-built = Built
+sheet-box-technician = Technician
+sheet-box-date = Date, time
+sheet-box-odometer = Odometer
+sheet-box-bay = Bay temperature
+sheet-box-humidity = Humidity
+sheet-box-soak = Soaked for
+sheet-box-battery-rest = Battery, at rest
+sheet-box-battery-running = Battery, running
+sheet-box-reference = Reference, measured
+sheet-box-leads = Leads shorted
+sheet-box-mode = Panel mode
+sheet-box-complaint = Complaint
+sheet-sign-name = Name
+sheet-sign-signature = Signature
+sheet-sign-date = Date, time
+sheet-sign-checked = Checked by
+sheet-expect = Expect
+sheet-expect-at = Expect at { $temperature }
+sheet-no-bay = No bay temperature given: read the window from the strip table of the card named in each row.
+sheet-all-mated = all connectors mated
+sheet-sensor-unmated = sensor unmated
+sheet-unit-unmated = control unit unmated, sensor mated
+sheet-see-card = card { $card }
+sheet-no-card = no card in this set
+sheet-outside = not applicable: outside { $low } to { $high } °C
+sheet-service = service { $window } { $unit }
+sheet-instrument-value = { $what } { $value }
+sheet-else-reference = Reads the reference: sensor unplugged, or an open wire.
+sheet-else-zero = Reads 0 V: signal shorted, or its wire open on the way to the probe.
+sheet-else-all = All rows wrong the same way: shared return, ground or reference; measure these first.
+sheet-else-undecided = Undecided: nearer to a limit than meter and thermometer can tell. Repeat at another temperature or with a better instrument.
+
+## Cautions
+
+caution-signal = CAUTION
+caution-law = Local law, licence and the vehicle's own safety instructions come first; this paper replaces none of them. The refrigerant circuit stays closed.
+caution-wiring = Key off before mating or unmating. No ohms on a powered circuit. No test lamp on reference, sensor, airbag or bus wires. No piercing of insulation.
+caution-around = Airbag and belt-tensioner wiring in the dash is not probed, not ohmed, not unplugged. Orange high-voltage cables are out of bounds. Keep clear of belts, fans that start by themselves, and hot parts.
+
+## The run
+
+run-demo = No --specs and no folder specs/ here: using the demo set built into the program; all its values are invented.
+run-errors = { $errors } errors, { $warnings } warnings: nothing was written
+run-warnings = { $warnings } warnings
+run-no-model = the set lacks a shop or a paper's sensor
+run-specs-changed = the specs were changed while they were being printed; print again
+run-cannot-write = cannot write to `{ $path }`: { $reason }
+run-no-worker = cannot start a worker process: { $reason }
+run-worker-lost = a worker process ended early; { $missing } documents were not printed
+run-cannot-print = `{ $id }` was not printed: { $reason }
+run-no-such-document = there is no document, sheet or vehicle `{ $id }`
+run-no-such-document-near = there is no document, sheet or vehicle `{ $id }`; did you mean `{ $near }`?
+run-nothing-to-print = the set has no card, and no sheet with a vehicle
+run-no-such-table = there is no sensor or card `{ $id }`
+run-no-such-table-near = there is no sensor or card `{ $id }`; did you mean `{ $near }`?
+run-table-reversed = the table runs from { $from } to { $to }, which is colder
+run-table-outside = { $at } lies outside the range of sensor `{ $id }`, { $low } to { $high }
+run-table-step = a step of { $step } gives no table
+run-bay-outside = { $at } lies outside the range of sensor `{ $id }`, { $low } to { $high }: its rows print without a window
+run-progress = { $done } of { $all } documents
+run-printed = { $documents } documents, { $pages } pages, { $seconds } s, in { $out }; { $no-source } values without a source, { $not-given } values NOT GIVEN
+run-list-no-source = Values without a source:
+run-list-not-given = Values NOT GIVEN:
+run-checked = no errors: { $documents } documents from { $sensors } sensors for { $vehicles } vehicles; { $no-source } values without a source, { $not-given } values NOT GIVEN
+
+## Labels of the templates
+
+paper-page = page
+paper-of = of
+paper-draft = DRAFT
+paper-uncontrolled = uncontrolled when copied
+paper-sources = Sources
+paper-sources-at-end = sources: listed at the end
+paper-control-unit = control unit
+paper-input = input
+paper-readings = If the meter reads
+paper-next = Next steps
+paper-given = Given data
+paper-given-what = what
+paper-given-value = value
+paper-source = source
+paper-circuit = Circuit
+paper-applies = applies to
+paper-place = place
+paper-serial = Serial no.
+paper-cal-due = Calibration due
+paper-number = No.
+paper-measure = Measure
+paper-where = Where
+paper-reading = Reading
+paper-ok = OK
+paper-not-ok = not OK
+paper-undecided = undecided
+paper-initials = Initials
+paper-at = Windows below are for a bay temperature of
+paper-else = What a wrong reading means
+paper-remarks = Remarks

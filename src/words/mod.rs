@@ -1,0 +1,129 @@
+//! Every fixed word of papers and findings, one table per language.
+//!
+//! Code names a word by its id; the words themselves stand in `en.ftl`. This
+//! room knows no sensor and no file, and a test walks the sources to see that
+//! no id is missing and none is left over.
+
+use std::collections::BTreeMap;
+use std::fmt;
+
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource};
+use fluent_syntax::ast::Entry;
+use unic_langid::LanguageIdentifier;
+
+/// The English table, as it was when the binary was built.
+pub const ENGLISH: &str = include_str!("en.ftl");
+
+/// A word of the table together with what goes into its gaps.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Message {
+    id: &'static str,
+    gaps: Vec<(&'static str, Gap)>,
+}
+
+/// What fills a gap of a message.
+#[derive(Debug, Clone, PartialEq, Eq)]
+enum Gap {
+    /// Text as it is: the user's own words, a number.
+    Text(String),
+    /// Another word of the table.
+    Word(&'static str),
+}
+
+impl Message {
+    /// Names a word.
+    #[must_use]
+    pub fn new(id: &'static str) -> Self {
+        Self { id, gaps: Vec::new() }
+    }
+
+    /// Fills a gap with text.
+    #[must_use]
+    pub fn with(mut self, gap: &'static str, text: impl fmt::Display) -> Self {
+        self.gaps.push((gap, Gap::Text(text.to_string())));
+        self
+    }
+
+    /// Fills a gap with another word of the table.
+    #[must_use]
+    pub fn with_word(mut self, gap: &'static str, id: &'static str) -> Self {
+        self.gaps.push((gap, Gap::Word(id)));
+        self
+    }
+
+    /// The word's id.
+    #[must_use]
+    pub fn id(&self) -> &'static str {
+        self.id
+    }
+}
+
+/// A table of words, ready to be asked.
+pub struct Words {
+    bundle: FluentBundle<FluentResource>,
+    ids: Vec<String>,
+}
+
+impl Words {
+    /// The English words.
+    #[must_use]
+    pub fn english() -> Self {
+        let resource = FluentResource::try_new(ENGLISH.to_owned()).unwrap_or_else(|(resource, _)| resource);
+        let ids = resource.entries().filter_map(message_id).map(str::to_owned).collect();
+        let language: LanguageIdentifier = "en".parse().unwrap_or_default();
+        let mut bundle = FluentBundle::new_concurrent(vec![language]);
+        // Isolation marks would end up as stray glyphs on paper.
+        bundle.set_use_isolating(false);
+        bundle.add_resource_overriding(resource);
+        Self { bundle, ids }
+    }
+
+    /// The words of a message, its gaps filled.
+    #[must_use]
+    pub fn say(&self, message: &Message) -> String {
+        let mut args = FluentArgs::new();
+        for (name, gap) in &message.gaps {
+            match gap {
+                Gap::Text(text) => args.set(*name, text.as_str()),
+                Gap::Word(id) => args.set(*name, self.word(id)),
+            }
+        }
+        self.format(message.id, &args)
+    }
+
+    /// A word without gaps.
+    #[must_use]
+    pub fn word(&self, id: &str) -> String {
+        self.format(id, &FluentArgs::new())
+    }
+
+    /// All ids of the table, in its order.
+    #[must_use]
+    pub fn ids(&self) -> &[String] {
+        &self.ids
+    }
+
+    /// The words that templates use, as JSON: every id that begins with `paper-`.
+    #[must_use]
+    pub fn paper_json(&self) -> String {
+        let words: BTreeMap<&str, String> = (self.ids.iter())
+            .filter(|id| id.starts_with("paper-"))
+            .map(|id| (id.as_str(), self.word(id)))
+            .collect();
+        serde_json::Value::from_iter(words).to_string()
+    }
+
+    /// A missing id shows as itself in angle brackets; a test sees to it that none is.
+    fn format(&self, id: &str, args: &FluentArgs<'_>) -> String {
+        let pattern = self.bundle.get_message(id).and_then(|message| message.value());
+        pattern.map_or_else(
+            || format!("⟨{id}⟩"),
+            |pattern| self.bundle.format_pattern(pattern, Some(args), &mut Vec::new()).into_owned(),
+        )
+    }
+}
+
+fn message_id<'a>(entry: &'a Entry<&'a str>) -> Option<&'a str> {
+    if let Entry::Message(message) = entry { Some(message.id.name) } else { None }
+}
