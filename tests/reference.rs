@@ -14,6 +14,8 @@ mod dividers;
 mod examples;
 #[path = "reference/interpolation.rs"]
 mod interpolation;
+#[path = "reference/misprints.rs"]
+mod misprints;
 #[path = "reference/scales.rs"]
 mod scales;
 #[path = "reference/sheet.rs"]

@@ -19,7 +19,7 @@ use chrono::NaiveDate;
 use serde::Serialize;
 
 pub use list::{Listed, Paperwork, list};
-pub use sensor_card::{MOST_ROWS, ROWS_ON_A_SIDE, steps_in};
+pub use sensor_card::ROWS_ON_A_SIDE;
 
 use crate::model::Model;
 use crate::quantity::Temperature;

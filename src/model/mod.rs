@@ -12,6 +12,7 @@ mod instrument;
 mod paper;
 mod pins;
 mod sensor;
+pub mod strip;
 
 use std::collections::BTreeMap;
 

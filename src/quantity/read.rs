@@ -217,8 +217,10 @@ pub fn interval<T: Quantity>(text: &str) -> Result<Interval<T>, Misread> {
     };
     phrase.finish()?;
     if low > high {
+        // The first unit may be missing; where the ends change places none may be.
+        let unit = second.unit.unwrap_or_default();
         let end =
-            |term: &Term<'_>| text[term.number_at.start..term.unit_at.end.max(term.number_at.end)].to_owned();
+            |term: &Term<'_>| format!("{} {}", &text[term.number_at.clone()], term.unit.unwrap_or(unit));
         let suggestion = format!("{} to {}", end(&second), end(&first));
         return Err(Misread { at: 0..text.len(), reason: Reason::Reversed { suggestion } });
     }

@@ -174,9 +174,8 @@ fn shifted(value: f64, exponent: i32) -> String {
 
 /// `number` times ten to `exponent`, with one rounding.
 ///
-/// Dividing by an exact power of ten rounds once; multiplying by 0.01 would
-/// round twice.
+/// The point moves in the shortest decimal, which is what was written: 870.6 %
+/// is 8.706 and 8.706 is 870.6 %, where 8.706 × 100 would be 870.5999999999999.
 pub(super) fn unshifted(number: f64, exponent: i32) -> f64 {
-    let power = |n: i32| f64::from(10_u32.pow(n.unsigned_abs()));
-    if exponent < 0 { number / power(exponent) } else { number * power(exponent) }
+    format!("{number}e{exponent}").parse().unwrap_or(number)
 }

@@ -14,6 +14,7 @@ mod positive;
 mod range_known;
 mod sheet_fits;
 mod shop_named;
+mod strip_rows;
 mod table_falls;
 mod table_outlier;
 mod tolerance_form;
@@ -34,6 +35,7 @@ pub fn check(set: &Set, findings: &Findings) {
         range_known::check,
         sheet_fits::check,
         shop_named::check,
+        strip_rows::check,
         table_falls::check,
         table_outlier::check,
         tolerance_form::check,

@@ -7,14 +7,9 @@ use crate::spec::{Curve, Set, Sourced};
 use crate::words::Message;
 
 pub(super) fn check(set: &Set, findings: &Findings) {
-    for (id, sensor, place) in super::sensors(set) {
+    for (id, sensor, _) in super::sensors(set) {
         let Some(curve) = &sensor.curve else { continue };
         let is_table = matches!(curve.value, Curve::Table { .. });
-        if sensor.range.is_none() && !is_table {
-            let message = Message::new("rule-range-missing").with("id", id);
-            let label = Message::new("wanted-key").with("key", "range");
-            findings.report(Finding::error(message, place.clone(), label));
-        }
         let Some(Ok(built)) = model::curve(&curve.value) else { continue };
         let domain = built.domain();
         let what = if is_table { "rule-range-beyond-table" } else { "rule-range-beyond-formula" };

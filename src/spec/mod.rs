@@ -28,7 +28,7 @@ pub use demo::DEMO;
 pub use instrument::{Instrument, InstrumentKind, Range};
 pub use load::{demo, folder};
 pub use sensor::{Circuit, Curve, Pins, Row, Sensor, Tolerance, Topology};
-pub use set::{Entry, Set};
+pub use set::{Entries, Entry, Set};
 pub use sheet::{Group, Measure, Sheet, SheetRow, Spot};
 pub use shop::{Paper, Shop, System};
 pub use value::{At, Sourced};

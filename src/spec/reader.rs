@@ -21,6 +21,8 @@ pub(super) struct File<'a> {
     pub id: FileId,
     pub text: &'a str,
     pub findings: &'a Findings,
+    /// The file is not valid TOML: what is missing in it may only be unread.
+    pub broken: bool,
 }
 
 impl<'a> File<'a> {
@@ -73,19 +75,24 @@ impl<'a> Reader<'a> {
     /// Free text, such as a title.
     pub(super) fn text(&self, key: &'static str) -> Option<At<String>> {
         let value = self.get(key)?;
-        self.text_of(key, value)
+        self.text_of(key, value, "wanted-text")
     }
 
-    fn text_of(&self, key: &str, value: &'a Spanned<DeValue<'a>>) -> Option<At<String>> {
+    fn text_of(
+        &self,
+        key: &str,
+        value: &'a Spanned<DeValue<'a>>,
+        wanted: &'static str,
+    ) -> Option<At<String>> {
         let Some(text) = value.get_ref().as_str() else {
-            self.wrong_type(key, value, "wanted-text");
+            self.wrong_type(key, value, wanted);
             return None;
         };
         let place = self.file.place(value);
         let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
         if text.is_empty() {
             let message = Message::new("spec-empty-text").with("key", key);
-            let finding = Finding::error(message, place, Message::new("wanted-text"));
+            let finding = Finding::error(message, place, Message::new(wanted));
             self.file.findings.report(finding.help(Message::new("spec-empty-text-help")));
             return None;
         }
@@ -99,7 +106,7 @@ impl<'a> Reader<'a> {
             self.wrong_type(key, value, "wanted-texts");
             return None;
         };
-        Some(array.iter().filter_map(|value| self.text_of(key, value)).collect())
+        Some(array.iter().filter_map(|value| self.text_of(key, value, "wanted-text")).collect())
     }
 
     /// Text that is printed with its source.
@@ -121,7 +128,7 @@ impl<'a> Reader<'a> {
             inner.finish();
             return read_value;
         }
-        let text = self.text_of(key, value)?;
+        let text = self.text_of(key, value, "wanted-value")?;
         match read(&text.value) {
             Ok(value) => {
                 Some(Sourced { value, written: text.value, place: text.place, source: self.source.clone() })
@@ -229,13 +236,16 @@ impl<'a> Reader<'a> {
     ) -> Result<Reader<'a>, Option<At<String>>> {
         match value.get_ref().as_table() {
             Some(table) => Ok(self.nested(&key.value, table, key.place.clone())),
-            None => Err(self.text_of(&key.value, value)),
+            None => Err(self.text_of(&key.value, value, "wanted-text")),
         }
     }
 
     /// Reports every one of `keys` that has to be there and is not.
     pub(super) fn require(&self, keys: &[&'static str]) {
         self.asked.borrow_mut().extend(keys);
+        if self.file.broken {
+            return;
+        }
         for key in keys.iter().filter(|key| !self.table.contains_key(**key)) {
             let message = Message::new("spec-missing-key").with("name", &self.name).with("key", key);
             let label = Message::new("wanted-key").with("key", key);

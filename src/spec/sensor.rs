@@ -136,11 +136,16 @@ pub struct Pins {
 impl Sensor {
     pub(super) fn read(reader: &Reader<'_>) -> Self {
         reader.require(&["title", "system", "curve"]);
+        let curve = reader.table("curve").and_then(|curve| Curve::read(&curve));
+        // A table ends where its points end; a formula never does.
+        if curve.as_ref().is_some_and(|curve| !matches!(curve.value, Curve::Table { .. })) {
+            reader.require(&["range"]);
+        }
         Self {
             title: reader.text("title"),
             system: reader.text("system"),
             location: reader.sourced_text("location"),
-            curve: reader.table("curve").and_then(|curve| Curve::read(&curve)),
+            curve,
             tolerance: reader.table("tolerance").map(|tolerance| Tolerance::read(&tolerance)),
             range: reader.sourced("range", interval),
             circuit: reader.table("circuit").map(|circuit| Circuit::read(&circuit)),
@@ -237,9 +242,11 @@ fn read_table(reader: &Reader<'_>) -> Option<Curve> {
     let resistance_unit = reader.choice("resistance", &resistances);
     let points = reader.list("points")?;
     let (temperature_unit, resistance_unit) = (temperature_unit?.value, resistance_unit?.value);
-    let rows = (points.value.iter())
-        .filter_map(|value| read_row(reader, value, temperature_unit, resistance_unit))
+    // Every bad row is reported before the table as a whole is given up.
+    let rows: Vec<Option<Row>> = (points.value.iter())
+        .map(|value| read_row(reader, value, temperature_unit, resistance_unit))
         .collect();
+    let rows = rows.into_iter().collect::<Option<Vec<Row>>>()?;
     Some(Curve::Table { rows, temperature_unit, resistance_unit, source: reader.source() })
 }
 

@@ -58,8 +58,8 @@ impl Set {
     pub fn read(sources: &Sources, findings: &Findings) -> Self {
         let mut set = Self::default();
         for (id, text) in sources.texts() {
-            let file = File { id, text, findings };
-            let root = syntax::parse(file);
+            let mut file = File { id, text, findings, broken: false };
+            let root = syntax::parse(&mut file);
             set.read_file(file, root.get_ref());
         }
         set

@@ -1,5 +1,7 @@
 //! Parses one file as TOML and goes on behind an error where it can.
 
+use std::ops::Range;
+
 use toml::Spanned;
 use toml::de::DeTable;
 
@@ -11,17 +13,26 @@ use crate::words::Message;
 /// What the TOML parser says when a key or header comes twice.
 const DUPLICATE: &str = "duplicate key";
 
-/// Parses a file; every syntax error becomes a finding at its line.
-pub(super) fn parse(file: File<'_>) -> Spanned<DeTable<'_>> {
+/// Parses a file; every syntax error becomes a finding at its line, and marks
+/// the file as broken.
+pub(super) fn parse<'a>(file: &mut File<'a>) -> Spanned<DeTable<'a>> {
     let (root, errors) = DeTable::parse_recoverable(file.text);
+    file.broken = !errors.is_empty();
+    // A table given twice repeats its keys: the header alone tells the story.
+    let mut told_until = 0;
     for error in errors {
         let span = error.span().unwrap_or(0..0);
         let place = Place { file: file.id, span: span.clone() };
         let word = file.text.get(span.clone()).unwrap_or_default();
-        if error.message() == DUPLICATE
-            && let Some(first) = earlier(file.text, span.start, word)
-        {
-            duplicate::report(file, word, place, Place { file: file.id, span: first });
+        let is_duplicate = error.message() == DUPLICATE;
+        if is_duplicate && span.start < told_until {
+            continue;
+        }
+        if is_duplicate && let Some((name, first)) = earlier(file.text, span.start, word) {
+            if name != word {
+                told_until = next_header(file.text, span.start);
+            }
+            duplicate::report(*file, name, place, Place { file: file.id, span: first });
             continue;
         }
         let message = Message::new("spec-syntax").with("reason", error.message());
@@ -31,14 +42,17 @@ pub(super) fn parse(file: File<'_>) -> Spanned<DeTable<'_>> {
 }
 
 /// Where the same header, or the same key below the same header, stood before.
-fn earlier(text: &str, second: usize, word: &str) -> Option<std::ops::Range<usize>> {
+///
+/// Returns the name to report: the whole header, or the key.
+fn earlier<'a>(text: &'a str, second: usize, word: &'a str) -> Option<(&'a str, Range<usize>)> {
     let line_start = text[..second].rfind('\n').map_or(0, |at| at + 1);
     let line = text[line_start..].lines().next().unwrap_or_default().trim();
     let before = &text[..line_start];
     if line.starts_with('[') {
         let at = lines_with_offsets(before).find(|(_, other)| other.trim() == line)?;
         let inside = at.1.find(word)?;
-        return Some(at.0 + inside..at.0 + inside + word.len());
+        let name = line.trim_matches(['[', ']', ' ']);
+        return Some((name, at.0 + inside..at.0 + inside + word.len()));
     }
     let (offset, other) = lines_with_offsets(before)
         .filter(|(_, other)| {
@@ -47,7 +61,12 @@ fn earlier(text: &str, second: usize, word: &str) -> Option<std::ops::Range<usiz
         })
         .last()?;
     let start = offset + other.find(word)?;
-    Some(start..start + word.len())
+    Some((word, start..start + word.len()))
+}
+
+/// Where the next header after `from` begins.
+fn next_header(text: &str, from: usize) -> usize {
+    text[from..].find("\n[").map_or(text.len(), |length| from + length + 1)
 }
 
 fn lines_with_offsets(text: &str) -> impl Iterator<Item = (usize, &str)> {

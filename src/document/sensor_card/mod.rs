@@ -18,7 +18,7 @@ use crate::model::{Card, PinEnd, PinUse, Points, Sensor};
 use crate::spec::{Side, Topology, View};
 use crate::words::{Message, Words};
 use reading::Readings;
-pub use strip::{MOST_ROWS, ROWS_ON_A_SIDE, steps_in};
+pub use strip::ROWS_ON_A_SIDE;
 
 const TEMPLATE: &str = "sensor-card.typ";
 

@@ -5,7 +5,8 @@ use serde::Serialize;
 use super::figures::{self, VOLT_DECIMALS};
 use super::reading::{self, Readings};
 use crate::model::Card;
-use crate::quantity::{Interval, Rounding, Temperature, figure};
+use crate::model::strip::{rows_in, temperatures};
+use crate::quantity::{Interval, Rounding, Temperature, TemperatureDifference, figure};
 use crate::words::{Message, Words};
 
 /// Rows of the strip that fit the front of a card at the legible size.
@@ -13,9 +14,6 @@ use crate::words::{Message, Words};
 /// The template decides; a test typesets a card with this many rows and sees
 /// that it has two sides.
 pub const ROWS_ON_A_SIDE: usize = 33;
-
-/// More rows than this are no card.
-pub const MOST_ROWS: usize = 200;
 
 /// Steps to choose from where the lead has not chosen, in kelvin.
 const STEPS: [f64; 3] = [1.0, 2.0, 5.0];
@@ -55,40 +53,13 @@ pub(super) fn key_temperatures(range: Interval<Temperature>) -> impl Iterator<It
     })
 }
 
-/// How many steps of `step` kelvin lie in a range, ends included.
-#[must_use]
-pub fn steps_in(range: Interval<Temperature>, step: f64) -> usize {
-    let (first, last) = ends(range, step);
-    if last < first { 1 } else { (last - first) as usize + 1 }
-}
-
-/// The first and last multiple of `step` in a range, in steps.
-fn ends(range: Interval<Temperature>, step: f64) -> (f64, f64) {
-    let hair = 1e-9;
-    ((range.low.celsius() / step - hair).ceil(), (range.high.celsius() / step + hair).floor())
-}
-
-/// The temperatures of the rows: multiples of the step, or the lower end alone.
-fn temperatures(range: Interval<Temperature>, step: f64) -> Vec<Temperature> {
-    let (first, last) = ends(range, step);
-    if last < first {
-        return vec![range.low];
-    }
-    let count = steps_in(range, step).min(MOST_ROWS);
-    let clamp = |t: f64| t.clamp(range.low.celsius(), range.high.celsius());
-    // The counter is far below 2^52: every row's number is exact.
-    (0..count).map(|row| Temperature::from_celsius(clamp((first + row as f64) * step))).collect()
-}
-
 /// The smallest step whose rows fit one side, or the largest there is.
-fn step(card: &Card) -> f64 {
-    card.step.map_or_else(
-        || {
-            let fits = |step: &f64| steps_in(card.range, *step) <= ROWS_ON_A_SIDE;
-            STEPS.into_iter().find(fits).unwrap_or(STEPS[STEPS.len() - 1])
-        },
-        |step| step.kelvins(),
-    )
+fn step(card: &Card) -> TemperatureDifference {
+    card.step.unwrap_or_else(|| {
+        let steps = STEPS.map(TemperatureDifference::from_kelvins);
+        let fits = |step: &TemperatureDifference| rows_in(card.range, *step) <= ROWS_ON_A_SIDE;
+        steps.into_iter().find(fits).unwrap_or(steps[STEPS.len() - 1])
+    })
 }
 
 /// Composes the table.

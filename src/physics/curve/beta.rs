@@ -1,6 +1,6 @@
 //! The beta formula.
 
-use super::CurveError;
+use super::{CurveError, FORMULA_DOMAIN};
 use crate::quantity::{Beta, Resistance, Temperature};
 
 /// R(T) = R₀ exp[B (1/T − 1/T₀)].
@@ -41,8 +41,13 @@ impl BetaCurve {
     /// ```
     pub fn new(rated: Resistance, at: Temperature, beta: Beta) -> Result<Self, CurveError> {
         let all = [rated.ohms(), at.kelvins(), beta.kelvins()];
-        if all.iter().all(|value| value.is_finite() && *value > 0.0) {
-            Ok(Self { rated, at, beta })
+        if !all.iter().all(|value| value.is_finite() && *value > 0.0) {
+            return Err(CurveError::NotPhysical);
+        }
+        let curve = Self { rated, at, beta };
+        let ends = [FORMULA_DOMAIN.low, FORMULA_DOMAIN.high].map(|at| curve.resistance(at).ohms());
+        if ends.iter().all(|ohms| ohms.is_finite() && *ohms > 0.0) {
+            Ok(curve)
         } else {
             Err(CurveError::NotPhysical)
         }

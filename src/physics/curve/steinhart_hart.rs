@@ -50,8 +50,8 @@ impl SteinhartHart {
     /// R(T), by the closed form of the cubic in ln R.
     ///
     /// With y = (1/T − a)/c and p = b/c, L³ + pL = y has the one real root
-    /// L = ∛(√(p³/27 + y²/4) + y/2) − ∛(√(p³/27 + y²/4) − y/2); one Newton step
-    /// removes what the subtraction loses.
+    /// L = ∛(√(p³/27 + y²/4) + y/2) − ∛(√(p³/27 + y²/4) − y/2); two Newton steps
+    /// give back what the subtraction loses when c is very small.
     pub(super) fn resistance(&self, at: Temperature) -> Result<Resistance, CurveError> {
         let rest = 1.0 / at.kelvins() - self.a;
         let mut log = if self.c > 0.0 { self.root(rest) } else { rest / self.b };
@@ -92,5 +92,20 @@ impl SteinhartHart {
         let log = libm::log(self.resistance(at)?.ohms());
         let kelvins = at.kelvins();
         Ok(-1.0 / (kelvins * kelvins * (self.b + 3.0 * self.c * log * log)))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_vanishing_third_term_is_no_third_term() {
+        let at = Temperature::from_celsius(31.0);
+        let ohms = |c: f64| {
+            let curve = SteinhartHart::new(1.4051e-3, 2.369e-4, c).expect("a thermistor's coefficients");
+            curve.resistance(at).expect("inside the domain").ohms()
+        };
+        assert!((ohms(1e-26) / ohms(0.0) - 1.0).abs() < 1e-12);
     }
 }
