@@ -14,6 +14,7 @@ mod marks;
 mod sensor_card;
 pub mod table;
 mod test_sheet;
+mod tie;
 
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -49,6 +50,9 @@ pub struct Document {
     pub template: &'static str,
     /// Its data as JSON.
     pub data: Vec<u8>,
+    /// How many pages it will have, where that is known; 0 where they have to
+    /// be counted.
+    pub pages: usize,
     /// Spec keys of the values it shows without a source.
     pub no_source: Vec<String>,
     /// Spec keys of the values that are missing.
@@ -70,10 +74,15 @@ trait Data: Serialize {
 }
 
 /// Puts the fingerprint in and serializes.
-fn finish(listed: &Listed, template: &'static str, mut data: impl Data, marks: Marks) -> Document {
+fn finish(
+    listed: &Listed,
+    (template, pages): (&'static str, usize),
+    mut data: impl Data,
+    marks: Marks,
+) -> Document {
     data.furniture().sources = marks.sources();
     data.furniture().fingerprint = fingerprint::of(&mut data);
     let (no_source, not_given) = marks.counted();
-    let data = serde_json::to_vec(&data).unwrap_or_default();
-    Document { id: listed.id.clone(), template, data, no_source, not_given }
+    let data = tie::tie(&serde_json::to_string(&data).unwrap_or_default()).into_bytes();
+    Document { id: listed.id.clone(), template, data, pages, no_source, not_given }
 }

@@ -9,11 +9,11 @@ use super::marks::Marks;
 use super::sensor_card::reading::{self, Readings};
 use super::sensor_card::view;
 use super::{Context, Data, Document, Listed, Paperwork, finish};
-use crate::model::{Fact, Group, PinEnd, Row, Sensor, Sheet, Vehicle};
+use crate::model::{Fact, Group, PinEnd, PinUse, Row, Sensor, Sheet, Vehicle};
 use crate::physics::Band;
 use crate::physics::circuit::Probe;
 use crate::quantity::{Resistance, Rounding, Temperature, Voltage, figure};
-use crate::spec::{Measure, Paper, Spot};
+use crate::spec::{Measure, Paper, Spot, Topology};
 use crate::words::{Message, Words};
 
 const TEMPLATE: &str = "test-sheet.typ";
@@ -99,6 +99,9 @@ struct TestRow {
     pins: String,
     view: String,
     expect: String,
+    /// The window's unit; empty where there is no window.
+    expect_unit: &'static str,
+    /// The reading's unit, printed in the box to write in.
     unit: &'static str,
     expect_sub: String,
     expect_sub2: String,
@@ -150,10 +153,10 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
             .map(|id| words.word(id))
             .into(),
         sign_off: SIGN_OFF.map(|id| Label { label: words.word(id) }).into(),
-        cautions: caution::sensor_wiring(words),
+        cautions: caution::on_a_sheet(words),
         remarks: true,
     };
-    Some(finish(listed, TEMPLATE, data, marks))
+    Some(finish(listed, (TEMPLATE, 0), data, marks))
 }
 
 /// A temperature in both scales: `31.0 °C (87.8 °F)`.
@@ -228,8 +231,8 @@ fn instruments(words: &Words, sheet: &Sheet, marks: &mut Marks) -> Vec<Instrumen
         all.push(Instrument { role: words.word(role), name: title.clone(), accuracy });
     };
     let thermometer = sheet.thermometer.as_ref();
-    line("kind-thermometer", thermometer.map(|meter| (&meter.title, &meter.facts)));
-    line("kind-multimeter", sheet.meter.as_ref().map(|meter| (&meter.title, &meter.facts)));
+    line("sheet-thermometer", thermometer.map(|meter| (&meter.title, &meter.facts)));
+    line("sheet-multimeter", sheet.meter.as_ref().map(|meter| (&meter.title, &meter.facts)));
     all
 }
 
@@ -250,16 +253,18 @@ fn test_row(
     let readings = Readings::at(sensor, sheet.meter.as_ref(), probe);
     let expected = expected(words, &readings, group.measure, bay, row);
     let not_given = || words.word("doc-not-given");
+    let unit = match group.measure {
+        Measure::Voltage | Measure::OpenVoltage => "V",
+        Measure::Resistance => "Ω",
+    };
     Some(TestRow {
         number: number.to_string(),
         title: sensor.title.clone(),
         note: row.note.clone().unwrap_or_default(),
-        pins: end.as_ref().map_or_else(not_given, |end| probes(end, group.measure)),
+        pins: end.as_ref().map_or_else(not_given, |end| probes(words, sensor, end, group.measure)),
         view: end.as_ref().map_or_else(String::new, |end| view(words, end)),
-        unit: match group.measure {
-            Measure::Voltage | Measure::OpenVoltage => "V",
-            Measure::Resistance => "Ω",
-        },
+        unit,
+        expect_unit: if expected.is_window { unit } else { "" },
         expect: expected.main,
         expect_sub: expected.sub,
         expect_sub2: expected.sub2,
@@ -278,14 +283,21 @@ fn facts(sensor: &Sensor, measure: Measure) -> Vec<&Fact> {
 }
 
 /// Where the two probes go: `C2/7 +  C2/14 −`; ohms have no polarity.
-fn probes(end: &PinEnd, measure: Measure) -> String {
-    let (plus, minus) = match measure {
-        Measure::Voltage | Measure::OpenVoltage => (" +", " −"),
-        Measure::Resistance => ("", ""),
+///
+/// The other pin of a pull-down sensor carries the reference, so its volts are
+/// measured to ground.
+fn probes(words: &Words, sensor: &Sensor, end: &PinEnd, measure: Measure) -> String {
+    let name = |pin: &Option<PinUse>| pin.as_ref().map(|pin| pin.name.clone());
+    let (signal, other) = (name(&end.signal), name(&end.other));
+    let both = if measure == Measure::Resistance {
+        [signal, other]
+    } else {
+        let minus = match sensor.topology {
+            Some(Topology::PullDown) => Some(words.word("card-ground")),
+            _ => other,
+        };
+        [signal.map(|pin| format!("{pin} +")), minus.map(|pin| format!("{pin} −"))]
     };
-    let pin =
-        |pin: &Option<crate::model::PinUse>, sign| pin.as_ref().map(|pin| format!("{}{sign}", pin.name));
-    let both = [pin(&end.signal, plus), pin(&end.other, minus)];
     both.into_iter().flatten().collect::<Vec<_>>().join("  ")
 }
 
@@ -293,6 +305,7 @@ fn probes(end: &PinEnd, measure: Measure) -> String {
 #[derive(Debug, Default)]
 struct Expected {
     main: String,
+    is_window: bool,
     sub: String,
     sub2: String,
 }
@@ -309,7 +322,7 @@ fn expected(
         // Unplugged, the line does not depend on the bay's temperature.
         let limits = readings.open().filter(|_| readings.limits_known());
         return match (limits, readings.open()) {
-            (Some(band), _) => Expected { main: volt_range(band), ..Expected::default() },
+            (Some(band), _) => Expected { main: volt_range(band), is_window: true, ..Expected::default() },
             (None, Some(band)) => nominal_only(words, &figures::nominal_volts(band.nominal.volts()), "V"),
             (None, None) => Expected { main: words.word("doc-not-given"), ..Expected::default() },
         };
@@ -340,6 +353,7 @@ fn expected(
             let ohms = readings.ohm_band(at).map(|band| format!("{} Ω", ohm_range(band)));
             Expected {
                 main: volt_range(band),
+                is_window: true,
                 sub: service.unwrap_or_default(),
                 sub2: ohms.unwrap_or_default(),
             }
@@ -350,7 +364,12 @@ fn expected(
                 return nominal_only(words, &nominal.unwrap_or_default(), "Ω");
             };
             let service = readings.service_ohms(at).map(|band| service(ohm_range(band), "Ω"));
-            Expected { main: ohm_range(band), sub: service.unwrap_or_default(), sub2: String::new() }
+            Expected {
+                main: ohm_range(band),
+                is_window: true,
+                sub: service.unwrap_or_default(),
+                sub2: String::new(),
+            }
         }
     }
 }
@@ -362,7 +381,7 @@ fn nominal_only(words: &Words, nominal: &str, unit: &str) -> Expected {
         return Expected { main, ..Expected::default() };
     }
     let value = Message::new("card-nominal-value").with("value", format!("{nominal} {unit}"));
-    Expected { main, sub: words.say(&value), sub2: String::new() }
+    Expected { main, sub: words.say(&value), ..Expected::default() }
 }
 
 fn volt_range(band: Band<Voltage>) -> String {

@@ -37,6 +37,10 @@ pub struct Job<'a> {
     pub template: &'a str,
     /// The document's data as JSON; the template reads it as `/data.json`.
     pub data: &'a [u8],
+    /// How many pages are expected; 0 where they have to be counted. Counting
+    /// takes a second layout. A number that turns out wrong costs that second
+    /// layout and nothing else.
+    pub pages: usize,
     /// The date of issue, the only date the PDF carries.
     pub date: NaiveDate,
 }
@@ -92,11 +96,19 @@ impl Typesetter {
     /// # Errors
     /// When the library reports an error or a warning.
     pub fn pdf(&self, job: Job<'_>) -> Result<Printed, Failure> {
-        let world = World::new(&self.base, job.template, job.data);
+        let printed = match self.typeset(job, job.pages) {
+            Ok(printed) if job.pages > 0 && printed.pages != job.pages => self.typeset(job, 0),
+            other => other,
+        };
+        printed.map_err(|messages| Failure { id: job.id.to_owned(), messages })
+    }
+
+    fn typeset(&self, job: Job<'_>, pages: usize) -> Result<Printed, Vec<String>> {
+        let world = World::new(&self.base, job.template, job.data, pages);
         let printed = self.export(&world, job);
         // Before any `?`: a failing document must not leave its cache behind.
-        comemo::evict(0);
-        printed.map_err(|messages| Failure { id: job.id.to_owned(), messages })
+        comemo::evict(1);
+        printed
     }
 
     fn export(&self, world: &World<'_>, job: Job<'_>) -> Result<Printed, Vec<String>> {

@@ -15,6 +15,7 @@ use typst::{Library, LibraryExt, World as _, WorldExt};
 
 const DATA: &str = "data.json";
 const WORDS: &str = "words.json";
+const PAGES: &str = "pages.json";
 
 /// What all documents of a process share.
 pub(super) struct Base {
@@ -25,6 +26,7 @@ pub(super) struct Base {
     words: Bytes,
     words_id: FileId,
     data_id: FileId,
+    pages_id: FileId,
 }
 
 impl Base {
@@ -44,6 +46,7 @@ impl Base {
             words: Bytes::from_string(words.to_owned()),
             words_id: file_id(WORDS),
             data_id: file_id(DATA),
+            pages_id: file_id(PAGES),
         }
     }
 }
@@ -53,11 +56,12 @@ pub(super) struct World<'a> {
     base: &'a Base,
     main: FileId,
     data: Bytes,
+    pages: usize,
 }
 
 impl<'a> World<'a> {
-    pub(super) fn new(base: &'a Base, template: &str, data: &[u8]) -> Self {
-        Self { base, main: file_id(template), data: Bytes::new(data.to_vec()) }
+    pub(super) fn new(base: &'a Base, template: &str, data: &[u8], pages: usize) -> Self {
+        Self { base, main: file_id(template), data: Bytes::new(data.to_vec()), pages }
     }
 
     /// Says one diagnostic in a line, with the template's file and line.
@@ -97,6 +101,8 @@ impl typst::World for World<'_> {
             Ok(self.data.clone())
         } else if id == self.base.words_id {
             Ok(self.base.words.clone())
+        } else if id == self.base.pages_id {
+            Ok(Bytes::from_string(self.pages.to_string()))
         } else {
             self.source(id).map(|source| Bytes::from_string(source.text().to_owned()))
         }

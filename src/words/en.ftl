@@ -157,6 +157,8 @@ rule-reserved-name = `{ $id }` cannot be a file name on every disk
 rule-same-name = `{ $id }` differs only in case from another document
 rule-no-shop = the set names no shop
 rule-no-shop-help = add [shop] with `title` and `paper`
+sheet-thermometer = Thermometer
+sheet-multimeter = Multimeter
 kind-thermometer = thermometer
 kind-multimeter = multimeter
 
@@ -164,16 +166,16 @@ kind-multimeter = multimeter
 
 fact-applicability = Fitted to
 fact-rated-resistance = Rated resistance
-fact-rated-temperature = … at
+fact-rated-temperature = Rated at
 fact-beta = B value
 fact-coefficient-a = Coefficient a (1/K)
 fact-coefficient-b = Coefficient b (1/K)
 fact-coefficient-c = Coefficient c (1/K)
 fact-table = Table, rows
 fact-tolerance = Tolerance
-fact-tolerance-resistance = Tolerance of resistance
-fact-tolerance-at = … at
-fact-tolerance-beta = Tolerance of B value
+fact-tolerance-resistance = Tolerance of R
+fact-tolerance-at = … holds at
+fact-tolerance-beta = Tolerance of B
 fact-circuit = Circuit
 fact-pull-up = Pull-up resistor
 fact-pull-down = Pull-down resistor
@@ -195,7 +197,7 @@ fact-accuracy = accuracy
 fact-volts = volts
 fact-ohms = ohms
 fact-digit = digit
-fact-input = input resistance
+fact-input = meter input
 
 ## What every document says
 
@@ -226,13 +228,15 @@ card-min = min
 card-nominal = nominal
 card-max = max
 card-nominal-value = nominal { $value }
-card-note-window = Limits: worst case of sensor, resistors and reference together, rounded inward.
+card-ground = ground
+card-note-window = Limits: worst case of all tolerances, rounded inward.
 card-note-ohm-window = Limits in Ω: worst case of the sensor, rounded inward.
+card-note-beyond = – where the tolerance reaches beyond the table.
 card-note-no-tolerance = Limits NOT GIVEN: the sensor's tolerance is missing.
 card-note-no-circuit = Volts NOT GIVEN: resistor or reference is missing.
 card-note-no-volt-limits = Limits in V NOT GIVEN: a tolerance of the circuit is missing.
-card-note-meter = Volts are with a { $input } meter connected.
-card-note-no-meter = Volts are without the load of a meter.
+card-note-meter = Volts with a { $input } meter connected.
+card-note-no-meter = Volts without the load of a meter.
 card-plot-resistance = Resistance
 card-plot-voltage = Voltage
 card-alt-plot = { $title } against temperature: from { $first } at { $cold } °C to { $last } at { $hot } °C.
@@ -262,8 +266,10 @@ card-means-ohms-low = leakage, moisture, wrong part; or truly warmer
 card-next-unplug = Volts out of the window: key off, unplug the sensor, key on, measure volts at the harness side of its plug.
 card-next-good = Reads { $open }: control unit and wires are good. Measure the sensor in ohms, then its contacts.
 card-next-bad = Reads anything else: measure the reference, then both wires end to end with the control unit unplugged.
+card-next-unplug-reference = Volts out of the window: key off, unplug the sensor, key on, measure both pins of its plug at the harness side, each to ground.
+card-next-good-reference = One reads { $reference }, the other { $open }: control unit and wires are good. Measure the sensor in ohms, then its contacts.
 card-next-ohms = Key off, unplug the control unit: measure ohms at the harness side, then at the sensor. The difference is the wires.
-card-points = Table as given
+card-points = Table as given, in { $unit }
 
 ## Test sheet
 
@@ -308,9 +314,10 @@ sheet-else-undecided = Undecided: nearer to a limit than meter and thermometer c
 ## Cautions
 
 caution-signal = CAUTION
-caution-law = Local law, licence and the vehicle's own safety instructions come first; this paper replaces none of them. The refrigerant circuit stays closed.
-caution-wiring = Key off before mating or unmating. No ohms on a powered circuit. No test lamp on reference, sensor, airbag or bus wires. No piercing of insulation.
-caution-around = Airbag and belt-tensioner wiring in the dash is not probed, not ohmed, not unplugged. Orange high-voltage cables are out of bounds. Keep clear of belts, fans that start by themselves, and hot parts.
+caution-law = Local law, licence and the vehicle's own safety instructions come first. The refrigerant circuit stays closed.
+caution-card = Key off before mating or unmating. No ohms on a powered circuit, no test lamp on sensor wires. Do not probe airbag wiring. Keep off orange cables, belts, fans and hot parts.
+caution-wiring = Key off before mating or unmating. No ohms on a powered circuit. No test lamp on reference, sensor, airbag or bus wires; no piercing of insulation.
+caution-around = Airbag and belt-tensioner wiring is not probed, not ohmed, not unplugged. Orange high-voltage cables are out of bounds. Keep clear of belts, hot parts, and fans that start by themselves. Vehicle chocked, exhaust extracted.
 
 ## The run
 
@@ -340,23 +347,29 @@ run-checked = no errors: { $documents } documents from { $sensors } sensors for 
 
 ## Labels of the templates
 
+paper-applies = applies to
+paper-place = place
+paper-draft = DRAFT
 paper-page = page
 paper-of = of
-paper-draft = DRAFT
 paper-uncontrolled = uncontrolled when copied
 paper-sources = Sources
 paper-sources-at-end = sources: listed at the end
+
+
+paper-circuit = Circuit
 paper-control-unit = control unit
 paper-input = input
+paper-plot-key = thick: nominal · thin: limits
 paper-readings = If the meter reads
 paper-next = Next steps
 paper-given = Given data
 paper-given-what = what
 paper-given-value = value
 paper-source = source
-paper-circuit = Circuit
-paper-applies = applies to
-paper-place = place
+
+
+paper-at = Windows below are for a bay temperature of
 paper-serial = Serial no.
 paper-cal-due = Calibration due
 paper-number = No.
@@ -367,6 +380,5 @@ paper-ok = OK
 paper-not-ok = not OK
 paper-undecided = undecided
 paper-initials = Initials
-paper-at = Windows below are for a bay temperature of
 paper-else = What a wrong reading means
 paper-remarks = Remarks

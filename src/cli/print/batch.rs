@@ -67,6 +67,7 @@ impl<'a> Batch<'a> {
             id: &document.id,
             template: document.template,
             data: &document.data,
+            pages: document.pages,
             date: self.context.date,
         };
         match self.typesetter.pdf(job) {

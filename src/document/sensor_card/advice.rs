@@ -49,12 +49,18 @@ pub(super) fn next(words: &Words, readings: &Readings<'_>) -> Vec<String> {
     if !readings.sensor.next.is_empty() {
         return readings.sensor.next.clone();
     }
-    let Some(open) = readings.open() else {
+    let (Some(open), Some(topology)) = (readings.open(), readings.sensor.topology) else {
         return vec![words.word("card-next-ohms")];
     };
-    let open = span(open);
-    let step = |id: &'static str| words.say(&Message::new(id).with("open", &open));
-    ["card-next-unplug", "card-next-good", "card-next-bad"].map(step).to_vec()
+    let steps = match topology {
+        Topology::PullUp => ["card-next-unplug", "card-next-good", "card-next-bad"],
+        // Unplugged, the signal of a pull-down reads nothing whatever the wires are
+        // like: it is the reference on the other pin that proves them.
+        Topology::PullDown => ["card-next-unplug-reference", "card-next-good-reference", "card-next-bad"],
+    };
+    let (open, reference) = (span(open), readings.reference().map(span).unwrap_or_default());
+    let say = |id| words.say(&Message::new(id).with("open", &open).with("reference", &reference));
+    steps.map(say).to_vec()
 }
 
 /// A fixed reading with its limits, or as one value where they print alike.

@@ -16,8 +16,11 @@ pub(super) struct Diagram {
     parallel: String,
     meter: String,
     signal: String,
+    /// The ground side of the meter: the return pin of a pull-up.
     #[serde(rename = "return")]
-    other: String,
+    ground: String,
+    /// The pin that feeds the sensor of a pull-down.
+    supply: String,
     sensor_signal: String,
     sensor_return: String,
     alt: String,
@@ -47,6 +50,10 @@ pub(super) fn compose(words: &Words, sensor: &Sensor, card: &Card) -> Option<Dia
         .with("resistor", &resistor)
         .with("signal", &signal)
         .with("other", &other);
+    let (ground, supply) = match sensor.topology? {
+        Topology::PullUp => (other, String::new()),
+        Topology::PullDown => (String::new(), other),
+    };
     let input = card.meter.as_ref().and_then(|meter| meter.input);
     Some(Diagram {
         kind,
@@ -59,6 +66,7 @@ pub(super) fn compose(words: &Words, sensor: &Sensor, card: &Card) -> Option<Dia
         reference,
         resistor,
         signal,
-        other,
+        ground,
+        supply,
     })
 }

@@ -27,6 +27,7 @@ const TEMPLATE: &str = "sensor-card.typ";
 struct SensorCard {
     furniture: Furniture,
     place: String,
+    place_mark: String,
     direction: String,
     key_figures: Vec<KeyFigure>,
     ends: Vec<End>,
@@ -99,8 +100,10 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let kind =
         Kind { word: "doc-sensor-card", paper: "a5", title: sensor.title.clone(), id: listed.id.clone() };
     let furniture = Furniture::new(context, kind, &sensor.system, system, &mut marks);
+    let location = sensor.other_facts.iter().find(|fact| fact.label == "fact-location");
     let data = SensorCard {
         furniture,
+        place_mark: location.map(|fact| marks.mark(words, fact)).unwrap_or_default(),
         place: sensor.location.clone().unwrap_or_else(|| words.word("doc-not-given")),
         direction: words.word(direction(sensor)),
         given: given(words, sensor, card, &mut marks),
@@ -115,9 +118,11 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         readings: advice::readings(words, &readings),
         next: advice::next(words, &readings),
         points: sensor.points.as_ref().map(|points| point_table(words, points)),
-        cautions: caution::sensor_wiring(words),
+        cautions: caution::on_a_card(words),
     };
-    Some(finish(listed, TEMPLATE, data, marks))
+    // Front and back, unless the strip runs on or the source's own table is long.
+    let pages = if strip::fits_a_side(card) { 2 } else { 0 };
+    Some(finish(listed, (TEMPLATE, pages), data, marks))
 }
 
 /// Which way the reading moves when it gets hotter.
@@ -129,7 +134,8 @@ fn direction(sensor: &Sensor) -> &'static str {
     }
 }
 
-/// Every value the card rests on, with its mark. Pins are marked where they stand.
+/// Every value the card rests on, with its mark. Place and pins are marked where
+/// they stand.
 fn given(words: &Words, sensor: &Sensor, card: &Card, marks: &mut Marks) -> Vec<Given> {
     let meter = card.meter.iter().flat_map(|meter| &meter.facts).filter(|fact| fact.label == "fact-input");
     let pins = [&sensor.control_unit, &sensor.component].into_iter().flatten();
@@ -137,7 +143,7 @@ fn given(words: &Words, sensor: &Sensor, card: &Card, marks: &mut Marks) -> Vec<
     let missing = pins.flat_map(|end| &end.facts).filter(|fact| fact.is_missing());
     let facts = (sensor.curve_facts.iter())
         .chain(&sensor.circuit_facts)
-        .chain(&sensor.other_facts)
+        .chain(sensor.other_facts.iter().filter(|fact| fact.label != "fact-location"))
         .chain(meter)
         .chain(missing);
     facts
@@ -198,14 +204,14 @@ fn point_table(words: &Words, points: &Points) -> PointTable {
     let (temperature, resistance) = points.units;
     let four = points.rows.first().is_some_and(|row| row.len() == 4);
     let columns = if four {
-        let limit = |id| format!("{} {resistance}", words.word(id));
-        vec![temperature.to_owned(), limit("card-min"), limit("card-nominal"), limit("card-max")]
+        let heads = ["card-min", "card-nominal", "card-max"].map(|id| words.word(id));
+        std::iter::once(temperature.to_owned()).chain(heads).collect()
     } else {
         vec![temperature.to_owned(), resistance.to_owned()]
     };
     let cell = |cell: &String| cell.replace('-', "−").replace('_', "");
     PointTable {
-        title: words.word("card-points"),
+        title: words.say(&Message::new("card-points").with("unit", resistance)),
         columns,
         rows: points.rows.iter().map(|row| row.iter().map(cell).collect()).collect(),
     }

@@ -78,7 +78,7 @@ fn plot(
     let top = (most / step).ceil() * step;
     let line = |value: &dyn Fn(&Sample) -> Option<f64>| {
         let point = |(x, sample): &(f64, Sample)| Some([tidy(*x), tidy(value(sample)? / top)]);
-        samples.iter().map(point).collect::<Option<Vec<_>>>().unwrap_or_default()
+        samples.iter().filter_map(point).collect::<Vec<_>>()
     };
     let ends = samples.first().zip(samples.last());
     let (first, last) = ends.map(|(first, last)| (first.1.0, last.1.0))?;

@@ -78,6 +78,14 @@ impl<'a> Readings<'a> {
         self.fixed(Resistance::from_ohms(0.0))
     }
 
+    /// The reference itself.
+    pub(in crate::document) fn reference(&self) -> Option<Band<Voltage>> {
+        let reference = self.circuit()?.reference;
+        let nominal = reference.nominal;
+        let limits = reference.limits.unwrap_or(Interval { low: nominal, high: nominal });
+        Some(Band { low: limits.low, nominal, high: limits.high })
+    }
+
     fn fixed(&self, sensor: Resistance) -> Option<Band<Voltage>> {
         let circuit = self.circuit()?;
         let nominal = circuit.voltage(sensor, self.meter.as_ref());
@@ -125,7 +133,9 @@ pub(super) fn key_figure(words: &Words, readings: &Readings<'_>, at: Temperature
             .map(|volts| words.say(&Message::new("card-nominal-value").with("value", format!("{volts} V"))));
         return KeyFigure { at: temperature, value, unit: "Ω".to_owned(), also: also.unwrap_or_default() };
     }
-    let ohms = readings.ohms(at).map(|ohms| figures::nominal_ohms(ohms.ohms())).unwrap_or_default();
-    let also = words.say(&Message::new("card-nominal-value").with("value", format!("{ohms} Ω")));
+    let ohms = readings.ohms(at).map(|ohms| format!("{} Ω", figures::nominal_ohms(ohms.ohms())));
+    let volts = readings.volts(at).map(|volts| format!("{} V", figures::nominal_volts(volts.volts())));
+    let nominal = [volts, ohms].into_iter().flatten().collect::<Vec<_>>().join(" · ");
+    let also = words.say(&Message::new("card-nominal-value").with("value", nominal));
     KeyFigure { at: temperature, value: words.word("doc-not-given"), unit: String::new(), also }
 }

@@ -13,7 +13,7 @@ use crate::words::{Message, Words};
 ///
 /// The template decides; a test typesets a card with this many rows and sees
 /// that it has two sides.
-pub const ROWS_ON_A_SIDE: usize = 33;
+pub const ROWS_ON_A_SIDE: usize = 31;
 
 /// Steps to choose from where the lead has not chosen, in kelvin.
 const STEPS: [f64; 3] = [1.0, 2.0, 5.0];
@@ -32,8 +32,6 @@ pub(super) struct Strip {
 struct Column {
     head: &'static str,
     sub: String,
-    decimals: usize,
-    key: bool,
 }
 
 /// Three round temperatures well inside a range: at a quarter, half and three quarters.
@@ -62,10 +60,15 @@ fn step(card: &Card) -> TemperatureDifference {
     })
 }
 
+/// Whether the whole strip fits the front.
+pub(super) fn fits_a_side(card: &Card) -> bool {
+    rows_in(card.range, step(card)) <= ROWS_ON_A_SIDE
+}
+
 /// Composes the table.
 pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Strip {
     let temperatures = temperatures(card.range, step(card));
-    let rows: Vec<Vec<String>> = temperatures.iter().map(|&at| row(readings, at)).collect();
+    let mut rows: Vec<Vec<String>> = temperatures.iter().map(|&at| row(readings, at)).collect();
     let (min, nominal, max) = (words.word("card-min"), words.word("card-nominal"), words.word("card-max"));
     let heads = [
         ("°C", String::new()),
@@ -78,18 +81,27 @@ pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> St
         ("V", max),
         ("%/K", String::new()),
     ];
-    let columns = heads.into_iter().enumerate().map(|(index, (head, sub))| Column {
-        head,
-        sub,
-        decimals: rows.iter().map(|row| decimals(&row[index])).max().unwrap_or(0),
-        key: index == 0,
-    });
+    align(&mut rows);
+    let columns = heads.into_iter().map(|(head, sub)| Column { head, sub });
     Strip { columns: columns.collect(), note: note(words, readings, card), rows }
 }
 
-/// How many decimals a printed number has.
-fn decimals(cell: &str) -> usize {
-    cell.split_once('.').map_or(0, |(_, fraction)| fraction.len())
+/// Fills up numbers that have fewer decimals than their column with blanks as
+/// wide as a decimal point and a digit, so that flush right they align on it.
+fn align(rows: &mut [Vec<String>]) {
+    const POINT: char = '\u{2008}';
+    const DIGIT: char = '\u{2007}';
+    let decimals = |cell: &str| cell.split_once('.').map_or(0, |(_, fraction)| fraction.len());
+    for column in 0..rows.first().map_or(0, Vec::len) {
+        let most = rows.iter().map(|row| decimals(&row[column])).max().unwrap_or(0);
+        for cell in rows.iter_mut().map(|row| &mut row[column]).filter(|cell| *cell != BLANK) {
+            let own = decimals(cell);
+            if own == 0 && most > 0 {
+                cell.push(POINT);
+            }
+            cell.extend(std::iter::repeat_n(DIGIT, most - own));
+        }
+    }
 }
 
 fn row(readings: &Readings<'_>, at: Temperature) -> Vec<String> {
@@ -132,6 +144,10 @@ fn note(words: &Words, readings: &Readings<'_>, card: &Card) -> String {
         parts.push(words.word("card-note-ohm-window"));
     } else {
         parts.push(words.word("card-note-no-tolerance"));
+    }
+    let ends = [card.range.low, card.range.high];
+    if sensor.tolerance.is_some() && ends.iter().any(|&at| readings.ohm_band(at).is_none()) {
+        parts.push(words.word("card-note-beyond"));
     }
     if sensor.circuit.is_none() {
         parts.push(words.word("card-note-no-circuit"));

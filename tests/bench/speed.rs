@@ -1,0 +1,175 @@
+//! Milliseconds per card and sheet, on one process and on two; peak memory.
+//!
+//! `cargo bench --bench speed` prints a table for DEVELOPERS.md. Times are only
+//! good as ratios within one run. With `REPORTLAB_PYTHON` naming a Python that
+//! has reportlab, the same tables are drawn by it in the same run.
+
+#![expect(clippy::print_stdout, reason = "a benchmark says what it measured")]
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, Stdio};
+use std::time::{Duration, Instant};
+
+use bayleaf::document::{self, Context, Listed};
+use bayleaf::model::{self, Model};
+use bayleaf::quantity::Temperature;
+use bayleaf::spec::{self, Set};
+use bayleaf::typeset::{Job, Typesetter};
+use bayleaf::words::Words;
+
+const ROUNDS: usize = 5;
+const EACH: usize = 60;
+
+fn main() {
+    // One thread, as in a worker process.
+    rayon::ThreadPoolBuilder::new()
+        .num_threads(1)
+        .use_current_thread()
+        .build_global()
+        .expect("nothing has used the pool yet");
+    let scratch = tempfile::tempdir().expect("a temporary folder can be made");
+    let bench = Bench::new(scratch.path());
+    println!("| Measured | Figure |\n|---|---|");
+    let card = bench.in_process("CUR-EVAP", "card, A5, two sides");
+    let sheet = bench.in_process("CUR-SENSORS.AMB-12", "sheet, A4, 13 tests, two pages");
+    bench.against_python("CUR-EVAP", "card", card);
+    bench.against_python("CUR-SENSORS.AMB-12", "sheet", sheet);
+    bench.first_document();
+    bench.fleet();
+}
+
+struct Bench {
+    model: Model,
+    words: Words,
+    scratch: PathBuf,
+}
+
+impl Bench {
+    fn new(scratch: &Path) -> Self {
+        let findings = bayleaf::diag::Findings::default();
+        let set = Set::read(&spec::demo(), &findings);
+        let model = model::build(&set).expect("the demo set is clean");
+        Self { model, words: Words::english(), scratch: scratch.to_owned() }
+    }
+
+    fn context(&self) -> Context<'_> {
+        let date = "2026-11-24".parse().expect("a date");
+        let bay = Some(Temperature::from_celsius(31.0));
+        Context { model: &self.model, words: &self.words, date, bay }
+    }
+
+    fn listed(&self, id: &str) -> Listed {
+        let all = document::list(&self.model);
+        all.into_iter().find(|listed| listed.id == id).expect("a document of the demo set")
+    }
+
+    /// Composes and typesets one document again and again; the best round's mean.
+    fn in_process(&self, id: &str, name: &str) -> f64 {
+        let typesetter = Typesetter::new(&self.words.paper_json());
+        let listed = self.listed(id);
+        let (mut composing, mut all) = (f64::MAX, f64::MAX);
+        for _ in 0..ROUNDS {
+            let (mut compose, mut whole) = (Duration::ZERO, Duration::ZERO);
+            for _ in 0..EACH {
+                let started = Instant::now();
+                let document = document::compose(self.context(), &listed).expect("it composes");
+                compose += started.elapsed();
+                let date = self.context().date;
+                let data = &document.data;
+                let job = Job { id, template: document.template, data, pages: document.pages, date };
+                typesetter.pdf(job).expect("it typesets");
+                whole += started.elapsed();
+            }
+            let mean = |total: Duration| total.as_secs_f64() * 1000.0 / EACH as f64;
+            composing = composing.min(mean(compose));
+            all = all.min(mean(whole));
+        }
+        println!("| {name}: one process | {all:.1} ms, of it {composing:.2} ms to compose |");
+        all
+    }
+
+    fn against_python(&self, id: &str, name: &str, ours: f64) {
+        let Some(python) = std::env::var_os("REPORTLAB_PYTHON") else { return };
+        let data = document::compose(self.context(), &self.listed(id)).expect("it composes").data;
+        let file = self.scratch.join("data.json");
+        fs::write(&file, data).expect("the scratch folder can be written");
+        let script = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/bench/reportlab_tables.py");
+        let output = Command::new(python).arg(script).arg(&file).arg(EACH.to_string()).output();
+        let text = String::from_utf8(output.expect("Python starts").stdout).expect("it prints text");
+        let theirs: f64 = text.trim().parse().expect("it prints milliseconds");
+        println!(
+            "| {name}: reportlab, its table alone | {theirs:.1} ms; ours is {:.2} of it |",
+            ours / theirs
+        );
+    }
+
+    /// From the start of the process to its end with one card printed.
+    fn first_document(&self) {
+        let times = (0..20).map(|_| {
+            let started = Instant::now();
+            let mut run = print(&self.scratch, &["CUR-EVAP", "--jobs", "1"]);
+            assert!(run.wait().expect("it ends").success());
+            started.elapsed().as_secs_f64() * 1000.0
+        });
+        let best = times.fold(f64::MAX, f64::min);
+        println!("| process start to one card printed and process ended | {best:.0} ms |");
+    }
+
+    /// A thousand sheets of one fleet: one process against two, and peak memory.
+    fn fleet(&self) {
+        let specs = self.scratch.join("specs");
+        fs::create_dir(&specs).expect("the scratch folder can be written");
+        for (path, text) in spec::DEMO {
+            fs::write(specs.join(path.replace('/', "-")), text).expect("it can be written");
+        }
+        let vehicle = |n: usize| format!("[vehicle.F{n}]\ntitle = \"Fleet {n}\"\nsystem = \"curlew\"\n");
+        let fleet: String = (0..1000).map(vehicle).collect();
+        fs::write(specs.join("fleet.toml"), fleet).expect("it can be written");
+        let run = |jobs: &str, ids: &[&str]| {
+            let started = Instant::now();
+            let specs = specs.to_str().expect("a plain path");
+            let child = print(&self.scratch, &[&["--specs", specs, "--jobs", jobs], ids].concat());
+            let peak = peak_memory(child);
+            (started.elapsed().as_secs_f64(), peak)
+        };
+        let (one, peak_one) = run("1", &["CUR-SENSORS"]);
+        let (two, peak_two) = run("2", &["CUR-SENSORS"]);
+        println!("| 1,004 sheets, one process | {one:.1} s, peak {peak_one:.0} MiB |");
+        println!("| 1,004 sheets, two processes | {two:.1} s, peak {peak_two:.0} MiB in both together |");
+        println!("| two processes against one | {:.2} times as many per second |", one / two);
+    }
+}
+
+fn print(scratch: &Path, arguments: &[&str]) -> Child {
+    Command::new(env!("CARGO_BIN_EXE_bayleaf"))
+        .current_dir(scratch)
+        .args(["print", "--at", "31 °C"])
+        .args(arguments)
+        .stdout(Stdio::null())
+        .stderr(Stdio::null())
+        .spawn()
+        .expect("the binary of this bench starts")
+}
+
+/// Waits for a process; the peak resident memory of it and its children, in MiB.
+///
+/// The kernel keeps the peak of each process until it ends, so asking every few
+/// milliseconds misses nothing but the last ones.
+fn peak_memory(mut child: Child) -> f64 {
+    let mut peaks = std::collections::BTreeMap::new();
+    while child.try_wait().expect("it can be asked").is_none() {
+        let id = child.id();
+        let children = fs::read_to_string(format!("/proc/{id}/task/{id}/children")).unwrap_or_default();
+        for process in std::iter::once(id.to_string()).chain(children.split_whitespace().map(str::to_owned)) {
+            let status = fs::read_to_string(format!("/proc/{process}/status")).unwrap_or_default();
+            let peak = status.lines().find_map(|line| line.strip_prefix("VmHWM:"));
+            let kib = peak.and_then(|line| line.trim().trim_end_matches(" kB").parse::<f64>().ok());
+            if let Some(kib) = kib {
+                peaks.insert(process, kib / 1024.0);
+            }
+        }
+        std::thread::sleep(Duration::from_millis(5));
+    }
+    peaks.values().sum()
+}
