@@ -32,7 +32,8 @@ pub struct Circuit {
     pub reference: Toleranced<Voltage>,
     /// A resistor between the pin and the sensor.
     pub series: Option<Toleranced<Resistance>>,
-    /// A resistor across the sensor.
+    /// A resistor across the sensor, inside the control unit: it stays when the
+    /// sensor is unplugged.
     pub parallel: Option<Toleranced<Resistance>>,
 }
 

@@ -111,7 +111,7 @@ pub struct Circuit {
     pub reference: Option<Sourced<Toleranced<crate::quantity::Voltage>>>,
     /// A resistor between the pin and the sensor.
     pub series: Option<Sourced<Toleranced<Resistance>>>,
-    /// A resistor across the sensor.
+    /// A resistor across the sensor, inside the control unit.
     pub parallel: Option<Sourced<Toleranced<Resistance>>>,
 }
 

@@ -9,6 +9,7 @@
 
 mod embedded;
 mod fonts;
+mod pieces;
 mod world;
 
 use std::fmt;
@@ -20,7 +21,13 @@ use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
 pub use embedded::TEMPLATES;
+pub use pieces::Piece;
 use world::{Base, World};
+
+/// How many documents back the library's cache reaches. One: the templates stay
+/// evaluated from each document to the next, and sheets of one fleet share their
+/// rows; none would be a tenth slower, more would keep more in memory.
+const KEPT: usize = 1;
 
 /// Holds what all documents share: the library, the fonts, the templates.
 pub struct Typesetter {
@@ -107,17 +114,23 @@ impl Typesetter {
         let world = World::new(&self.base, job.template, job.data, pages);
         let printed = self.export(&world, job);
         // Before any `?`: a failing document must not leave its cache behind.
-        comemo::evict(1);
+        comemo::evict(KEPT);
         printed
     }
 
+    /// Lays one document out and tells where everything lies on its pages.
+    ///
+    /// # Errors
+    /// As [`pdf`](Self::pdf).
+    pub fn pieces(&self, job: Job<'_>) -> Result<Vec<Piece>, Failure> {
+        let world = World::new(&self.base, job.template, job.data, 0);
+        let pieces = layout(&world).map(|document| pieces::of(&document));
+        comemo::evict(KEPT);
+        pieces.map_err(|messages| Failure { id: job.id.to_owned(), messages })
+    }
+
     fn export(&self, world: &World<'_>, job: Job<'_>) -> Result<Printed, Vec<String>> {
-        let told = |all: &[SourceDiagnostic]| all.iter().map(|d| world.describe(d)).collect::<Vec<_>>();
-        let Warned { output, warnings } = typst::compile::<PagedDocument>(world);
-        let document = output.map_err(|errors| told(&errors))?;
-        if !warnings.is_empty() {
-            return Err(told(&warnings));
-        }
+        let document = layout(world)?;
         let options = PdfOptions {
             ident: Smart::Custom(job.id.to_owned()),
             creator: Smart::Custom(Some(concat!("bayleaf ", env!("CARGO_PKG_VERSION")).to_owned())),
@@ -125,9 +138,20 @@ impl Typesetter {
             standards: self.standards.clone(),
             ..PdfOptions::default()
         };
-        let pdf = typst_pdf::pdf(&document, &options).map_err(|errors| told(&errors))?;
+        let pdf = typst_pdf::pdf(&document, &options).map_err(|errors| told(world, &errors))?;
         Ok(Printed { pdf, pages: document.pages().len() })
     }
+}
+
+/// Lays a document out; a warning is an error.
+fn layout(world: &World<'_>) -> Result<PagedDocument, Vec<String>> {
+    let Warned { output, warnings } = typst::compile::<PagedDocument>(world);
+    let document = output.map_err(|errors| told(world, &errors))?;
+    if warnings.is_empty() { Ok(document) } else { Err(told(world, &warnings)) }
+}
+
+fn told(world: &World<'_>, all: &[SourceDiagnostic]) -> Vec<String> {
+    all.iter().map(|diagnostic| world.describe(diagnostic)).collect()
 }
 
 /// Noon UTC of the day of issue, so that no time zone moves it to another day.

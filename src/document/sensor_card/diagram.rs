@@ -38,7 +38,7 @@ pub(super) fn compose(words: &Words, sensor: &Sensor, card: &Card) -> Option<Dia
     };
     let pin = |end: &Option<PinEnd>, of: fn(&PinEnd) -> &Option<PinUse>| {
         let pin = end.as_ref().and_then(|end| of(end).as_ref());
-        pin.map(|pin| pin.name.clone())
+        pin.map(|pin| short(&pin.name))
     };
     let or_missing = |text: Option<String>| text.unwrap_or_else(|| words.word("doc-not-given"));
     let reference = or_missing(fact(&["fact-reference"]));
@@ -69,4 +69,13 @@ pub(super) fn compose(words: &Words, sensor: &Sensor, card: &Card) -> Option<Dia
         ground,
         supply,
     })
+}
+
+/// A pin's name as the drawing has room for it: a long connector name, which
+/// stands on the front in full, is left out.
+fn short(pin: &str) -> String {
+    match pin.split_once('/') {
+        Some((connector, mark)) if connector.chars().count() > 5 => format!("…/{mark}"),
+        _ => pin.to_owned(),
+    }
 }

@@ -9,7 +9,7 @@ use crate::quantity::{Interval, Temperature};
 use crate::words::{Message, Words};
 
 /// Steps of the drawn lines; at arm's length they look smooth.
-const PIECES: u32 = 40;
+const PIECES: u32 = 24;
 
 /// How many ticks an axis has at most.
 const MOST_TICKS: f64 = 6.0;
@@ -33,6 +33,13 @@ struct Tick {
     text: String,
 }
 
+/// Units of an axis: from this value on, this unit, which is that many base units.
+type Scales = [(f64, &'static str, f64)];
+
+/// An axis has room for four digits and a space.
+const OHMS: [(f64, &str, f64); 3] = [(0.0, "Ω", 1.0), (1e4, "kΩ", 1e3), (1e7, "MΩ", 1e6)];
+const VOLTS: [(f64, &str, f64); 1] = [(0.0, "V", 1.0)];
+
 /// Nominal value and limits at one temperature.
 type Sample = (f64, Option<(f64, f64)>);
 
@@ -48,8 +55,8 @@ pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Ve
         Some((readings.volts(at)?.volts(), limits))
     };
     let title = |id| words.word(id);
-    let resistance = plot(words, range, title("card-plot-resistance"), "Ω", ohms);
-    let voltage = plot(words, range, title("card-plot-voltage"), "V", volts);
+    let resistance = plot(words, range, title("card-plot-resistance"), &OHMS, ohms);
+    let voltage = plot(words, range, title("card-plot-voltage"), &VOLTS, volts);
     resistance.into_iter().chain(voltage).collect()
 }
 
@@ -57,7 +64,7 @@ fn plot(
     words: &Words,
     range: Interval<Temperature>,
     title: String,
-    unit: &'static str,
+    scales: &Scales,
     of: impl Fn(Temperature) -> Option<Sample>,
 ) -> Option<Plot> {
     let (cold, hot) = (range.low.celsius(), range.high.celsius());
@@ -74,7 +81,8 @@ fn plot(
         .collect::<Option<_>>()?;
     let top_of = |sample: &Sample| sample.1.map_or(sample.0, |(_, high)| high);
     let most = samples.iter().map(|(_, sample)| top_of(sample)).fold(0.0, f64::max);
-    let step = round_step(most);
+    let (_, unit, scale) = *scales.iter().rev().find(|(from, ..)| most >= *from)?;
+    let step = round_step(most / scale) * scale;
     let top = (most / step).ceil() * step;
     let line = |value: &dyn Fn(&Sample) -> Option<f64>| {
         let point = |(x, sample): &(f64, Sample)| Some([tidy(*x), tidy(value(sample)? / top)]);
@@ -84,8 +92,8 @@ fn plot(
     let (first, last) = ends.map(|(first, last)| (first.1.0, last.1.0))?;
     let alt = Message::new("card-alt-plot")
         .with("title", &title)
-        .with("first", format!("{} {unit}", figures::trimmed(first)))
-        .with("last", format!("{} {unit}", figures::trimmed(last)))
+        .with("first", format!("{} {unit}", figures::trimmed(first / scale)))
+        .with("last", format!("{} {unit}", figures::trimmed(last / scale)))
         .with("cold", figures::celsius(range.low))
         .with("hot", figures::celsius(range.high));
     Some(Plot {
@@ -93,7 +101,7 @@ fn plot(
         unit,
         x_unit: "°C",
         x_ticks: ticks(cold, hot, round_step(hot - cold)),
-        y_ticks: ticks(0.0, top, step),
+        y_ticks: ticks(0.0, top / scale, step / scale),
         nominal: line(&|sample| Some(sample.0)),
         low: line(&|sample| sample.1.map(|(low, _)| low)),
         high: line(&|sample| sample.1.map(|(_, high)| high)),

@@ -1,0 +1,242 @@
+//! Pages as they are laid out and exported: nothing lost, nothing clipped, nothing too small.
+
+#[path = "pages/specs.rs"]
+mod specs;
+
+use bayleaf::diag::Findings;
+use bayleaf::document::{self, Context, Document};
+use bayleaf::model::{self, Model};
+use bayleaf::quantity::Temperature;
+use bayleaf::rules;
+use bayleaf::spec::{self, Set};
+use bayleaf::typeset::{Job, Piece, Typesetter};
+use bayleaf::words::Words;
+use chrono::NaiveDate;
+use serde_json::Value;
+
+/// 15 minutes of arc at 400 mm are 1.75 mm of capital height: 6.8 pt in this
+/// font; nothing is smaller than 7 pt (NUREG-0700 rev. 3, 11.4.1.5-1, quoted in
+/// secondary sources: 0.004 times the distance).
+const LEAST_POINTS: f64 = 7.0;
+
+/// The figures of the strip table are read at arm's length.
+const LEAST_STRIP_POINTS: f64 = 9.0;
+
+fn demo() -> Model {
+    built(&spec::demo())
+}
+
+fn built(sources: &bayleaf::diag::Sources) -> Model {
+    let findings = Findings::default();
+    let set = Set::read(sources, &findings);
+    rules::check(&set, &findings);
+    assert!(!findings.has_errors(), "{:?}", findings.sorted());
+    model::build(&set).expect("a set without findings makes a model")
+}
+
+fn date() -> NaiveDate {
+    "2026-11-24".parse().expect("a date")
+}
+
+fn documents(model: &Model) -> Vec<Document> {
+    let words = Words::english();
+    let bay = Some(Temperature::from_celsius(31.0));
+    let context = Context { model, words: &words, date: date(), bay };
+    let compose = |listed| document::compose(context, listed).expect("a listed document exists");
+    document::list(model).iter().map(compose).collect()
+}
+
+fn typesetter() -> Typesetter {
+    Typesetter::new(&Words::english().paper_json())
+}
+
+fn job(document: &Document) -> Job<'_> {
+    Job {
+        id: &document.id,
+        template: document.template,
+        data: &document.data,
+        pages: document.pages,
+        date: date(),
+    }
+}
+
+/// Without the blanks that align and hold together, and those that wrapping takes.
+fn squeezed(text: &str) -> String {
+    text.chars().filter(|c| !c.is_whitespace()).collect()
+}
+
+/// The text of a PDF, read back from its bytes.
+fn text_of(pdf: &[u8]) -> String {
+    let file = lopdf::Document::load_mem(pdf).expect("the PDF can be read");
+    let pages: Vec<u32> = file.get_pages().keys().copied().collect();
+    squeezed(&file.extract_text(&pages).expect("its text can be read"))
+}
+
+/// Every text of the data that holds a number and stands on the page as it is.
+fn printed_texts(value: &Value, key: &str, texts: &mut Vec<String>) {
+    match value {
+        Value::String(text) if text.chars().any(|c| c.is_ascii_digit()) => texts.push(text.clone()),
+        Value::Array(values) => values.iter().for_each(|value| printed_texts(value, key, texts)),
+        Value::Object(entries) => {
+            // Alternative texts are not on the page; paper and template are not words.
+            let shown = entries.iter().filter(|(key, _)| !matches!(key.as_str(), "alt" | "paper"));
+            shown.for_each(|(key, value)| printed_texts(value, key, texts));
+        }
+        _ => {}
+    }
+}
+
+#[test]
+fn every_number_of_a_document_can_be_read_back_from_its_pdf() {
+    let typesetter = typesetter();
+    let documents = documents(&demo());
+    let mut checked = 0;
+    for document in &documents {
+        let printed = typesetter.pdf(job(document)).expect("the demo set exports to both standards");
+        let text = text_of(&printed.pdf);
+        let data: Value = serde_json::from_slice(&document.data).expect("data is JSON");
+        let mut texts = Vec::new();
+        printed_texts(&data, "", &mut texts);
+        for wanted in texts {
+            checked += 1;
+            assert!(text.contains(&squeezed(&wanted)), "{}: `{wanted}` is not in:\n{text}", document.id);
+        }
+    }
+    assert!(checked > 3000, "only {checked} numbers were looked for");
+}
+
+#[test]
+fn the_demo_set_claims_both_standards_and_is_the_same_twice() {
+    let typesetter = typesetter();
+    let documents = documents(&demo());
+    assert_eq!(documents.len(), 17);
+    for document in &documents {
+        let first = typesetter.pdf(job(document)).expect("it exports");
+        let second = typesetter.pdf(job(document)).expect("it exports again");
+        assert!(first.pdf == second.pdf, "{} differs from run to run", document.id);
+        let metadata = String::from_utf8_lossy(&first.pdf);
+        for claim in
+            ["<pdfaid:part>2</pdfaid:part>", "<pdfaid:conformance>A<", "<pdfuaid:part>1</pdfuaid:part>"]
+        {
+            assert!(metadata.contains(claim), "{} does not claim {claim}", document.id);
+        }
+        let expected = if document.pages > 0 { document.pages } else { 2 };
+        assert_eq!(first.pages, expected, "{} has other pages than expected", document.id);
+    }
+}
+
+#[test]
+fn a_wrong_expectation_of_pages_changes_nothing() {
+    let typesetter = typesetter();
+    let documents = documents(&demo());
+    let document = documents.iter().find(|document| document.pages == 0).expect("sheets are counted");
+    let counted = typesetter.pdf(job(document)).expect("it exports");
+    let expected = typesetter.pdf(Job { pages: 7, ..job(document) }).expect("it exports");
+    assert!(counted.pdf == expected.pdf);
+}
+
+#[test]
+fn a_character_without_a_glyph_is_a_failure() {
+    let documents = documents(&demo());
+    let document = documents.first().expect("there are documents");
+    let data = String::from_utf8(document.data.clone()).expect("data is UTF-8");
+    let data = data.replacen("Saltmarsh", "Saltm\u{4e2d}rsh", 1);
+    let failure = typesetter().pdf(Job { data: data.as_bytes(), ..job(document) });
+    assert!(failure.is_err(), "a blank where a character should be must not pass");
+}
+
+#[test]
+fn a_template_that_warns_is_a_failure() {
+    let templates = [("page.typ", "#set document(title: \"x\")\n#set text(font: \"No Such Font\")\nx")];
+    let typesetter = Typesetter::with_templates(&templates, "{}");
+    let job = Job { id: "X", template: "page.typ", data: b"{}", pages: 0, date: date() };
+    let failure = typesetter.pdf(job).expect_err("an unknown font is only a warning to the library");
+    assert!(failure.to_string().contains("page.typ:2"), "{failure}");
+}
+
+#[test]
+fn nothing_of_the_demo_set_is_clipped_crowded_or_too_small() {
+    for document in documents(&demo()) {
+        check_geometry(&document);
+    }
+}
+
+#[test]
+fn long_short_and_extreme_content_stays_on_its_pages() {
+    let model = built(&specs::extreme());
+    let documents = documents(&model);
+    assert_eq!(documents.len(), 5);
+    for document in &documents {
+        check_geometry(document);
+        typesetter().pdf(job(document)).expect("it exports to both standards");
+    }
+}
+
+#[test]
+fn boxes_to_write_in_keep_their_sizes() {
+    let documents = documents(&demo());
+    let sheet = documents.iter().find(|document| document.id == "CUR-SENSORS.AMB-12").expect("it is listed");
+    let pieces = typesetter().pieces(job(sheet)).expect("it lays out");
+    let tests = 13;
+    let box_count = |width: f64, height: f64, most: f64| {
+        let fits = |piece: &&Piece| {
+            let [left, top, right, bottom] = piece.area;
+            piece.text.is_none()
+                && (right - left) >= width - 0.01
+                && (right - left) <= most
+                && (bottom - top) >= height - 0.01
+                && (bottom - top) <= most
+        };
+        pieces.iter().filter(fits).count()
+    };
+    // 30 × 9 mm for a reading (design-of-forms.online spacing allowances), 5 mm
+    // for a tick (common practice, no source).
+    assert!(box_count(30.0, 9.0, 40.0) >= tests, "reading boxes");
+    assert!(box_count(5.0, 5.0, 6.0) >= 3 * tests, "tick boxes");
+}
+
+/// Every text inside the margins, none on another, none under the legible size.
+fn check_geometry(document: &Document) {
+    let pieces = typesetter().pieces(job(document)).expect("it lays out");
+    let is_card = document.template == "sensor-card.typ";
+    let margin = if is_card { 8.0 } else { 14.0 };
+    let texts: Vec<&Piece> = pieces.iter().filter(|piece| piece.text.is_some() && !piece.turned).collect();
+    assert!(texts.len() > 50, "{}: only {} texts", document.id, texts.len());
+    for piece in &texts {
+        let Some((text, points)) = &piece.text else { continue };
+        if text.trim().is_empty() {
+            continue;
+        }
+        let [left, top, right, bottom] = piece.area;
+        let (width, height) = piece.page_size;
+        let inside = left >= margin - 0.1
+            && right <= width - margin + 0.1
+            && top >= margin - 0.1
+            && bottom <= height - margin + 0.1;
+        assert!(inside, "{} page {}: `{text}` leaves its page: {:?}", document.id, piece.page, piece.area);
+        assert!(*points >= LEAST_POINTS - 1e-6, "{}: `{text}` is {points} pt", document.id);
+        let in_strip = is_card && piece.page == 1 && text.starts_with('−') && text.contains('.');
+        assert!(
+            !in_strip || *points >= LEAST_STRIP_POINTS - 1e-6,
+            "{}: `{text}` is {points} pt",
+            document.id
+        );
+    }
+    for (index, one) in texts.iter().enumerate() {
+        for other in &texts[index + 1..] {
+            let shared = |low: usize, high: usize| {
+                one.area[high].min(other.area[high]) - one.area[low].max(other.area[low])
+            };
+            let blank = |piece: &Piece| piece.text.as_ref().is_none_or(|(text, _)| text.trim().is_empty());
+            let overlap = one.page == other.page && shared(0, 2) > 0.3 && shared(1, 3) > 0.3;
+            assert!(
+                !overlap || blank(one) || blank(other),
+                "{} page {}: {:?} lies on {:?}",
+                document.id,
+                one.page,
+                one.text,
+                other.text
+            );
+        }
+    }
+}
