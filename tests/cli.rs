@@ -95,7 +95,7 @@ fn a_set_with_an_error_exits_with_1_and_leaves_earlier_output_untouched() {
     write(folder.path(), "specs/all.toml", GOOD.replace("3500 K", "35 K"));
     let output = bayleaf(folder.path(), &["print"]);
     assert_eq!(output.status.code(), Some(1));
-    must_contain(&errors(&output), "specs/all.toml:15:");
+    must_contain(&errors(&output), "specs/all.toml:14:71");
     must_contain(&errors(&output), "nothing was written");
     assert_eq!(fs::read(folder.path().join("out/SEN-1.pdf")).ok(), Some(before));
 }

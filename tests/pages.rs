@@ -1,5 +1,7 @@
 //! Pages as they are laid out and exported: nothing lost, nothing clipped, nothing too small.
 
+#[path = "pages/reader.rs"]
+mod reader;
 #[path = "pages/specs.rs"]
 mod specs;
 
@@ -12,6 +14,7 @@ use bayleaf::spec::{self, Set};
 use bayleaf::typeset::{Job, Piece, Typesetter};
 use bayleaf::words::Words;
 use chrono::NaiveDate;
+use reader::text_of;
 use serde_json::Value;
 
 /// 15 minutes of arc at 400 mm are 1.75 mm of capital height: 6.8 pt in this
@@ -63,13 +66,6 @@ fn job(document: &Document) -> Job<'_> {
 /// Without the blanks that align and hold together, and those that wrapping takes.
 fn squeezed(text: &str) -> String {
     text.chars().filter(|c| !c.is_whitespace()).collect()
-}
-
-/// The text of a PDF, read back from its bytes.
-fn text_of(pdf: &[u8]) -> String {
-    let file = lopdf::Document::load_mem(pdf).expect("the PDF can be read");
-    let pages: Vec<u32> = file.get_pages().keys().copied().collect();
-    squeezed(&file.extract_text(&pages).expect("its text can be read"))
 }
 
 /// Every text of the data that holds a number and stands on the page as it is.

@@ -98,5 +98,5 @@ fn digest(sources: &Sources) -> String {
         hash.update(text);
         hash.update([0]);
     }
-    format!("{:x}", hash.finalize())
+    hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
 }

@@ -109,6 +109,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         given: given(words, sensor, card, &mut marks),
         ends: ends(words, sensor, &mut marks),
         key_figures: strip::key_temperatures(card.range)
+            .into_iter()
             .map(|at| reading::key_figure(words, &readings, at))
             .collect(),
         strip: strip::compose(words, &readings, card),

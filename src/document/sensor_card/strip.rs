@@ -34,8 +34,9 @@ struct Column {
     sub: String,
 }
 
-/// Three round temperatures well inside a range: at a quarter, half and three quarters.
-pub(super) fn key_temperatures(range: Interval<Temperature>) -> impl Iterator<Item = Temperature> {
+/// Three round temperatures well inside a range: at a quarter, half and three
+/// quarters; fewer where the range is too narrow for different ones.
+pub(super) fn key_temperatures(range: Interval<Temperature>) -> Vec<Temperature> {
     let (low, high) = (range.low.celsius(), range.high.celsius());
     // Tens where the range is wide enough for three different ones.
     let grid = if high - low >= 40.0 {
@@ -45,10 +46,14 @@ pub(super) fn key_temperatures(range: Interval<Temperature>) -> impl Iterator<It
     } else {
         0.1
     };
-    [0.25, 0.5, 0.75].into_iter().map(move |part| {
+    let mut round = [0.25, 0.5, 0.75].map(|part| {
         let round = ((low + part * (high - low)) / grid).round() * grid;
         Temperature::from_celsius(round.clamp(low, high))
-    })
+    });
+    round.sort_by(|a, b| a.celsius().total_cmp(&b.celsius()));
+    let mut temperatures = round.to_vec();
+    temperatures.dedup();
+    temperatures
 }
 
 /// The smallest step whose rows fit one side, or the largest there is.
@@ -137,7 +142,7 @@ fn row(readings: &Readings<'_>, at: Temperature) -> Vec<String> {
 fn note(words: &Words, readings: &Readings<'_>, card: &Card) -> String {
     let sensor = readings.sensor;
     let mut parts = Vec::new();
-    let middle = key_temperatures(card.range).nth(1).unwrap_or(card.range.low);
+    let middle = Temperature::from_celsius(0.5 * (card.range.low.celsius() + card.range.high.celsius()));
     if readings.volt_band(middle).is_some() {
         parts.push(words.word("card-note-window"));
     } else if sensor.tolerance.is_some() {
