@@ -275,7 +275,8 @@ fn test_row(
 /// The facts that a row's window rests on.
 fn facts(sensor: &Sensor, measure: Measure) -> Vec<&Fact> {
     let pins = [&sensor.control_unit, &sensor.component].into_iter().flatten();
-    let pins = pins.flat_map(|end| &end.facts);
+    // A sheet names pins, not wires.
+    let pins = pins.flat_map(PinEnd::facts).filter(|fact| fact.label != "fact-wire");
     let curve = sensor.curve_facts.iter().filter(|_| measure != Measure::OpenVoltage);
     let circuit = sensor.circuit_facts.iter().filter(|_| measure != Measure::Resistance);
     let other = sensor.other_facts.iter().filter(|fact| fact.label == "fact-service-limit");

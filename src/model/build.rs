@@ -105,42 +105,38 @@ fn pin_end(set: &Set, key: &str, pins: Option<&spec::Pins>) -> Option<PinEnd> {
     let named = [&pins.signal, &pins.return_].into_iter().flatten().next()?;
     let (connector, _) = named.value.split_once('/')?;
     let entry = &set.connectors.get(connector)?.item;
-    let fact = |part: &str, label, value: &Option<Sourced<String>>| {
-        Fact::new(format!("{key}.{part}"), label, value.as_ref())
+    let pin = |part: &str, label, value: &Option<Sourced<String>>| {
+        let fact = Fact::new(format!("{key}.{part}"), label, value.as_ref());
+        (pin_use(set, value, fact.clone()), fact)
     };
-    let mut facts = vec![
-        fact("signal", "fact-signal-pin", &pins.signal),
-        fact("return", "fact-return-pin", &pins.return_),
-    ];
+    let (signal, signal_fact) = pin("signal", "fact-signal-pin", &pins.signal);
+    let (other, other_fact) = pin("return", "fact-return-pin", &pins.return_);
     // View and side say how to look: they have no source, but they can be missing.
-    for (part, label, given) in
-        [("view", "fact-view", entry.view.is_some()), ("side", "fact-side", entry.side.is_some())]
-    {
-        if !given {
-            facts.push(Fact::new::<()>(format!("connector.{connector}.{part}"), label, None));
-        }
-    }
+    let look = [("view", "fact-view", entry.view.is_some()), ("side", "fact-side", entry.side.is_some())];
+    let look = look
+        .into_iter()
+        .filter(|(.., given)| !given)
+        .map(|(part, label, _)| Fact::new::<()>(format!("connector.{connector}.{part}"), label, None));
+    let missing = [signal_fact, other_fact].into_iter().filter(Fact::is_missing).chain(look);
     Some(PinEnd {
         connector: connector.to_owned(),
         title: text(&entry.title)?,
         view: entry.view.as_ref().map(|view| view.value),
         side: entry.side.as_ref().map(|side| side.value),
         latch: text(&entry.latch),
-        signal: pin_use(set, &pins.signal),
-        other: pin_use(set, &pins.return_),
-        facts,
+        signal,
+        other,
+        missing: missing.collect(),
     })
 }
 
-fn pin_use(set: &Set, pin: &Option<Sourced<String>>) -> Option<PinUse> {
-    let pin = pin.as_ref()?;
-    let (connector, mark) = pin.value.split_once('/')?;
+fn pin_use(set: &Set, pin: &Option<Sourced<String>>, fact: Fact) -> Option<PinUse> {
+    let name = pin.as_ref()?.value.clone();
+    let (connector, mark) = name.split_once('/')?;
     let wire = set.connectors.get(connector)?.item.pins.get(mark)?.wire.as_ref();
-    Some(PinUse {
-        name: pin.value.clone(),
-        wire: wire.map(|wire| wire.value.clone()),
-        source: pin.source.clone(),
-    })
+    let key = format!("connector.{connector}.pins.{mark}.wire");
+    let wire = wire.map(|wire| Fact::new(key, "fact-wire", Some(wire)));
+    Some(PinUse { name, fact, wire })
 }
 
 fn multimeter(set: &Set, link: &Option<At<String>>) -> Option<Multimeter> {

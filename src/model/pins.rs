@@ -20,8 +20,16 @@ pub struct PinEnd {
     pub signal: Option<PinUse>,
     /// The return pin, or the reference pin of a pull-down sensor.
     pub other: Option<PinUse>,
-    /// The values shown with this end.
-    pub facts: Vec<Fact>,
+    /// What is missing at this end: a pin, the view, the side.
+    pub missing: Vec<Fact>,
+}
+
+impl PinEnd {
+    /// Every value shown with this end, and what is missing.
+    pub fn facts(&self) -> impl Iterator<Item = &Fact> {
+        let pins = self.signal.iter().chain(&self.other);
+        pins.flat_map(PinUse::facts).chain(&self.missing)
+    }
 }
 
 /// One pin of a sensor.
@@ -29,8 +37,15 @@ pub struct PinEnd {
 pub struct PinUse {
     /// As written: `C2/7`.
     pub name: String,
-    /// The wire's colour letters and size.
-    pub wire: Option<String>,
-    /// Where the pin assignment comes from.
-    pub source: Option<String>,
+    /// Which pin it is, with its source.
+    pub fact: Fact,
+    /// The wire's colour letters and size, where the connector's table has them.
+    pub wire: Option<Fact>,
+}
+
+impl PinUse {
+    /// The values shown with this pin.
+    pub fn facts(&self) -> impl Iterator<Item = &Fact> {
+        std::iter::once(&self.fact).chain(&self.wire)
+    }
 }

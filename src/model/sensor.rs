@@ -55,14 +55,3 @@ pub struct Points {
     /// Cells as written; two or four in a row.
     pub rows: Vec<Vec<String>>,
 }
-
-impl Sensor {
-    /// Every value that a paper about this sensor rests on.
-    pub fn facts(&self) -> impl Iterator<Item = &Fact> {
-        let pins = [&self.control_unit, &self.component].into_iter().flatten();
-        (self.curve_facts.iter())
-            .chain(&self.circuit_facts)
-            .chain(&self.other_facts)
-            .chain(pins.flat_map(|end| &end.facts))
-    }
-}

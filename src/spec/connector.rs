@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::reader::Reader;
-use super::value::At;
+use super::value::{At, Sourced};
 
 /// A connector.
 #[derive(Debug, Clone)]
@@ -44,9 +44,7 @@ pub struct Pin {
     /// What it carries.
     pub function: Option<At<String>>,
     /// The wire's colour letters (IEC 60757) and size, as written.
-    pub wire: Option<At<String>>,
-    /// Where this comes from.
-    pub source: Option<String>,
+    pub wire: Option<Sourced<String>>,
     /// Where it stands.
     pub place: crate::diag::Place,
 }
@@ -74,14 +72,13 @@ fn read_pins(reader: &Reader<'_>) -> BTreeMap<String, Pin> {
             Ok(table) => {
                 let pin = Pin {
                     function: table.text("function"),
-                    wire: table.text("wire"),
-                    source: table.source(),
+                    wire: table.sourced_text("wire"),
                     place: key.place,
                 };
                 table.finish();
                 pin
             }
-            Err(function) => Pin { function, wire: None, source: reader.source(), place: key.place },
+            Err(function) => Pin { function, wire: None, place: key.place },
         };
         (key.value, pin)
     };

@@ -191,6 +191,7 @@ fact-control-unit-pins = Pins at control unit
 fact-component-pins = Pins at sensor
 fact-signal-pin = Signal pin
 fact-return-pin = Return pin
+fact-wire = Wire
 fact-view = View of connector
 fact-side = Side of connector
 fact-accuracy = accuracy

@@ -141,7 +141,7 @@ fn given(words: &Words, sensor: &Sensor, card: &Card, marks: &mut Marks) -> Vec<
     let meter = card.meter.iter().flat_map(|meter| &meter.facts).filter(|fact| fact.label == "fact-input");
     let pins = [&sensor.control_unit, &sensor.component].into_iter().flatten();
     // Of the pins only what is missing is a line of its own.
-    let missing = pins.flat_map(|end| &end.facts).filter(|fact| fact.is_missing());
+    let missing = pins.flat_map(|end| &end.missing);
     let facts = (sensor.curve_facts.iter())
         .chain(&sensor.circuit_facts)
         .chain(sensor.other_facts.iter().filter(|fact| fact.label != "fact-location"))
@@ -162,17 +162,12 @@ fn ends(words: &Words, sensor: &Sensor, marks: &mut Marks) -> Vec<End> {
         _ => "card-pin-return",
     };
     let mut end = |end: &PinEnd| {
-        for fact in &end.facts {
-            marks.mark(words, fact);
-        }
         let mut line = |role, pin: &Option<PinUse>| {
-            let pin = pin.as_ref()?;
-            let fact = end.facts.iter().find(|fact| fact.written.as_ref() == Some(&pin.name))?;
-            Some(PinLine {
+            pin.as_ref().map(|pin| PinLine {
                 role: words.word(role),
                 pin: pin.name.clone(),
-                wire: pin.wire.clone().unwrap_or_default(),
-                mark: marks.mark(words, fact),
+                wire: pin.wire.as_ref().and_then(|wire| wire.written.clone()).unwrap_or_default(),
+                mark: marks.letters(words, pin.facts()),
             })
         };
         let pins = [line("card-pin-signal", &end.signal), line(other, &end.other)];
