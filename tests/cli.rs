@@ -226,7 +226,7 @@ fn the_table_has_the_agreed_columns_and_is_not_rounded() {
     );
     let values: Vec<f64> = lines[1].split(',').map(|cell| cell.parse().expect("a number")).collect();
     // 2200 Ω exp[3500 K (1/304.15 K − 1/298.15 K)], worked in another language; 4.7 kΩ pull-up.
-    assert!((values[3] - 1745.218_392_1).abs() < 1e-6, "{}", values[3]);
+    assert!((values[3] - 1_745.218_392_1).abs() < 1e-6, "{}", values[3]);
     assert!((values[6] - 5.0 * values[3] / (values[3] + 4700.0)).abs() < 1e-12);
     assert!(lines[1].len() > 150, "unrounded numbers are long: {}", lines[1]);
     let json = bayleaf(folder.path(), &[&arguments[..], &["json"]].concat());

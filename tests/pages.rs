@@ -76,7 +76,7 @@ fn printed_texts(value: &Value, texts: &mut Vec<String>) {
         Value::Object(entries) => {
             // Alternative texts are not on the page; paper and template are not words.
             let shown = entries.iter().filter(|(key, _)| !matches!(key.as_str(), "alt" | "paper"));
-            shown.for_each(|(key, value)| printed_texts(value, texts));
+            shown.for_each(|(_, value)| printed_texts(value, texts));
         }
         _ => {}
     }
