@@ -86,8 +86,8 @@ fn find<'a>(model: &'a Model, id: &str) -> Result<(&'a Sensor, Option<&'a Multim
 /// Columns of one width, rounded as on a card.
 fn text(words: &Words, sensor: &Sensor, meter: Option<&Multimeter>, rows: impl Iterator<Item = TableRow>) {
     let loading = match meter.and_then(|meter| meter.input) {
-        Some(input) => words.say(&Message::new("card-note-meter").with("input", input.nominal)),
-        None => words.word("card-note-no-meter"),
+        Some(input) => words.say(&Message::new("run-table-meter").with("input", input.nominal)),
+        None => words.word("run-table-no-meter"),
     };
     say(format_args!("{} · {loading}", sensor.title));
     let heads = ["°C", "°F", "Ω min", "Ω nominal", "Ω max", "V min", "V nominal", "V max", "%/K"];

@@ -49,6 +49,16 @@ pub(super) fn ohms(ohms: Band<f64>) -> Shown {
     band(ohms, decimals_for(ohms.nominal))
 }
 
+/// How many decimals a whole column of ohms has, so that it aligns: as many as its
+/// smallest value needs for three significant digits.
+pub(super) fn column_decimals(smallest: f64) -> usize {
+    match smallest {
+        v if v >= 100.0 => 0,
+        v if v >= 10.0 => 1,
+        _ => 2,
+    }
+}
+
 /// A window as a range: `1.272–1.438`.
 pub(super) fn range(shown: &Shown) -> String {
     format!("{}–{}", shown.low, shown.high)

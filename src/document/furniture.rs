@@ -64,7 +64,7 @@ impl Furniture {
             title: kind.title,
             shop: context.model.shop.title.clone(),
             revision: words.word("doc-revision-none"),
-            date: context.date.format("%Y-%m-%d").to_string(),
+            date: words.say(&Message::new("doc-printed").with("date", context.date.format("%Y-%m-%d"))),
             applicability: words.say(&applicability),
             fingerprint: String::new(),
             // Nothing is issued before there is a register: every page is a draft.

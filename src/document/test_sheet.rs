@@ -3,23 +3,24 @@
 use serde::Serialize;
 
 use super::caution::{self, Cautions};
-use super::figures;
+use super::figures::{self, VOLT_DECIMALS};
 use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::sensor_card::reading::{self, Readings};
-use super::sensor_card::view;
+use super::sensor_card::{self, advice, view};
 use super::{Context, Data, Document, Listed, Paperwork, finish};
-use crate::model::{Fact, Group, PinEnd, PinUse, Row, Sensor, Sheet, Vehicle};
+use crate::model::{Fact, Group, PinEnd, Row, Sensor, Sheet, Vehicle};
 use crate::physics::Band;
 use crate::physics::circuit::Probe;
-use crate::quantity::{Resistance, Rounding, Temperature, Voltage, figure};
-use crate::spec::{Measure, Paper, Spot, Topology};
+use crate::physics::uncertainty::expanded;
+use crate::quantity::{Resistance, Rounding, Temperature, Voltage, decimals_for, figure};
+use crate::spec::{Measure, Paper, Side, Spot};
 use crate::words::{Message, Words};
 
 const TEMPLATE: &str = "test-sheet.typ";
 
 /// Conditions to write down before measuring, with the unit printed in the box.
-const BOXES: [(&str, &str); 12] = [
+const BOXES: [(&str, &str); 11] = [
     ("sheet-box-technician", ""),
     ("sheet-box-date", ""),
     ("sheet-box-odometer", "km"),
@@ -30,7 +31,6 @@ const BOXES: [(&str, &str); 12] = [
     ("sheet-box-battery-running", "V"),
     ("sheet-box-reference", "V"),
     ("sheet-box-leads", "Ω"),
-    ("sheet-box-mode", ""),
     ("sheet-box-complaint", ""),
 ];
 
@@ -46,6 +46,7 @@ struct TestSheet {
     instruments: Vec<Instrument>,
     at: String,
     at_note: String,
+    legend: String,
     groups: Vec<TestGroup>,
     else_lines: Vec<String>,
     sign_off: Vec<Label>,
@@ -87,6 +88,8 @@ struct Instrument {
 struct TestGroup {
     title: String,
     state: String,
+    /// How the connectors are seen, where all rows share it.
+    view: String,
     expect_head: String,
     rows: Vec<TestRow>,
 }
@@ -105,6 +108,7 @@ struct TestRow {
     unit: &'static str,
     expect_sub: String,
     expect_sub2: String,
+    expect_sub3: String,
     marks: String,
 }
 
@@ -133,10 +137,12 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
             number += 1;
             test_row(context, sheet, group, row, number, &mut marks)
         });
+        let mut rows: Vec<TestRow> = rows.collect();
         TestGroup {
             title: group.title.clone(),
             state: state(words, group),
-            rows: rows.collect(),
+            view: shared_view(&mut rows),
+            rows,
             expect_head: expect_head(words, bay),
         }
     });
@@ -147,16 +153,33 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         boxes: BOXES.map(|(id, unit)| WriteOn { label: words.word(id), unit }).into(),
         instruments: instruments(words, sheet, &mut marks),
         at: bay.map(both_scales).unwrap_or_default(),
-        at_note: if bay.is_none() { words.word("sheet-no-bay") } else { String::new() },
+        at_note: words.word(if bay.is_some() { "sheet-bay" } else { "sheet-no-bay" }),
+        legend: words.word("sheet-legend"),
         groups,
-        else_lines: ["sheet-else-reference", "sheet-else-zero", "sheet-else-all", "sheet-else-undecided"]
-            .map(|id| words.word(id))
-            .into(),
+        else_lines: [
+            "sheet-else-open",
+            "sheet-else-other-end",
+            "sheet-else-ohms",
+            "sheet-else-all",
+            "sheet-else-undecided",
+        ]
+        .map(|id| words.word(id))
+        .into(),
         sign_off: SIGN_OFF.map(|id| Label { label: words.word(id) }).into(),
         cautions: caution::on_a_sheet(words),
         remarks: true,
     };
     Some(finish(listed, (TEMPLATE, 0), data, marks))
+}
+
+/// The view that all rows share is said once, over them.
+fn shared_view(rows: &mut [TestRow]) -> String {
+    let Some(first) = rows.first().map(|row| row.view.clone()) else { return String::new() };
+    if rows.iter().any(|row| row.view != first) {
+        return String::new();
+    }
+    rows.iter_mut().for_each(|row| row.view.clear());
+    first
 }
 
 /// A temperature in both scales: `31.0 °C (87.8 °F)`.
@@ -251,7 +274,7 @@ fn test_row(
         Spot::Sensor => (&sensor.component, Probe::Sensor),
     };
     let readings = Readings::at(sensor, sheet.meter.as_ref(), probe);
-    let expected = expected(words, &readings, group.measure, bay, row);
+    let expected = expected(words, sheet, &readings, group.measure, bay, row);
     let not_given = || words.word("doc-not-given");
     let unit = match group.measure {
         Measure::Voltage | Measure::OpenVoltage => "V",
@@ -262,12 +285,13 @@ fn test_row(
         title: sensor.title.clone(),
         note: row.note.clone().unwrap_or_default(),
         pins: end.as_ref().map_or_else(not_given, |end| probes(words, sensor, end, group.measure)),
-        view: end.as_ref().map_or_else(String::new, |end| view(words, end)),
+        view: end.as_ref().map_or_else(String::new, |end| seen(words, end, group)),
         unit,
         expect_unit: if expected.is_window { unit } else { "" },
         expect: expected.main,
         expect_sub: expected.sub,
         expect_sub2: expected.sub2,
+        expect_sub3: expected.sub3,
         marks: marks.letters(words, facts(sensor, group.measure)),
     })
 }
@@ -283,23 +307,53 @@ fn facts(sensor: &Sensor, measure: Measure) -> Vec<&Fact> {
     curve.chain(circuit).chain(other).chain(pins).collect()
 }
 
-/// Where the two probes go: `C2/7 +  C2/14 −`; ohms have no polarity.
+/// How the half of the connector that is probed is seen.
 ///
-/// The other pin of a pull-down sensor carries the reference, so its volts are
-/// measured to ground.
-fn probes(words: &Words, sensor: &Sensor, end: &PinEnd, measure: Measure) -> String {
-    let name = |pin: &Option<PinUse>| pin.as_ref().map(|pin| pin.name.clone());
-    let (signal, other) = (name(&end.signal), name(&end.other));
-    let both = if measure == Measure::Resistance {
-        [signal, other]
-    } else {
-        let minus = match sensor.topology {
-            Some(Topology::PullDown) => Some(words.word("card-ground")),
-            _ => other,
-        };
-        [signal.map(|pin| format!("{pin} +")), minus.map(|pin| format!("{pin} −"))]
+/// Unplugged, ohms at the sensor are measured on the component's half, all else
+/// on the harness's. Where the spec describes the other half, its view and latch
+/// would be a mirror image: then only the half is named.
+fn seen(words: &Words, end: &PinEnd, group: &Group) -> String {
+    let (wanted, half) = match (group.measure, group.place) {
+        (Measure::Voltage, _) => return view(words, end),
+        (Measure::Resistance, Spot::Sensor) => (Side::Component, "sheet-component-half"),
+        _ => (Side::Harness, "sheet-harness-half"),
     };
-    both.into_iter().flatten().collect::<Vec<_>>().join("  ")
+    if end.side == Some(wanted) { view(words, end) } else { words.word(half) }
+}
+
+/// Where the two probes go; ohms have no polarity.
+fn probes(words: &Words, sensor: &Sensor, end: &PinEnd, measure: Measure) -> String {
+    if measure != Measure::Resistance {
+        return sensor_card::probes(words, sensor, end);
+    }
+    let pins = end.signal.iter().chain(&end.other).map(|pin| pin.name.as_str());
+    pins.collect::<Vec<_>>().join("  ")
+}
+
+/// What the instruments leave undecided next to a limit.
+///
+/// The expanded uncertainty from the thermometer, through the sensor's slope, and
+/// from the meter at the window's upper end. `None` where an instrument's
+/// accuracy was not given.
+fn doubt(
+    words: &Words,
+    sheet: &Sheet,
+    measure: Measure,
+    window: Band<f64>,
+    per_kelvin: f64,
+) -> Option<String> {
+    let thermometer = sheet.thermometer.as_ref()?.limit?.kelvins();
+    let meter = sheet.meter.as_ref()?;
+    let (range, decimals, unit) = match measure {
+        Measure::Resistance => (meter.ohms?, decimals_for(window.nominal), "Ω"),
+        Measure::Voltage | Measure::OpenVoltage => (meter.volts?, VOLT_DECIMALS, "V"),
+    };
+    let (accuracy, digit) = range;
+    let meter = accuracy.limit(window.high, digit);
+    let doubt = expanded(&[thermometer * per_kelvin.abs(), meter]);
+    let id = if 2.0 * doubt < window.high - window.low { "sheet-doubt" } else { "sheet-doubt-all" };
+    let doubt = figure(doubt, decimals, Rounding::Up);
+    Some(words.say(&Message::new(id).with("doubt", doubt).with("unit", unit)))
 }
 
 /// The window of one row and the lines under it.
@@ -309,10 +363,12 @@ struct Expected {
     is_window: bool,
     sub: String,
     sub2: String,
+    sub3: String,
 }
 
 fn expected(
     words: &Words,
+    sheet: &Sheet,
     readings: &Readings<'_>,
     measure: Measure,
     bay: Option<Temperature>,
@@ -344,34 +400,36 @@ fn expected(
     let service = |window: String, unit: &str| {
         words.say(&Message::new("sheet-service").with("window", window).with("unit", unit))
     };
-    match measure {
-        Measure::Voltage => {
-            let Some(band) = readings.volt_band(at) else {
-                let nominal = readings.volts(at).map(|volts| figures::nominal_volts(volts.volts()));
-                return nominal_only(words, &nominal.unwrap_or_default(), "V");
-            };
-            let service = readings.service_volts(at).map(|band| service(volt_range(band), "V"));
-            let ohms = readings.ohm_band(at).map(|band| format!("{} Ω", ohm_range(band)));
-            Expected {
-                main: volt_range(band),
-                is_window: true,
-                sub: service.unwrap_or_default(),
-                sub2: ohms.unwrap_or_default(),
-            }
-        }
-        Measure::Resistance | Measure::OpenVoltage => {
-            let Some(band) = readings.ohm_band(at) else {
-                let nominal = readings.ohms(at).map(|ohms| figures::nominal_ohms(ohms.ohms()));
-                return nominal_only(words, &nominal.unwrap_or_default(), "Ω");
-            };
-            let service = readings.service_ohms(at).map(|band| service(ohm_range(band), "Ω"));
-            Expected {
-                main: ohm_range(band),
-                is_window: true,
-                sub: service.unwrap_or_default(),
-                sub2: String::new(),
-            }
-        }
+    if measure == Measure::Resistance {
+        let Some(band) = readings.ohm_band(at) else {
+            let nominal = readings.ohms(at).map(|ohms| figures::nominal_ohms(ohms.ohms()));
+            return nominal_only(words, &nominal.unwrap_or_default(), "Ω");
+        };
+        let plain = Band { low: band.low.ohms(), nominal: band.nominal.ohms(), high: band.high.ohms() };
+        let per_kelvin = sensor.curve.slope(at).map_or(0.0, |slope| slope * plain.nominal);
+        return Expected {
+            main: ohm_range(band),
+            is_window: true,
+            sub: readings.service_ohms(at).map(|band| service(ohm_range(band), "Ω")).unwrap_or_default(),
+            sub2: doubt(words, sheet, measure, plain, per_kelvin).unwrap_or_default(),
+            ..Expected::default()
+        };
+    }
+    let Some(band) = readings.volt_band(at) else {
+        let nominal = readings.volts(at).map(|volts| figures::nominal_volts(volts.volts()));
+        return nominal_only(words, &nominal.unwrap_or_default(), "V");
+    };
+    let plain = Band { low: band.low.volts(), nominal: band.nominal.volts(), high: band.high.volts() };
+    let unplugged = readings.open().map(|band| {
+        let window = advice::span(words, band);
+        words.say(&Message::new("sheet-unplugged").with("window", window))
+    });
+    Expected {
+        main: volt_range(band),
+        is_window: true,
+        sub: readings.service_volts(at).map(|band| service(volt_range(band), "V")).unwrap_or_default(),
+        sub2: doubt(words, sheet, measure, plain, readings.volts_per_kelvin(at)).unwrap_or_default(),
+        sub3: unplugged.unwrap_or_default(),
     }
 }
 
@@ -381,7 +439,7 @@ fn nominal_only(words: &Words, nominal: &str, unit: &str) -> Expected {
     if nominal.is_empty() {
         return Expected { main, ..Expected::default() };
     }
-    let value = Message::new("card-nominal-value").with("value", format!("{nominal} {unit}"));
+    let value = Message::new("sheet-record-only").with("value", format!("{nominal} {unit}"));
     Expected { main, sub: words.say(&value), ..Expected::default() }
 }
 

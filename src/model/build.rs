@@ -9,6 +9,7 @@ use super::paper::{Card, Group, Row, Sheet};
 use super::pins::{PinEnd, PinUse};
 use super::sensor::{Points, Sensor};
 use super::{Model, Shop, System, Vehicle};
+use crate::quantity::{Accuracy, Scalar};
 use crate::spec::{self, At, Entry, Set, Sourced};
 
 mod facts;
@@ -68,6 +69,9 @@ fn build_sensor(set: &Set, id: &str, sensor: &spec::Sensor) -> Option<Sensor> {
     let curve = convert::curve(written_curve)?.ok()?;
     let range = sensor.range.as_ref().map_or_else(|| curve.domain(), |range| range.value);
     let written = sensor.circuit.as_ref();
+    let topology = written.and_then(|circuit| circuit.topology.as_ref()).map(|at| at.value);
+    // Both pins of a pull-down sensor carry signals: volts need a third to be measured against.
+    let hangs_on_reference = topology == Some(spec::Topology::PullDown);
     Some(Sensor {
         id: id.to_owned(),
         title: text(&sensor.title)?,
@@ -75,10 +79,15 @@ fn build_sensor(set: &Set, id: &str, sensor: &spec::Sensor) -> Option<Sensor> {
         points: points(written_curve),
         tolerance: convert::tolerance(sensor),
         range,
-        topology: written.and_then(|circuit| circuit.topology.as_ref()).map(|at| at.value),
+        topology,
         circuit: written.and_then(|circuit| convert::circuit(circuit, reference)),
-        control_unit: pin_end(set, &format!("sensor.{id}.pins"), sensor.pins.as_ref()),
-        component: pin_end(set, &format!("sensor.{id}.component_pins"), sensor.component_pins.as_ref()),
+        control_unit: pin_end(set, &format!("sensor.{id}.pins"), sensor.pins.as_ref(), hangs_on_reference),
+        component: pin_end(
+            set,
+            &format!("sensor.{id}.component_pins"),
+            sensor.component_pins.as_ref(),
+            false,
+        ),
         service_limit: sensor.service_limit.as_ref().map(|limit| limit.value),
         next: sensor.next.iter().flatten().map(|step| step.value.clone()).collect(),
         curve_facts: facts::curve(id, sensor),
@@ -100,7 +109,7 @@ fn points(curve: &spec::Curve) -> Option<Points> {
 }
 
 /// The connector at one end, found through the first pin that names it.
-fn pin_end(set: &Set, key: &str, pins: Option<&spec::Pins>) -> Option<PinEnd> {
+fn pin_end(set: &Set, key: &str, pins: Option<&spec::Pins>, needs_ground: bool) -> Option<PinEnd> {
     let pins = pins?;
     let named = [&pins.signal, &pins.return_].into_iter().flatten().next()?;
     let (connector, _) = named.value.split_once('/')?;
@@ -111,13 +120,16 @@ fn pin_end(set: &Set, key: &str, pins: Option<&spec::Pins>) -> Option<PinEnd> {
     };
     let (signal, signal_fact) = pin("signal", "fact-signal-pin", &pins.signal);
     let (other, other_fact) = pin("return", "fact-return-pin", &pins.return_);
+    let (ground, ground_fact) = pin("ground", "fact-ground-pin", &pins.ground);
     // View and side say how to look: they have no source, but they can be missing.
     let look = [("view", "fact-view", entry.view.is_some()), ("side", "fact-side", entry.side.is_some())];
     let look = look
         .into_iter()
         .filter(|(.., given)| !given)
         .map(|(part, label, _)| Fact::new::<()>(format!("connector.{connector}.{part}"), label, None));
-    let missing = [signal_fact, other_fact].into_iter().filter(Fact::is_missing).chain(look);
+    let ground_fact = needs_ground.then_some(ground_fact);
+    let pins = [signal_fact, other_fact].into_iter().chain(ground_fact);
+    let missing = pins.filter(Fact::is_missing).chain(look);
     Some(PinEnd {
         connector: connector.to_owned(),
         title: text(&entry.title)?,
@@ -126,6 +138,7 @@ fn pin_end(set: &Set, key: &str, pins: Option<&spec::Pins>) -> Option<PinEnd> {
         latch: text(&entry.latch),
         signal,
         other,
+        ground,
         missing: missing.collect(),
     })
 }
@@ -145,8 +158,16 @@ fn multimeter(set: &Set, link: &Option<At<String>>) -> Option<Multimeter> {
     Some(Multimeter {
         title: text(&meter.title)?,
         input: meter.input_resistance.as_ref().map(|input| input.value),
+        volts: range(meter.volts.as_ref()),
+        ohms: range(meter.ohms.as_ref()),
         facts: facts::multimeter(id, meter),
     })
+}
+
+/// Accuracy and value of a digit, where a range has both.
+fn range<T: Scalar>(range: Option<&spec::Range<T>>) -> Option<(Accuracy, f64)> {
+    let range = range?;
+    Some((range.accuracy.as_ref()?.value, range.resolution.as_ref()?.value.si()))
 }
 
 fn thermometer(set: &Set, link: &Option<At<String>>) -> Option<Thermometer> {
@@ -155,6 +176,7 @@ fn thermometer(set: &Set, link: &Option<At<String>>) -> Option<Thermometer> {
     let key = format!("instrument.{id}.accuracy");
     Some(Thermometer {
         title: text(&meter.title)?,
+        limit: meter.accuracy.as_ref().map(|accuracy| accuracy.value),
         facts: vec![Fact::new(key, "fact-accuracy", meter.accuracy.as_ref())],
     })
 }

@@ -20,6 +20,8 @@ pub struct PinEnd {
     pub signal: Option<PinUse>,
     /// The return pin, or the reference pin of a pull-down sensor.
     pub other: Option<PinUse>,
+    /// The pin to measure volts against, where the other one carries the reference.
+    pub ground: Option<PinUse>,
     /// What is missing at this end: a pin, the view, the side.
     pub missing: Vec<Fact>,
 }
@@ -27,7 +29,7 @@ pub struct PinEnd {
 impl PinEnd {
     /// Every value shown with this end, and what is missing.
     pub fn facts(&self) -> impl Iterator<Item = &Fact> {
-        let pins = self.signal.iter().chain(&self.other);
+        let pins = self.signal.iter().chain(&self.other).chain(&self.ground);
         pins.flat_map(PinUse::facts).chain(&self.missing)
     }
 }

@@ -30,10 +30,10 @@ pub struct Circuit {
     pub resistor: Toleranced<Resistance>,
     /// The reference voltage.
     pub reference: Toleranced<Voltage>,
-    /// A resistor between the pin and the sensor.
+    /// A resistor in the line, between the pin and the sensor.
     pub series: Option<Toleranced<Resistance>>,
-    /// A resistor across the sensor, inside the control unit: it stays when the
-    /// sensor is unplugged.
+    /// A resistor inside the control unit, across line and sensor: it stays
+    /// when the sensor is unplugged.
     pub parallel: Option<Toleranced<Resistance>>,
 }
 
@@ -94,6 +94,14 @@ impl Circuit {
         Voltage::from_volts(self.reference.nominal.volts() * self.ratio(sensor, meter).part())
     }
 
+    /// What the control unit's pin sees of the sensor: line and sensor in series,
+    /// with the parallel resistor across both.
+    #[must_use]
+    pub fn leg(&self, sensor: Resistance) -> Resistance {
+        let divider = self.nominal(None);
+        Resistance::from_ohms(across(divider.series + sensor.ohms(), divider.parallel))
+    }
+
     /// The sensor's resistance behind a nominal reading at the control unit.
     ///
     /// `None` when no resistance gives that reading: at or beyond the rails, or
@@ -109,9 +117,9 @@ impl Circuit {
             }
             Topology::PullDown => (1.0 / ratio - 1.0) * across(divider.resistor, divider.meter),
         };
-        let behind = leg - divider.series;
-        let ohms = 1.0 / (1.0 / behind - 1.0 / divider.parallel);
-        (behind > 0.0 && ohms.is_finite() && ohms > 0.0).then(|| Resistance::from_ohms(ohms))
+        let line = 1.0 / (1.0 / leg - 1.0 / divider.parallel);
+        let ohms = line - divider.series;
+        (leg > 0.0 && ohms.is_finite() && ohms > 0.0).then(|| Resistance::from_ohms(ohms))
     }
 
     /// The reading over all corners of sensor, resistors, reference and meter.
@@ -208,38 +216,47 @@ fn ends(part: Option<Toleranced<Resistance>>, absent: f64) -> Option<Vec<f64>> {
 impl Divider {
     /// The probed voltage as a part of the reference.
     fn ratio(&self, sensor: f64) -> f64 {
-        let sensor = across(sensor, self.parallel);
         let at_unit = if self.probe == Probe::ControlUnit { self.meter } else { f64::INFINITY };
         let at_sensor = if self.probe == Probe::Sensor { self.meter } else { f64::INFINITY };
         match self.topology {
             Topology::PullUp => {
                 let end = across(sensor, at_sensor);
-                let leg = self.series + end;
+                let line = self.series + end;
+                let leg = across(line, self.parallel);
                 // In conductances an open leg is zero and a short is infinite,
                 // and neither makes the quotient undefined.
                 let pin = 1.0 / (1.0 + self.resistor * (1.0 / leg + 1.0 / at_unit));
-                if self.probe == Probe::Sensor && end.is_finite() && leg > 0.0 {
-                    pin * end / leg
-                } else {
-                    pin
-                }
+                let behind_series = self.probe == Probe::Sensor && end.is_finite() && line > 0.0;
+                if behind_series { pin * end / line } else { pin }
             }
-            Topology::PullDown => {
-                // Behind the series resistor the meter loads the sensor's end of
-                // the line; seen from there the pull-down is the series resistor
-                // plus the resistor at the pin.
-                match self.probe {
-                    Probe::ControlUnit => {
-                        let lower = across(self.resistor, at_unit);
-                        lower / (lower + self.series + sensor)
-                    }
-                    Probe::Sensor => {
-                        let lower = across(self.series + self.resistor, at_sensor);
-                        lower / (lower + sensor)
-                    }
+            Topology::PullDown => match self.probe {
+                Probe::ControlUnit => {
+                    let lower = across(self.resistor, at_unit);
+                    lower / (lower + across(self.series + sensor, self.parallel))
                 }
-            }
+                Probe::Sensor => self.behind_series_of_pull_down(sensor, at_sensor),
+            },
         }
+    }
+
+    /// The voltage at a pull-down sensor's signal pin, behind the series resistor.
+    ///
+    /// Two nodes, sensor end and control unit pin, by Kirchhoff's current law;
+    /// conductances, so that an open sensor or an absent resistor is a zero.
+    fn behind_series_of_pull_down(&self, sensor: f64, meter: f64) -> f64 {
+        let (down, across) = (1.0 / self.resistor, 1.0 / self.parallel);
+        if self.series <= 0.0 {
+            // One node.
+            let lower = self::across(self.resistor, meter);
+            return lower / (lower + self::across(sensor, self.parallel));
+        }
+        if sensor <= 0.0 {
+            return 1.0;
+        }
+        let (feed, load, line) = (1.0 / sensor, 1.0 / meter, 1.0 / self.series);
+        let pin = line + down + across;
+        // end (feed + load + line) − line·pin_v = feed;  pin_v·pin − line·end = across
+        (feed + line * across / pin) / (feed + load + line - line * line / pin)
     }
 }
 

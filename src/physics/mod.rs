@@ -7,6 +7,7 @@
 pub mod circuit;
 pub mod curve;
 pub mod tolerance;
+pub mod uncertainty;
 
 /// A nominal value between its limits.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -19,7 +19,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         let system = sensor.system.as_ref().map_or("", |system| &system.value);
         for pins in [&sensor.pins, &sensor.component_pins].into_iter().flatten() {
             one_connector(pins, findings);
-            for (pin, signal) in [(&pins.signal, true), (&pins.return_, false)] {
+            for (pin, signal) in [(&pins.signal, true), (&pins.return_, false), (&pins.ground, false)] {
                 let Some(pin) = pin else { continue };
                 if !exists(set, pin, findings) {
                     continue;

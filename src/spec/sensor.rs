@@ -109,9 +109,9 @@ pub struct Circuit {
     pub resistor: Option<Sourced<Toleranced<Resistance>>>,
     /// The reference, where it is not the system's.
     pub reference: Option<Sourced<Toleranced<crate::quantity::Voltage>>>,
-    /// A resistor between the pin and the sensor.
+    /// A resistor in the line, between the pin and the sensor.
     pub series: Option<Sourced<Toleranced<Resistance>>>,
-    /// A resistor across the sensor, inside the control unit.
+    /// A resistor inside the control unit, across line and sensor.
     pub parallel: Option<Sourced<Toleranced<Resistance>>>,
 }
 
@@ -131,6 +131,8 @@ pub struct Pins {
     pub signal: Option<Sourced<String>>,
     /// The return pin; for a pull-down sensor the reference pin.
     pub return_: Option<Sourced<String>>,
+    /// The pin to measure against, where the other one carries the reference.
+    pub ground: Option<Sourced<String>>,
 }
 
 impl Sensor {
@@ -227,7 +229,11 @@ impl Circuit {
 
 impl Pins {
     fn read(reader: &Reader<'_>) -> Self {
-        let pins = Self { signal: reader.sourced_text("signal"), return_: reader.sourced_text("return") };
+        let pins = Self {
+            signal: reader.sourced_text("signal"),
+            return_: reader.sourced_text("return"),
+            ground: reader.sourced_text("ground"),
+        };
         reader.finish();
         pins
     }

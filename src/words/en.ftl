@@ -171,7 +171,7 @@ fact-beta = B value
 fact-coefficient-a = Coefficient a (1/K)
 fact-coefficient-b = Coefficient b (1/K)
 fact-coefficient-c = Coefficient c (1/K)
-fact-table = Table, rows
+fact-table = Table, points
 fact-tolerance = Tolerance
 fact-tolerance-resistance = Tolerance of R
 fact-tolerance-at = … holds at
@@ -191,6 +191,7 @@ fact-control-unit-pins = Pins at control unit
 fact-component-pins = Pins at sensor
 fact-signal-pin = Signal pin
 fact-return-pin = Return pin
+fact-ground-pin = Ground pin
 fact-wire = Wire
 fact-view = View of connector
 fact-side = Side of connector
@@ -198,7 +199,7 @@ fact-accuracy = accuracy
 fact-volts = volts
 fact-ohms = ohms
 fact-digit = digit
-fact-input = meter input
+fact-input = Meter input
 
 ## What every document says
 
@@ -208,7 +209,8 @@ doc-revision-none = not issued
 doc-applicability = { $system }: { $vehicles }
 doc-no-source = no source
 doc-not-given = NOT GIVEN
-doc-units = Ω, V DC, °C; °F is exactly 1.8 × °C + 32
+doc-units = Ω, V DC, °C; °F = 1.8 × °C + 32
+doc-printed = printed { $date }
 
 ## Sensor card
 
@@ -218,6 +220,7 @@ card-direction-ohms = hotter → fewer Ω
 card-connector = { $id } · { $title }
 card-pin-signal = signal
 card-pin-return = return
+card-pin-ground = ground
 card-pin-reference = reference
 card-view-mating-face = mating-face view
 card-view-wire-entry = wire-entry view
@@ -229,15 +232,17 @@ card-min = min
 card-nominal = nominal
 card-max = max
 card-nominal-value = nominal { $value }
-card-ground = ground
+card-ground = ground NOT GIVEN
 card-note-window = Worst-case limits, rounded inward.
+card-note-ohms = Ω: key off, at the sensor’s own pins.
+card-note-volts = V: key on, all mated, { $pins }
 card-note-ohm-window = Worst-case limits in Ω, rounded inward.
 card-note-beyond = –: beyond the table.
 card-note-no-tolerance = Limits NOT GIVEN: no tolerance.
 card-note-no-circuit = Volts NOT GIVEN: no circuit.
 card-note-no-volt-limits = Limits in V NOT GIVEN: no tolerance of the circuit.
-card-note-meter = Volts with a { $input } meter.
-card-note-no-meter = Volts without a meter’s load.
+card-note-meter = ({ $input } meter).
+card-note-no-meter = (no meter load).
 card-plot-resistance = Resistance
 card-plot-voltage = Voltage
 card-alt-plot = { $title } against temperature: from { $first } at { $cold } °C to { $last } at { $hot } °C.
@@ -246,29 +251,37 @@ card-alt-pull-down = Circuit: the sensor lies between reference pin { $other }, 
 card-example = Worked example at { $temperature } °C
 card-example-beta = R = { $rated } Ω × exp[{ $beta } K × (1/{ $kelvins } K − 1/{ $rated-kelvins } K)] = { $ohms } Ω
 card-example-steinhart-hart = 1/T = a + b ln R + c (ln R)³ with T = { $kelvins } K: R = { $ohms } Ω
-card-example-table = { $temperature } °C = { $fahrenheit } °F lies between rows of the table; in ln R against 1/T, T = { $kelvins } K: R = { $ohms } Ω
-card-example-pull-up = V = { $reference } × { $ohms } Ω / ({ $ohms } Ω + { $resistor } Ω) = { $volts } V
-card-example-pull-down = V = { $reference } × { $resistor } Ω / ({ $ohms } Ω + { $resistor } Ω) = { $volts } V
-card-example-network = V = { $reference } × the network's ratio at { $ohms } Ω = { $volts } V
-card-example-meter = (with the { $input } meter)
+card-example-table = { $temperature } °C = { $fahrenheit } °F, on the smooth curve through the rows, ln R against 1/T: R = { $ohms } Ω
+card-example-pull-up = V = { $reference } × { $ohms } Ω / ({ $ohms } Ω + { $resistor } Ω) = { $volts } V.
+card-example-pull-down = V = { $reference } × { $resistor } Ω / ({ $ohms } Ω + { $resistor } Ω) = { $volts } V.
+card-example-network = With the other resistors { $ohms } Ω;
+card-example-meter = With a { $input } meter { $volts } V.
 card-example-window = A good part in a good circuit reads { $window } { $unit }.
 card-example-fault = A bad contact of { $extra } in the line makes { $volts } V: it looks like { $believed } °C.
 card-reads-high = too high
 card-reads-low = too low
+card-reads-near-zero = near 0 V
 card-reads-overload = overload
 card-reads-zero-ohms = near 0 Ω
 card-means-open = open circuit, or unplugged: looks very cold
 card-means-short = signal shorted to return or ground: looks very hot
-card-means-short-to-reference = sensor shorted: looks very hot
-card-means-high = series resistance, bad contact, lifted return; or truly colder
-card-means-low = leakage, moisture, wrong part; or truly warmer
+card-means-low-pull-down = series resistance, bad contact, leak to ground; or colder
+card-means-high-pull-down = leak to reference or supply, wrong part; or warmer
+card-means-short-pull-down = sensor or signal shorted to the reference: looks very hot
+card-means-open-pull-down = open, unplugged, no reference, or signal grounded: looks very cold
+card-means-short-before-series = signal wire shorted to return or ground
+card-means-sensor-short = sensor shorted: looks very hot
+card-means-high = series resistance, bad contact, leak to supply, wrong part; or colder
+card-means-low = leak to return or ground, moisture, wrong part; or warmer
 card-means-ohms-high = resistance in series, bad contact; or truly colder
 card-means-ohms-low = leakage, moisture, wrong part; or truly warmer
-card-next-unplug = Volts out of the window: key off, unplug the sensor, key on, measure volts at the harness side of its plug.
-card-next-good = Reads { $open }: control unit and wires are good. Measure the sensor in ohms, then its contacts.
+card-next-unplug = Out of the window: key off, unplug the sensor, key on. At the harness plug measure { $pins }.
+card-next-unplug-between = Out of the window: key off, unplug the sensor, key on. At the harness plug measure between its pins, { $pins }.
+card-next-good = Reads { $open }: no break, no short. Key off: ohms at the sensor’s own pins, then at the control unit’s plug, unit unplugged. A few Ω more are the wires, many a bad contact.
+card-next-good-between = Reads { $reference }: reference, signal wire and pull-down are whole. Key off: signal pin to ground about { $resistor }, else shorted or open; then the sensor in ohms at its own pins.
 card-next-bad = Reads anything else: measure the reference, then both wires end to end with the control unit unplugged.
-card-next-unplug-reference = Volts out of the window: key off, unplug the sensor, key on, measure both pins of its plug at the harness side, each to ground.
-card-next-good-reference = One reads { $reference }, the other { $open }: control unit and wires are good. Measure the sensor in ohms, then its contacts.
+card-its-two-pins = its two pins
+card-next-series = Note: the signal wire includes { $series }; end to end it reads that.
 card-next-ohms = Key off, unplug the control unit: measure ohms at the harness side, then at the sensor. The difference is the wires.
 card-points = Table as given, in { $unit }
 
@@ -290,7 +303,6 @@ sheet-box-battery-rest = Battery, at rest
 sheet-box-battery-running = Battery, running
 sheet-box-reference = Reference, measured
 sheet-box-leads = Leads shorted
-sheet-box-mode = Panel mode
 sheet-box-complaint = Complaint
 sheet-sign-name = Name
 sheet-sign-signature = Signature
@@ -299,6 +311,8 @@ sheet-sign-checked = Checked by
 sheet-expect = Expect
 sheet-expect-at = Expect at { $temperature }
 sheet-no-bay = No bay temperature given: read the window from the strip table of the card named in each row.
+sheet-legend = Bold: OK, a part within its data. Service: outside bold, but too little to explain a complaint. ±: so near to a limit undecided with these instruments (k = 2); “never OK”: they cannot tell, use better ones.
+sheet-bay = Valid while sensor and probe are at this temperature; else read the window from the card’s strip table.
 sheet-all-mated = all connectors mated
 sheet-sensor-unmated = sensor unmated
 sheet-unit-unmated = control unit unmated, sensor mated
@@ -306,11 +320,18 @@ sheet-see-card = card { $card }
 sheet-no-card = no card in this set
 sheet-outside = not applicable: outside { $low } to { $high } °C
 sheet-service = service { $window } { $unit }
+sheet-harness-half = harness side, pins by their marks
+sheet-component-half = component side, pins by their marks
+sheet-record-only = record only; nominal { $value }
+sheet-unplugged = unplugged { $window }
+sheet-doubt-all = ± { $doubt } { $unit }: never OK
+sheet-doubt = ± { $doubt } { $unit } undecided
 sheet-instrument-value = { $what } { $value }
-sheet-else-reference = Reads the reference: sensor unplugged, or an open wire.
-sheet-else-zero = Reads 0 V: signal shorted, or its wire open on the way to the probe.
+sheet-else-open = Reads its unplugged value: sensor not mated, or an open wire.
+sheet-else-other-end = Reads the other end (0 V; the reference where unplugged is near 0 V): sensor or signal shorted.
+sheet-else-ohms = Ohms: over range is open, near 0 Ω is shorted.
 sheet-else-all = All rows wrong the same way: shared return, ground or reference; measure these first.
-sheet-else-undecided = Undecided: nearer to a limit than meter and thermometer can tell. Repeat at another temperature or with a better instrument.
+sheet-else-undecided = Undecided: within the printed ± of a limit. Repeat with the sensor in ice water, or with a better thermometer or meter.
 
 ## Cautions
 
@@ -339,6 +360,8 @@ run-no-such-table-near = there is no sensor or card `{ $id }`; did you mean `{ $
 run-table-reversed = the table runs from { $from } to { $to }, which is colder
 run-table-outside = { $at } lies outside the range of sensor `{ $id }`, { $low } to { $high }
 run-table-step = a step of { $step } gives no table
+run-table-no-meter = Volts without the load of a meter.
+run-table-meter = Volts with a { $input } meter.
 run-bay-outside = { $at } lies outside the range of sensor `{ $id }`, { $low } to { $high }: its rows print without a window
 run-progress = { $done } of { $all } documents
 run-printed = { $documents } documents, { $pages } pages, { $seconds } s, in { $out }; { $no-source } values without a source, { $not-given } values NOT GIVEN
@@ -355,7 +378,7 @@ paper-page = page
 paper-of = of
 paper-uncontrolled = uncontrolled when copied
 paper-sources = Sources
-paper-sources-at-end = sources: listed at the end
+paper-sources-at-end = sources at the end
 
 
 paper-circuit = Circuit

@@ -220,18 +220,33 @@ proptest! {
     }
 
     #[test]
-    fn a_resistor_across_the_sensor_is_a_smaller_sensor(
+    fn a_parallel_resistor_lies_across_line_and_sensor(
         circuit in circuits(),
-        meter in meters(),
-        ohms in (10.0..1e6_f64, 10.0..1e6_f64),
+        input in prop::option::of(resistors(1e5..1e8)),
+        ohms in (10.0..1e6_f64, 10.0..1e6_f64, 1.0..10e3_f64),
     ) {
-        let (sensor, parallel) = ohms;
-        let with = Circuit { parallel: Some(plus_minus(parallel, 0.0)), ..circuit };
-        let without = Circuit { parallel: None, ..circuit };
-        let both = Resistance::from_ohms(1.0 / (1.0 / sensor + 1.0 / parallel));
-        let expected = without.voltage(both, meter.as_ref()).volts();
+        // Seen from the control unit's pin, line, sensor and parallel resistor are one.
+        let (sensor, parallel, series) = ohms;
+        let meter = input.map(|input| Meter { input, at: Probe::ControlUnit });
+        let fitted = |ohms| Some(plus_minus(ohms, 0.0));
+        let with = Circuit { parallel: fitted(parallel), series: fitted(series), ..circuit };
+        let without = Circuit { parallel: None, series: None, ..circuit };
+        let all = Resistance::from_ohms(1.0 / (1.0 / (series + sensor) + 1.0 / parallel));
+        let expected = without.voltage(all, meter.as_ref()).volts();
         let reading = with.voltage(Resistance::from_ohms(sensor), meter.as_ref()).volts();
         prop_assert!((reading - expected).abs() <= 1e-12 * expected, "{} for {}", reading, expected);
+    }
+
+    #[test]
+    fn without_a_series_resistor_both_ends_of_the_line_read_alike(
+        circuit in circuits(),
+        input in resistors(1e5..1e8),
+        sensor in 10.0..1e6_f64,
+    ) {
+        let circuit = Circuit { series: None, ..circuit };
+        let reading = |at| circuit.voltage(Resistance::from_ohms(sensor), Some(&Meter { input, at })).volts();
+        let (unit, end) = (reading(Probe::ControlUnit), reading(Probe::Sensor));
+        prop_assert!((unit - end).abs() <= 1e-12 * unit, "{} and {}", unit, end);
     }
 
     #[test]

@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::figures;
 use super::reading::{self, Readings};
+use crate::model::PinUse;
 use crate::physics::Band;
 use crate::quantity::Voltage;
 use crate::spec::Topology;
@@ -25,46 +26,93 @@ pub(super) fn readings(words: &Words, readings: &Readings<'_>) -> Vec<Reading> {
     else {
         return vec![
             line(words.word("card-reads-overload"), "card-means-open"),
-            line(words.word("card-reads-zero-ohms"), "card-means-short"),
+            line(words.word("card-reads-zero-ohms"), "card-means-sensor-short"),
             line(high, "card-means-ohms-high"),
             line(low, "card-means-ohms-low"),
         ];
     };
-    let (open_means, short_means, high_means, low_means) = match topology {
-        Topology::PullUp => ("card-means-open", "card-means-short", "card-means-high", "card-means-low"),
-        Topology::PullDown => {
-            ("card-means-open", "card-means-short-to-reference", "card-means-low", "card-means-high")
-        }
-    };
-    vec![
-        line(span(open), open_means),
-        line(span(short), short_means),
-        line(high, high_means),
-        line(low, low_means),
-    ]
+    let behind_series = readings.circuit().is_some_and(|circuit| circuit.series.is_some());
+    let (open, short) = (span(words, open), span(words, short));
+    match topology {
+        Topology::PullUp if behind_series => vec![
+            line(open, "card-means-open"),
+            line(short, "card-means-sensor-short"),
+            line(words.word("card-reads-near-zero"), "card-means-short-before-series"),
+            line(high, "card-means-high"),
+            line(low, "card-means-low"),
+        ],
+        Topology::PullUp => vec![
+            line(open, "card-means-open"),
+            line(short, "card-means-short"),
+            line(high, "card-means-high"),
+            line(low, "card-means-low"),
+        ],
+        Topology::PullDown => vec![
+            line(open, "card-means-open-pull-down"),
+            line(short, "card-means-short-pull-down"),
+            line(high, "card-means-high-pull-down"),
+            line(low, "card-means-low-pull-down"),
+        ],
+    }
 }
 
 /// The lead's own next steps, or those that every such input has in common.
 pub(super) fn next(words: &Words, readings: &Readings<'_>) -> Vec<String> {
-    if !readings.sensor.next.is_empty() {
-        return readings.sensor.next.clone();
+    let sensor = readings.sensor;
+    if !sensor.next.is_empty() {
+        return sensor.next.clone();
     }
-    let (Some(open), Some(topology)) = (readings.open(), readings.sensor.topology) else {
+    let (Some(open), Some(topology), Some(circuit)) = (readings.open(), sensor.topology, readings.circuit())
+    else {
         return vec![words.word("card-next-ohms")];
     };
     let steps = match topology {
         Topology::PullUp => ["card-next-unplug", "card-next-good", "card-next-bad"],
         // Unplugged, the signal of a pull-down reads nothing whatever the wires are
-        // like: it is the reference on the other pin that proves them.
-        Topology::PullDown => ["card-next-unplug-reference", "card-next-good-reference", "card-next-bad"],
+        // like. Between the two pins the meter takes the sensor's place: the
+        // reference there proves both wires and the resistor.
+        Topology::PullDown => ["card-next-unplug-between", "card-next-good-between", "card-next-bad"],
     };
-    let (open, reference) = (span(open), readings.reference().map(span).unwrap_or_default());
-    let say = |id| words.say(&Message::new(id).with("open", &open).with("reference", &reference));
-    steps.map(say).to_vec()
+    let pins = sensor.component.as_ref().map_or_else(
+        || words.word("card-its-two-pins"),
+        |end| {
+            let name = |pin: &Option<PinUse>| pin.as_ref().map(|pin| pin.name.clone());
+            let (signal, other) = (name(&end.signal), name(&end.other));
+            let (plus, minus) = match topology {
+                Topology::PullUp => (signal, other),
+                Topology::PullDown => (other, signal),
+            };
+            let signed = [plus.map(|pin| format!("{pin} +")), minus.map(|pin| format!("{pin} −"))];
+            signed.into_iter().flatten().collect::<Vec<_>>().join(" / ")
+        },
+    );
+    let open = span(words, open);
+    let reference = readings.reference().map(|band| span(words, band)).unwrap_or_default();
+    let message = |id| {
+        Message::new(id)
+            .with("pins", &pins)
+            .with("open", &open)
+            .with("reference", &reference)
+            .with("resistor", circuit.resistor.nominal)
+    };
+    let mut steps = steps.map(|id| words.say(&message(id))).to_vec();
+    if let Some(series) = circuit.series {
+        let note = Message::new("card-next-series").with("series", series.nominal);
+        if let Some(last) = steps.last_mut() {
+            *last = format!("{last} {}", words.say(&note));
+        }
+    }
+    steps
 }
 
+/// A voltage below this is nothing to a workshop meter.
+const NOTHING: f64 = 0.02;
+
 /// A fixed reading with its limits, or as one value where they print alike.
-fn span(band: Band<Voltage>) -> String {
+pub(in crate::document) fn span(words: &Words, band: Band<Voltage>) -> String {
+    if band.high.volts() < NOTHING {
+        return words.word("card-reads-near-zero");
+    }
     let shown = reading::volts(band);
     if shown.low == shown.high {
         return format!("{} V", shown.nominal);

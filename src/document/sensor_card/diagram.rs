@@ -52,7 +52,7 @@ pub(super) fn compose(words: &Words, sensor: &Sensor, card: &Card) -> Option<Dia
         .with("other", &other);
     let (ground, supply) = match sensor.topology? {
         Topology::PullUp => (other, String::new()),
-        Topology::PullDown => (String::new(), other),
+        Topology::PullDown => (pin(&sensor.control_unit, |end| &end.ground).unwrap_or_default(), other),
     };
     let input = card.meter.as_ref().and_then(|meter| meter.input);
     Some(Diagram {

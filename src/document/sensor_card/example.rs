@@ -7,7 +7,7 @@ use super::reading::{self, Readings};
 use crate::model::Card;
 use crate::physics::circuit::Topology;
 use crate::physics::curve::Curve;
-use crate::quantity::{Resistance, Temperature};
+use crate::quantity::{Resistance, Rounding, Temperature, figure};
 use crate::words::{Message, Words};
 
 /// A warm bay; between two rows of any five-point table.
@@ -59,29 +59,33 @@ fn resistance(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option
     Some(words.say(&message.with("kelvins", kelvins).with("ohms", ohms)))
 }
 
-/// How the circuit turns it into volts.
+/// How the circuit turns it into volts: without the meter, then with it.
 fn voltage(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<String> {
     let circuit = readings.circuit()?;
-    let volts = nominal_volts(readings.volts(at)?.volts());
-    let plain = circuit.series.is_none() && circuit.parallel.is_none();
-    let id = match (plain, circuit.topology) {
-        (true, Topology::PullUp) => "card-example-pull-up",
-        (true, Topology::PullDown) => "card-example-pull-down",
-        (false, _) => "card-example-network",
+    let sensor = readings.ohms(at)?;
+    let leg = circuit.leg(sensor);
+    let id = match circuit.topology {
+        Topology::PullUp => "card-example-pull-up",
+        Topology::PullDown => "card-example-pull-down",
     };
     let message = Message::new(id)
         .with("reference", circuit.reference.nominal)
-        .with("ohms", nominal_ohms(readings.ohms(at)?.ohms()))
+        .with("ohms", nominal_ohms(leg.ohms()))
         .with("resistor", nominal_ohms(circuit.resistor.nominal.ohms()))
-        .with("volts", volts);
-    let text = words.say(&message);
-    Some(match &readings.meter {
-        Some(meter) => {
-            let loaded = Message::new("card-example-meter").with("input", meter.input.nominal);
-            format!("{text} {}", words.say(&loaded))
-        }
-        None => text,
-    })
+        .with("volts", nominal_volts(circuit.voltage(sensor, None).volts()));
+    let mut parts = Vec::new();
+    if circuit.series.is_some() || circuit.parallel.is_some() {
+        let network = Message::new("card-example-network").with("ohms", nominal_ohms(leg.ohms()));
+        parts.push(words.say(&network));
+    }
+    parts.push(words.say(&message));
+    if let Some(meter) = &readings.meter {
+        let loaded = Message::new("card-example-meter")
+            .with("input", meter.input.nominal)
+            .with("volts", nominal_volts(readings.volts(at)?.volts()));
+        parts.push(words.say(&loaded));
+    }
+    Some(parts.join(" "))
 }
 
 /// The window around it.
@@ -107,6 +111,6 @@ fn fault(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<Stri
     let message = Message::new("card-example-fault")
         .with("extra", EXTRA)
         .with("volts", nominal_volts(volts.volts()))
-        .with("believed", figures::trimmed((believed.celsius() * 10.0).round() / 10.0));
+        .with("believed", figure(believed.celsius(), 1, Rounding::Nearest));
     Some(words.say(&message))
 }

@@ -1,6 +1,6 @@
 //! The sensor card: what one sensor reads at every temperature, and why.
 
-mod advice;
+pub(super) mod advice;
 mod diagram;
 mod example;
 mod plot;
@@ -110,7 +110,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         ends: ends(words, sensor, &mut marks),
         key_figures: strip::key_temperatures(card.range)
             .into_iter()
-            .map(|at| reading::key_figure(words, &readings, at))
+            .map(|at| reading::key_figure(words, &readings, at, strip::ohm_decimals(&readings, card)))
             .collect(),
         strip: strip::compose(words, &readings, card),
         topology: diagram::compose(words, sensor, card),
@@ -170,7 +170,11 @@ fn ends(words: &Words, sensor: &Sensor, marks: &mut Marks) -> Vec<End> {
                 mark: marks.letters(words, pin.facts()),
             })
         };
-        let pins = [line("card-pin-signal", &end.signal), line(other, &end.other)];
+        let pins = [
+            line("card-pin-signal", &end.signal),
+            line(other, &end.other),
+            line("card-pin-ground", &end.ground),
+        ];
         End {
             title: words
                 .say(&Message::new("card-connector").with("id", &end.connector).with("title", &end.title)),
@@ -194,6 +198,20 @@ pub(super) fn view(words: &Words, end: &PinEnd) -> String {
         None => words.say(&Message::new("card-side-not-given")),
     };
     [Some(view), Some(side), end.latch.clone()].into_iter().flatten().collect::<Vec<_>>().join(", ")
+}
+
+/// Where the two probes go for volts: `C2/7 +  C2/14 −`.
+///
+/// The other pin of a pull-down sensor carries the reference, so its volts are
+/// measured against the ground pin of the control unit.
+pub(super) fn probes(words: &Words, sensor: &Sensor, end: &PinEnd) -> String {
+    let name = |pin: &Option<PinUse>| pin.as_ref().map(|pin| pin.name.clone());
+    let minus = match sensor.topology {
+        Some(Topology::PullDown) => name(&end.ground).or_else(|| Some(words.word("card-ground"))),
+        _ => name(&end.other),
+    };
+    let signed = [name(&end.signal).map(|pin| format!("{pin} +")), minus.map(|pin| format!("{pin} −"))];
+    signed.into_iter().flatten().collect::<Vec<_>>().join("  ")
 }
 
 fn point_table(words: &Words, points: &Points) -> PointTable {

@@ -55,8 +55,10 @@ pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Ve
         Some((readings.volts(at)?.volts(), limits))
     };
     let title = |id| words.word(id);
-    let resistance = plot(words, range, title("card-plot-resistance"), &OHMS, ohms);
-    let voltage = plot(words, range, title("card-plot-voltage"), &VOLTS, volts);
+    // Every card shows volts up to the reference, so that cards side by side compare.
+    let reference = readings.circuit().map_or(0.0, |circuit| circuit.reference.nominal.volts());
+    let resistance = plot(words, range, title("card-plot-resistance"), &OHMS, 0.0, ohms);
+    let voltage = plot(words, range, title("card-plot-voltage"), &VOLTS, reference, volts);
     resistance.into_iter().chain(voltage).collect()
 }
 
@@ -65,6 +67,7 @@ fn plot(
     range: Interval<Temperature>,
     title: String,
     scales: &Scales,
+    at_least: f64,
     of: impl Fn(Temperature) -> Option<Sample>,
 ) -> Option<Plot> {
     let (cold, hot) = (range.low.celsius(), range.high.celsius());
@@ -80,7 +83,7 @@ fn plot(
         })
         .collect::<Option<_>>()?;
     let top_of = |sample: &Sample| sample.1.map_or(sample.0, |(_, high)| high);
-    let most = samples.iter().map(|(_, sample)| top_of(sample)).fold(0.0, f64::max);
+    let most = samples.iter().map(|(_, sample)| top_of(sample)).fold(at_least, f64::max);
     let (_, unit, scale) = *scales.iter().rev().find(|(from, ..)| most >= *from)?;
     let step = round_step(most / scale) * scale;
     let top = (most / step).ceil() * step;

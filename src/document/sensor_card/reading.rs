@@ -6,7 +6,7 @@ use crate::model::{Multimeter, Sensor};
 use crate::physics::Band;
 use crate::physics::circuit::{Circuit, Meter, Probe};
 use crate::physics::tolerance::{self, service_limits};
-use crate::quantity::{Interval, Ratio, Resistance, Temperature, Voltage};
+use crate::quantity::{Interval, Ratio, Resistance, Temperature, TemperatureDifference, Voltage};
 use crate::words::{Message, Words};
 
 /// A sensor with its circuit and the meter on it.
@@ -41,6 +41,18 @@ impl<'a> Readings<'a> {
     /// The nominal voltage.
     pub(in crate::document) fn volts(&self, at: Temperature) -> Option<Voltage> {
         Some(self.circuit()?.voltage(self.ohms(at)?, self.meter.as_ref()))
+    }
+
+    /// How far the nominal voltage moves from one kelvin to the next, across `at`.
+    pub(in crate::document) fn volts_per_kelvin(&self, at: Temperature) -> f64 {
+        let half = TemperatureDifference::from_kelvins(0.5);
+        let ends = self.volts(at.plus(half)).zip(self.volts(at.minus(half)));
+        // At an end of a table one side is not known: twice the other half serves.
+        let one_side = |end: Temperature| Some(2.0 * (self.volts(end)?.volts() - self.volts(at)?.volts()));
+        ends.map(|(warm, cold)| warm.volts() - cold.volts())
+            .or_else(|| one_side(at.plus(half)))
+            .or_else(|| one_side(at.minus(half)))
+            .unwrap_or(0.0)
     }
 
     /// The voltage of a good part in a good circuit, where all tolerances are known.
@@ -118,9 +130,20 @@ pub(in crate::document) fn ohms(band: Band<Resistance>) -> figures::Shown {
     figures::ohms(Band { low: band.low.ohms(), nominal: band.nominal.ohms(), high: band.high.ohms() })
 }
 
+/// A resistance band as text, in ohms, with the decimals of its column.
+pub(super) fn column_ohms(band: Band<Resistance>, decimals: usize) -> figures::Shown {
+    let plain = Band { low: band.low.ohms(), nominal: band.nominal.ohms(), high: band.high.ohms() };
+    figures::band(plain, decimals)
+}
+
 /// The window at one temperature, to be read from a distance.
-pub(super) fn key_figure(words: &Words, readings: &Readings<'_>, at: Temperature) -> KeyFigure {
-    let in_ohms = readings.ohm_band(at).map(|band| figures::range(&ohms(band)));
+pub(super) fn key_figure(
+    words: &Words,
+    readings: &Readings<'_>,
+    at: Temperature,
+    decimals: usize,
+) -> KeyFigure {
+    let in_ohms = readings.ohm_band(at).map(|band| figures::range(&column_ohms(band, decimals)));
     let temperature = format!("{} °C", figures::celsius(at));
     if let Some(band) = readings.volt_band(at) {
         let also = in_ohms.map(|ohms| format!("{ohms} Ω")).unwrap_or_default();

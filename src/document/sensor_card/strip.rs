@@ -13,7 +13,7 @@ use crate::words::{Message, Words};
 ///
 /// The template decides; a test typesets a card with this many rows and sees
 /// that it has two sides.
-pub const ROWS_ON_A_SIDE: usize = 31;
+pub const ROWS_ON_A_SIDE: usize = 26;
 
 /// Steps to choose from where the lead has not chosen, in kelvin.
 const STEPS: [f64; 3] = [1.0, 2.0, 5.0];
@@ -25,7 +25,7 @@ const BLANK: &str = "–";
 pub(super) struct Strip {
     columns: Vec<Column>,
     rows: Vec<Vec<String>>,
-    note: String,
+    notes: [String; 2],
 }
 
 #[derive(Debug, Serialize)]
@@ -73,7 +73,8 @@ pub(super) fn fits_a_side(card: &Card) -> bool {
 /// Composes the table.
 pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Strip {
     let temperatures = temperatures(card.range, step(card));
-    let mut rows: Vec<Vec<String>> = temperatures.iter().map(|&at| row(readings, at)).collect();
+    let decimals = ohm_decimals(readings, card);
+    let rows: Vec<Vec<String>> = temperatures.iter().map(|&at| row(readings, at, decimals)).collect();
     let (min, nominal, max) = (words.word("card-min"), words.word("card-nominal"), words.word("card-max"));
     let heads = [
         ("°C", String::new()),
@@ -86,37 +87,24 @@ pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> St
         ("V", max),
         ("%/K", String::new()),
     ];
-    align(&mut rows);
     let columns = heads.into_iter().map(|(head, sub)| Column { head, sub });
-    Strip { columns: columns.collect(), note: note(words, readings, card), rows }
+    Strip { columns: columns.collect(), notes: notes(words, readings, card), rows }
 }
 
-/// Fills up numbers that have fewer decimals than their column with blanks as
-/// wide as a decimal point and a digit, so that flush right they align on it.
-fn align(rows: &mut [Vec<String>]) {
-    const POINT: char = '\u{2008}';
-    const DIGIT: char = '\u{2007}';
-    let decimals = |cell: &str| cell.split_once('.').map_or(0, |(_, fraction)| fraction.len());
-    for column in 0..rows.first().map_or(0, Vec::len) {
-        let most = rows.iter().map(|row| decimals(&row[column])).max().unwrap_or(0);
-        for cell in rows.iter_mut().map(|row| &mut row[column]).filter(|cell| *cell != BLANK) {
-            let own = decimals(cell);
-            if own == 0 && most > 0 {
-                cell.push(POINT);
-            }
-            cell.extend(std::iter::repeat_n(DIGIT, most - own));
-        }
-    }
+/// The decimals of the card's ohms: those of its smallest value, at the hot end.
+pub(super) fn ohm_decimals(readings: &Readings<'_>, card: &Card) -> usize {
+    let smallest = readings.ohms(card.range.high).map_or(f64::MAX, |ohms| ohms.ohms());
+    figures::column_decimals(smallest)
 }
 
-fn row(readings: &Readings<'_>, at: Temperature) -> Vec<String> {
+fn row(readings: &Readings<'_>, at: Temperature, decimals: usize) -> Vec<String> {
     let blank = || BLANK.to_owned();
     let ohms = match (readings.ohm_band(at), readings.ohms(at)) {
         (Some(band), _) => {
-            let shown = reading::ohms(band);
+            let shown = reading::column_ohms(band, decimals);
             [shown.low, shown.nominal, shown.high]
         }
-        (None, Some(ohms)) => [blank(), figures::nominal_ohms(ohms.ohms()), blank()],
+        (None, Some(ohms)) => [blank(), figure(ohms.ohms(), decimals, Rounding::Nearest), blank()],
         (None, None) => [blank(), blank(), blank()],
     };
     let volts = match (readings.volt_band(at), readings.volts(at)) {
@@ -131,15 +119,15 @@ fn row(readings: &Readings<'_>, at: Temperature) -> Vec<String> {
         .sensor
         .curve
         .slope(at)
-        .map_or_else(|_| blank(), |slope| figure(100.0 * slope, 2, Rounding::Nearest));
+        .map_or_else(|_| blank(), |slope| figure(100.0 * slope, 1, Rounding::Nearest));
     // A whole degree Celsius is a whole number of tenths of a degree Fahrenheit.
     let fahrenheit = figure(at.fahrenheit(), 1, Rounding::Nearest);
     let temperatures = [figures::celsius(at), fahrenheit];
     temperatures.into_iter().chain(ohms).chain(volts).chain([slope]).collect()
 }
 
-/// What the columns include, and why one is blank.
-fn note(words: &Words, readings: &Readings<'_>, card: &Card) -> String {
+/// Where and how to measure; then what the columns include, and why one is blank.
+fn notes(words: &Words, readings: &Readings<'_>, card: &Card) -> [String; 2] {
     let sensor = readings.sensor;
     let mut parts = Vec::new();
     let middle = Temperature::from_celsius(0.5 * (card.range.low.celsius() + card.range.high.celsius()));
@@ -159,11 +147,16 @@ fn note(words: &Words, readings: &Readings<'_>, card: &Card) -> String {
     } else if sensor.tolerance.is_some() && readings.volt_band(middle).is_none() {
         parts.push(words.word("card-note-no-volt-limits"));
     }
+    let mut places = Vec::new();
     if sensor.circuit.is_some() {
-        parts.push(match &readings.meter {
+        let pins =
+            sensor.control_unit.as_ref().map_or_else(String::new, |end| super::probes(words, sensor, end));
+        places.push(words.say(&Message::new("card-note-volts").with("pins", pins)));
+        places.push(match &readings.meter {
             Some(meter) => words.say(&Message::new("card-note-meter").with("input", meter.input.nominal)),
             None => words.word("card-note-no-meter"),
         });
     }
-    parts.join(" ")
+    places.push(words.word("card-note-ohms"));
+    [places.join(" "), parts.join(" ")]
 }

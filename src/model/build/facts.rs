@@ -23,7 +23,7 @@ pub(super) fn curve(id: &str, sensor: &spec::Sensor) -> Vec<Fact> {
                 key: key("points"),
                 label: "fact-table",
                 written: Some(format!(
-                    "{} × {} / {}",
+                    "{} × {}, {}",
                     rows.len(),
                     temperature_unit.symbol(),
                     resistance_unit.symbol()
@@ -47,17 +47,20 @@ fn tolerance(id: &str, sensor: &spec::Sensor) -> Vec<Fact> {
     };
     let given = &given.value;
     if given.temperature.is_some() {
-        let fact = Fact::new(key("temperature"), "fact-tolerance", given.temperature.as_ref());
+        let fact = plus_minus(Fact::new(key("temperature"), "fact-tolerance", given.temperature.as_ref()));
         return vec![fact];
     }
-    let mut facts =
-        vec![Fact::new(key("resistance"), "fact-tolerance-resistance", given.resistance.as_ref())];
+    let mut facts = vec![plus_minus(Fact::new(
+        key("resistance"),
+        "fact-tolerance-resistance",
+        given.resistance.as_ref(),
+    ))];
     if given.at.is_some() {
         facts.push(Fact::new(key("at"), "fact-tolerance-at", given.at.as_ref()));
     }
     let whole = given.beta.is_none() && super::convert::tolerance(sensor).is_some();
     if !whole {
-        facts.push(Fact::new(key("beta"), "fact-tolerance-beta", given.beta.as_ref()));
+        facts.push(plus_minus(Fact::new(key("beta"), "fact-tolerance-beta", given.beta.as_ref())));
     }
     facts
 }
@@ -114,7 +117,11 @@ pub(super) fn other(id: &str, sensor: &spec::Sensor) -> Vec<Fact> {
     if sensor.range.is_some() {
         facts.push(Fact::new(key("range"), "fact-range", sensor.range.as_ref()));
     }
-    facts.push(Fact::new(key("service_limit"), "fact-service-limit", sensor.service_limit.as_ref()));
+    facts.push(plus_minus(Fact::new(
+        key("service_limit"),
+        "fact-service-limit",
+        sensor.service_limit.as_ref(),
+    )));
     facts.push(Fact::new(key("location"), "fact-location", sensor.location.as_ref()));
     for (part, label, pins) in [
         ("pins", "fact-control-unit-pins", &sensor.pins),
@@ -139,4 +146,13 @@ pub(super) fn multimeter(id: &str, meter: &spec::Instrument) -> Vec<Fact> {
         Fact::new(key("ohms.resolution"), "fact-digit", ohms.and_then(|o| o.resolution.as_ref())),
         Fact::new(key("input_resistance"), "fact-input", meter.input_resistance.as_ref()),
     ]
+}
+
+/// A distance to either side is shown with its sign, whether the user wrote it or not.
+fn plus_minus(fact: Fact) -> Fact {
+    let written = fact.written.map(|text| {
+        let signed = ["±", "+/-", "+-"].iter().any(|sign| text.starts_with(sign));
+        if signed { text } else { format!("± {text}") }
+    });
+    Fact { written, ..fact }
 }
