@@ -171,3 +171,27 @@ fn the_fingerprint_tells_content_and_not_the_date() {
     // A card does not depend on the bay.
     assert_eq!(print("2026-11-24", 31.0, "CUR-EVAP"), print("2026-11-24", 30.0, "CUR-EVAP"));
 }
+
+/// 7 604–7 797 Ω of sensor behind 1 kΩ ± 5 % in the line: 8 554–8 847 Ω.
+#[test]
+fn ohms_through_the_harness_include_the_lines_resistor() {
+    let mut sources = bayleaf::diag::Sources::default();
+    for (path, text) in spec::DEMO {
+        let at_unit = text.replace(
+            "measure = \"resistance\"\nplace = \"sensor\"",
+            "measure = \"resistance\"\nplace = \"control unit\"",
+        );
+        sources.add((*path).to_owned(), at_unit);
+    }
+    let findings = Findings::default();
+    let set = Set::read(&sources, &findings);
+    let model = model::build(&set).expect("the changed demo set is clean");
+    let documents = documents(&model, Some(31.0));
+    let sheet = documents.iter().find(|document| document.id == "CUR-SENSORS.AMB-12").expect("it is listed");
+    let data: Value = serde_json::from_slice(&sheet.data).expect("data is JSON");
+    let rows = data["groups"][2]["rows"].as_array().expect("rows");
+    let expect = |index: usize| rows[index]["expect"].as_str().unwrap_or_default().replace('\u{202f}', "");
+    assert_eq!(expect(4), "8554–8847");
+    // A sensor without one reads as at its own pins.
+    assert_eq!(expect(0), "1687–1803");
+}
