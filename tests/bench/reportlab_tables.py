@@ -1,7 +1,7 @@
 """The mark to beat: the same tables through reportlab, a plain Python PDF library.
 
-Reads a document's data as JSON (argument 1), draws its table COUNT times
-(argument 2), one PDF each, and prints the milliseconds per document. It draws
+Reads documents' data as JSON (arguments 2 and on), draws their tables in turn
+COUNT times (argument 1), one PDF each, and prints the milliseconds per document. It draws
 the table alone: no plot, no drawing, no tags, no embedded font. Run by
 tests/bench/speed.rs; the tests do not need it.
 """
@@ -32,10 +32,26 @@ def rows_of(data):
 
 
 def main():
-    with open(sys.argv[1], encoding="utf-8") as file:
-        size, rows = rows_of(json.load(file))
-    count = int(sys.argv[2])
-    style = TableStyle([
+    count = int(sys.argv[1])
+    documents = []
+    for path in sys.argv[2:]:
+        with open(path, encoding="utf-8") as file:
+            documents.append(rows_of(json.load(file)))
+    best = None
+    for _ in range(3):
+        started = time.perf_counter()
+        for number in range(count):
+            size, rows = documents[number % len(documents)]
+            table = Table(rows, repeatRows=1)
+            table.setStyle(style_of(size))
+            SimpleDocTemplate(io.BytesIO(), pagesize=size, margin=20).build([table])
+        each = (time.perf_counter() - started) * 1000 / count
+        best = each if best is None else min(best, each)
+    print(f"{best:.2f}")
+
+
+def style_of(size):
+    return TableStyle([
         ("FONTSIZE", (0, 0), (-1, -1), 8),
         ("TOPPADDING", (0, 0), (-1, -1), 1),
         ("BOTTOMPADDING", (0, 0), (-1, -1), 1),
@@ -43,16 +59,6 @@ def main():
         ("LINEBELOW", (0, 0), (-1, -1), 0.35, colors.black),
         ("ALIGN", (0, 0), (-1, -1), "RIGHT" if size == A5 else "LEFT"),
     ])
-    best = None
-    for _ in range(3):
-        started = time.perf_counter()
-        for _ in range(count):
-            table = Table(rows, repeatRows=1)
-            table.setStyle(style)
-            SimpleDocTemplate(io.BytesIO(), pagesize=size, margin=20).build([table])
-        each = (time.perf_counter() - started) * 1000 / count
-        best = each if best is None else min(best, each)
-    print(f"{best:.2f}")
 
 
 if __name__ == "__main__":
