@@ -82,7 +82,7 @@ fn specs_in_the_usual_folder_are_read() {
     write(folder.path(), "specs/all.toml", GOOD);
     let output = bayleaf(folder.path(), &["print"]);
     assert_eq!(output.status.code(), Some(0), "{}", errors(&output));
-    must_contain(&said(&output), "1 documents, 2 pages");
+    must_contain(&said(&output), "1 document, 2 pages");
     assert_eq!(names_in(&folder.path().join("out")), ["SEN-1.pdf"]);
 }
 
@@ -261,6 +261,30 @@ fn help_of_every_command_has_an_example_and_the_exit_codes() {
     for command in ["print", "check", "table"] {
         must_contain(&said(&bayleaf(folder.path(), &[command, "--help"])), "Example: bayleaf");
     }
+}
+
+#[cfg(target_os = "linux")]
+#[test]
+fn output_that_cannot_be_written_exits_with_2_and_a_closed_pipe_is_no_failure() {
+    let folder = folder();
+    let table = |output: std::process::Stdio| {
+        let arguments = ["table", "curlew-cabin", "--step", "0.01 K", "--format", "csv"];
+        let mut command = Command::new(env!("CARGO_BIN_EXE_bayleaf"));
+        command
+            .current_dir(folder.path())
+            .args(arguments)
+            .stdout(output)
+            .stderr(std::process::Stdio::piped());
+        command.spawn().expect("the binary of this test run starts")
+    };
+    let full = fs::OpenOptions::new().write(true).open("/dev/full").expect("Linux has it");
+    let output = table(full.into()).wait_with_output().expect("it ends");
+    assert_eq!(output.status.code(), Some(2));
+    must_contain(&errors(&output), "cannot write the output: no space left on device");
+
+    let mut child = table(std::process::Stdio::piped());
+    drop(child.stdout.take());
+    assert_eq!(child.wait().expect("it ends").code(), Some(0));
 }
 
 #[test]

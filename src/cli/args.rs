@@ -33,7 +33,7 @@ pub enum Command {
     /// own id, by the id of a sheet (for all its vehicles), or by the id of a
     /// vehicle (all its sheets). Files are written whole or not at all.
     ///
-    /// Example: bayleaf print --at "31 °C" CURLEW-SENSORS
+    /// Example: bayleaf print --at "31 °C" CUR-SENSORS
     Print(Print),
 
     /// Look for errors in the specs and print nothing
@@ -50,7 +50,7 @@ pub enum Command {
     /// unrounded numbers; a value that cannot be computed stays empty (CSV) or
     /// null (JSON).
     ///
-    /// Example: bayleaf table cabin --from "0 °C" --to "40 °C" --step "5 K" --format csv
+    /// Example: bayleaf table curlew-cabin --from "0 °C" --to "40 °C" --step "5 K" --format csv
     Table(Table),
 }
 
@@ -126,11 +126,11 @@ pub struct Table {
     /// Where the specs are
     pub specs: Specs,
 
-    /// First temperature; the lower end of the sensor's range where not given
+    /// First temperature; the lower end of the sensor's, or card's, range where not given
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub from: Option<Temperature>,
 
-    /// Last temperature; the upper end of the sensor's range where not given
+    /// Last temperature; the upper end of the sensor's, or card's, range where not given
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub to: Option<Temperature>,
 

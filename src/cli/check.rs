@@ -1,6 +1,7 @@
 //! `bayleaf check`: findings, and what is missing or without a source.
 
 use std::collections::BTreeSet;
+use std::io;
 
 use chrono::NaiveDate;
 
@@ -17,7 +18,6 @@ pub(super) fn run(arguments: &Check) -> Outcome {
         Ok(loaded) => loaded,
         Err(outcome) => return outcome,
     };
-    announce(&loaded.from, &words);
     let model = &loaded.model;
     // No page is made, so no date is shown.
     let context = Context { model, words: &words, date: NaiveDate::MIN, bay: None };
@@ -28,24 +28,23 @@ pub(super) fn run(arguments: &Check) -> Outcome {
         no_source.extend(document.no_source);
         not_given.extend(document.not_given);
     }
-    list(&words, "run-list-no-source", &no_source);
-    list(&words, "run-list-not-given", &not_given);
     let message = Message::new("run-checked")
-        .with("documents", listed.len())
-        .with("sensors", model.sensors.len())
-        .with("vehicles", model.vehicles.len())
-        .with("no-source", no_source.len())
-        .with("not-given", not_given.len());
-    say(words.say(&message));
-    Outcome::Done
+        .with_count("documents", listed.len())
+        .with_count("sensors", model.sensors.len())
+        .with_count("vehicles", model.vehicles.len())
+        .with_count("no-source", no_source.len())
+        .with_count("not-given", not_given.len());
+    let told = announce(&loaded.from, &words)
+        .and_then(|()| list(&words, "run-list-no-source", &no_source))
+        .and_then(|()| list(&words, "run-list-not-given", &not_given))
+        .and_then(|()| say(words.say(&message)));
+    Outcome::of_output(&words, told)
 }
 
-fn list(words: &Words, head: &'static str, keys: &BTreeSet<String>) {
+fn list(words: &Words, head: &'static str, keys: &BTreeSet<String>) -> io::Result<()> {
     if keys.is_empty() {
-        return;
+        return Ok(());
     }
-    say(words.word(head));
-    for key in keys {
-        say(format_args!("  {key}"));
-    }
+    say(words.word(head))?;
+    keys.iter().try_for_each(|key| say(format_args!("  {key}")))
 }

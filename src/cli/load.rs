@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use sha2::{Digest, Sha256};
 
-use super::outcome::{Outcome, note, say};
+use super::outcome::{Outcome, fail, note, say};
 use crate::diag::{Finding, Findings, Renderer, Severity, Sources};
 use crate::model::{self, Model};
 use crate::rules;
@@ -63,17 +63,15 @@ pub(super) fn load(named: Option<&Path>, words: &Words, quiet: bool) -> Result<L
         return Err(Outcome::Findings);
     }
     let Some(model) = model else {
-        note(words.word("run-no-model"));
+        fail(words, &Message::new("run-no-model"));
         return Err(Outcome::Findings);
     };
     Ok(Loaded { model, from, digest: digest(&sources) })
 }
 
 /// Says first of all when the set is the built-in one.
-pub(super) fn announce(from: &Origin, words: &Words) {
-    if *from == Origin::Demo {
-        say(words.word("run-demo"));
-    }
+pub(super) fn announce(from: &Origin, words: &Words) -> io::Result<()> {
+    if *from == Origin::Demo { say(words.word("run-demo")) } else { Ok(()) }
 }
 
 fn show(findings: &[Finding], sources: &Sources, words: &Words) {
@@ -86,7 +84,7 @@ fn show(findings: &[Finding], sources: &Sources, words: &Words) {
     let (errors, warnings) = (count(Severity::Error), count(Severity::Warning));
     if errors + warnings > 0 {
         let message = Message::new(if errors > 0 { "run-errors" } else { "run-warnings" });
-        note(words.say(&message.with("errors", errors).with("warnings", warnings)));
+        note(words.say(&message.with_count("errors", errors).with_count("warnings", warnings)));
     }
 }
 

@@ -29,9 +29,28 @@ impl From<Outcome> for ExitCode {
 
 /// Writes a line of data to standard output.
 ///
-/// A reader that has seen enough and closed the pipe is no failure.
-pub(super) fn say(line: impl fmt::Display) {
-    drop(writeln!(io::stdout().lock(), "{line}"));
+/// # Errors
+/// When it cannot be written. A reader that has seen enough and closed the pipe
+/// is no failure: see [`Outcome::of_output`].
+pub(super) fn say(line: impl fmt::Display) -> io::Result<()> {
+    writeln!(io::stdout().lock(), "{line}")
+}
+
+impl Outcome {
+    /// The outcome of a command that did its work and told it.
+    pub(super) fn of_output(words: &Words, told: io::Result<()>) -> Self {
+        match told {
+            Ok(()) => Self::Done,
+            Err(error) if error.kind() == io::ErrorKind::BrokenPipe => Self::Done,
+            Err(error) => fail(words, &Message::new("run-no-output").with("reason", reason(&error))),
+        }
+    }
+}
+
+/// The operating system's words without its error number.
+pub(super) fn reason(error: &io::Error) -> String {
+    let text = error.to_string();
+    text.split(" (os error").next().unwrap_or_default().to_lowercase()
 }
 
 /// Writes a line about the run to standard error.

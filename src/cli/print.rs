@@ -15,7 +15,7 @@ use chrono::{Local, NaiveDate};
 
 use super::args::Print;
 use super::load::{Loaded, announce, load};
-use super::outcome::{Outcome, fail, note};
+use super::outcome::{Outcome, fail, note, reason};
 use crate::diag::nearest;
 use crate::document::{self, Context, Listed};
 use crate::words::{Message, Words};
@@ -43,8 +43,9 @@ pub(super) fn run(arguments: &Print) -> Outcome {
     let batch = match Batch::new(context, &arguments.out) {
         Ok(batch) => batch,
         Err(error) => {
-            let message =
-                Message::new("run-cannot-write").with("path", arguments.out.display()).with("reason", error);
+            let message = Message::new("run-cannot-write")
+                .with("path", arguments.out.display())
+                .with("reason", reason(&error));
             return fail(&words, &message);
         }
     };
@@ -52,7 +53,9 @@ pub(super) fn run(arguments: &Print) -> Outcome {
         let mine = listed.iter().enumerate().filter(|(number, _)| worker.has(*number));
         return batch.work(mine.map(|(_, listed)| listed));
     }
-    announce(&loaded.from, &words);
+    if let Err(error) = announce(&loaded.from, &words) {
+        return Outcome::of_output(&words, Err(error));
+    }
     outside_range(&loaded, &listed, context, &words);
     lead(arguments, date, &batch, &listed, &loaded.digest, Summary::new(started, &words, listed.len()))
 }
@@ -71,7 +74,9 @@ fn lead(
     let jobs = wanted.min(listed.len()).max(1);
     let crew = match crew::start(arguments, date, digest, jobs) {
         Ok(crew) => crew,
-        Err(error) => return fail(summary.words(), &Message::new("run-no-worker").with("reason", error)),
+        Err(error) => {
+            return fail(summary.words(), &Message::new("run-no-worker").with("reason", reason(&error)));
+        }
     };
     let progress = io::stderr().is_terminal();
     for listed in listed.iter().step_by(jobs) {

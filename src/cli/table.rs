@@ -1,8 +1,10 @@
 //! `bayleaf table`: one sensor's figures for a screen or another program.
 
+use std::io;
+
 use super::args::{Format, Table};
 use super::load::{Loaded, announce, load};
-use super::outcome::{Outcome, fail, note, say};
+use super::outcome::{Outcome, fail, say};
 use crate::diag::nearest;
 use crate::document::table::{COLUMNS, TableRow, rows};
 use crate::model::{Model, Multimeter, Sensor};
@@ -22,15 +24,14 @@ pub(super) fn run(arguments: &Table) -> Outcome {
     match select(arguments, &loaded) {
         Ok((sensor, meter, range)) => {
             let rows = rows(sensor, meter, range, arguments.step);
-            match arguments.format {
+            let told = match arguments.format {
                 Format::Text => {
-                    announce(&loaded.from, &words);
-                    text(&words, sensor, meter, rows);
+                    announce(&loaded.from, &words).and_then(|()| text(&words, sensor, meter, rows))
                 }
                 Format::Csv => csv(rows),
                 Format::Json => json(rows),
-            }
-            Outcome::Done
+            };
+            Outcome::of_output(&words, told)
         }
         Err(message) => fail(&words, &message),
     }
@@ -41,11 +42,9 @@ type Selected<'a> = (&'a Sensor, Option<&'a Multimeter>, Interval<crate::quantit
 /// The sensor, the meter on it, and the rows that were asked for.
 fn select<'a>(arguments: &Table, loaded: &'a Loaded) -> Result<Selected<'a>, Message> {
     let model = &loaded.model;
-    let (sensor, meter) = find(model, &arguments.id)?;
-    let range = Interval {
-        low: arguments.from.unwrap_or(sensor.range.low),
-        high: arguments.to.unwrap_or(sensor.range.high),
-    };
+    let (sensor, meter, usual) = find(model, &arguments.id)?;
+    let range =
+        Interval { low: arguments.from.unwrap_or(usual.low), high: arguments.to.unwrap_or(usual.high) };
     if range.low > range.high {
         return Err(Message::new("run-table-reversed").with("from", range.low).with("to", range.high));
     }
@@ -66,14 +65,14 @@ fn select<'a>(arguments: &Table, loaded: &'a Loaded) -> Result<Selected<'a>, Mes
     Ok((sensor, meter, range))
 }
 
-/// A sensor by its id, or a card's sensor with the card's meter.
-fn find<'a>(model: &'a Model, id: &str) -> Result<(&'a Sensor, Option<&'a Multimeter>), Message> {
+/// A sensor by its id, or a card's sensor with the card's meter and range.
+fn find<'a>(model: &'a Model, id: &str) -> Result<Selected<'a>, Message> {
     if let Some(sensor) = model.sensors.get(id) {
-        return Ok((sensor, None));
+        return Ok((sensor, None, sensor.range));
     }
     let card = model.cards.get(id);
     if let Some((card, sensor)) = card.and_then(|card| Some((card, model.sensors.get(&card.sensor)?))) {
-        return Ok((sensor, card.meter.as_ref()));
+        return Ok((sensor, card.meter.as_ref(), card.range));
     }
     let known = model.sensors.keys().chain(model.cards.keys()).map(String::as_str);
     let message = Message::new("run-no-such-table").with("id", id);
@@ -84,14 +83,19 @@ fn find<'a>(model: &'a Model, id: &str) -> Result<(&'a Sensor, Option<&'a Multim
 }
 
 /// Columns of one width, rounded as on a card.
-fn text(words: &Words, sensor: &Sensor, meter: Option<&Multimeter>, rows: impl Iterator<Item = TableRow>) {
+fn text(
+    words: &Words,
+    sensor: &Sensor,
+    meter: Option<&Multimeter>,
+    rows: impl Iterator<Item = TableRow>,
+) -> io::Result<()> {
     let loading = match meter.and_then(|meter| meter.input) {
         Some(input) => words.say(&Message::new("run-table-meter").with("input", input.nominal)),
         None => words.word("run-table-no-meter"),
     };
-    say(format_args!("{} · {loading}", sensor.title));
+    say(format_args!("{} · {loading}", sensor.title))?;
     let heads = ["°C", "°F", "Ω min", "Ω nominal", "Ω max", "V min", "V nominal", "V max", "%/K"];
-    say(heads.map(|head| format!("{head:>10}")).concat());
+    say(heads.map(|head| format!("{head:>10}")).concat())?;
     for row in rows {
         let number = |value: Option<f64>, decimals: usize, rounding| {
             value.map_or_else(|| "–".to_owned(), |value| figure(value, decimals, rounding))
@@ -108,24 +112,23 @@ fn text(words: &Words, sensor: &Sensor, meter: Option<&Multimeter>, rows: impl I
             number(row.voltage_max_v, 3, Rounding::Down),
             number(row.slope_percent_per_k, 2, Rounding::Nearest),
         ];
-        say(cells.map(|cell| format!("{cell:>10}")).concat());
+        say(cells.map(|cell| format!("{cell:>10}")).concat())?;
     }
+    Ok(())
 }
 
-fn csv(rows: impl Iterator<Item = TableRow>) {
-    say(COLUMNS.join(","));
+fn csv(rows: impl Iterator<Item = TableRow>) -> io::Result<()> {
+    say(COLUMNS.join(","))?;
     for row in rows {
         let cell = |value: Option<f64>| value.map_or_else(String::new, |value| value.to_string());
-        say(values(&row).map(cell).join(","));
+        say(values(&row).map(cell).join(","))?;
     }
+    Ok(())
 }
 
-fn json(rows: impl Iterator<Item = TableRow>) {
+fn json(rows: impl Iterator<Item = TableRow>) -> io::Result<()> {
     let rows: Vec<TableRow> = rows.collect();
-    match serde_json::to_string_pretty(&rows) {
-        Ok(text) => say(text),
-        Err(error) => note(error),
-    }
+    say(serde_json::to_string_pretty(&rows)?)
 }
 
 /// A row's values in the order of [`COLUMNS`].

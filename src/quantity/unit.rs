@@ -88,7 +88,9 @@ impl Unit {
     /// Finds a unit by any of its spellings.
     #[must_use]
     pub fn named(spelling: &str) -> Option<Self> {
-        SPELLINGS.iter().find(|(_, all)| all.contains(&spelling)).map(|&(unit, _)| unit)
+        // The ohm sign and the ordinal sign look like omega and degree, and people type them.
+        let plain = spelling.replace('\u{2126}', "Ω").replace('º', "°");
+        SPELLINGS.iter().find(|(_, all)| all.contains(&plain.as_str())).map(|&(unit, _)| unit)
     }
 
     /// Every spelling, to search for the nearest one.

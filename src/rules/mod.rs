@@ -18,6 +18,7 @@ mod strip_rows;
 mod table_falls;
 mod table_outlier;
 mod tolerance_form;
+mod tolerance_missing;
 
 use crate::diag::{Findings, Place};
 use crate::spec::{Sensor, Set};
@@ -39,6 +40,7 @@ pub fn check(set: &Set, findings: &Findings) {
         table_falls::check,
         table_outlier::check,
         tolerance_form::check,
+        tolerance_missing::check,
     ];
     for rule in rules {
         rule(set, findings);

@@ -20,6 +20,10 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             let point = at.map(Interval { low: at.value, high: at.value });
             inside(what, &point, &domain, findings);
         }
+        if let Curve::Beta { at: Some(at), .. } = &curve.value {
+            let point = at.map(Interval { low: at.value, high: at.value });
+            inside("rule-range-beyond-formula", &point, &domain, findings);
+        }
         let whole = sensor.range.as_ref().map_or(domain, |range| range.value);
         let about = |card: &&crate::spec::Card| card.sensor.as_ref().is_some_and(|at| at.value == id);
         for card in set.cards.values().map(|entry| &entry.item).filter(about) {

@@ -28,6 +28,19 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         for row in sheet.groups.iter().flat_map(|group| &group.rows) {
             of("sensor", &row.sensor, set.sensors.get(&row.sensor.value).map(|s| &s.item.system));
         }
+        let mut named = std::collections::BTreeMap::new();
+        for vehicle in sheet.vehicles.iter().flatten() {
+            if let Some(first) = named.insert(&vehicle.value, &vehicle.place) {
+                let message = Message::new("spec-duplicate").with("name", &vehicle.value);
+                let finding = Finding::error(message, vehicle.place.clone(), Message::new("label-second"));
+                findings.report(finding.because(first.clone(), Message::new("label-first")));
+            }
+        }
+        let empty = sheet.vehicles.as_ref().is_some_and(Vec::is_empty) || sheet.groups.is_empty();
+        if empty {
+            let message = Message::new("rule-empty-sheet").with("id", id);
+            findings.report(Finding::warning(message, entry.place.clone(), Message::new("wanted-not-empty")));
+        }
         for group in sheet.groups.iter().filter(|group| group.rows.is_empty()) {
             let message = Message::new("rule-empty-group").with("id", id);
             let label = Message::new("wanted-tests");

@@ -27,7 +27,16 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             findings.report(finding.because(part.place.clone(), Message::new("label-other-tolerance")));
             continue;
         }
-        if columns.is_none() && sensor.curve.is_some() && model::tolerance(sensor).is_none() {
+        for part in [&tolerance.resistance, &tolerance.beta].into_iter().flatten() {
+            if part.value.part() >= 1.0 {
+                let message = Message::new("rule-tolerance-whole").with("written", &part.written);
+                let label = Message::new("wanted-smaller-tolerance");
+                findings.report(Finding::error(message, part.place.clone(), label));
+            }
+        }
+        let known = sensor.curve.as_ref().and_then(|curve| model::curve(&curve.value));
+        let computable = known.is_some_and(|curve| curve.is_ok()) && !tolerance.misread;
+        if columns.is_none() && computable && model::tolerance(sensor).is_none() {
             let missing = if tolerance.resistance.is_none() {
                 "resistance"
             } else if tolerance.beta.is_none() {
@@ -38,7 +47,10 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             let message = Message::new("rule-tolerance-incomplete").with("key", missing);
             let label = Message::new("wanted-key").with("key", missing);
             let finding = Finding::warning(message, given.place.clone(), label);
-            findings.report(finding.help(Message::new("rule-tolerance-incomplete-help")));
+            findings.report(match missing {
+                "beta" => finding.help(Message::new("rule-tolerance-incomplete-help")),
+                _ => finding,
+            });
         }
     }
 }

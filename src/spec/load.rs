@@ -16,6 +16,9 @@ use crate::words::Message;
 /// fleet, typed by hand, stays below 100 kB.
 const LARGEST: u64 = 1 << 20;
 
+/// A folder with more in it than this is not a folder of specs.
+const MOST_ENTRIES: usize = 20_000;
+
 /// Reads every `*.toml` below `folder`, in the order of their names.
 ///
 /// Hidden files and folders are passed over, as editors leave copies there.
@@ -27,7 +30,13 @@ pub fn folder(folder: &Path, findings: &Findings) -> Sources {
         entry.depth() == 0 || !entry.file_name().to_string_lossy().starts_with('.')
     };
     let walk = WalkDir::new(folder).follow_links(true).sort_by_file_name();
-    for entry in walk.into_iter().filter_entry(visible) {
+    for (count, entry) in walk.into_iter().filter_entry(visible).enumerate() {
+        if count > MOST_ENTRIES {
+            let message = Message::new("load-too-many").with("most", MOST_ENTRIES);
+            let finding = Finding::about_path(message, folder.display().to_string());
+            findings.report(finding.help(Message::new("load-too-many-help")));
+            return sources;
+        }
         match entry {
             Ok(entry) if entry.depth() == 0 && !entry.file_type().is_dir() => {
                 let message = Message::new("load-not-a-folder").with("path", folder.display());
@@ -35,7 +44,7 @@ pub fn folder(folder: &Path, findings: &Findings) -> Sources {
                 return sources;
             }
             Ok(entry) if entry.file_type().is_file() => {
-                if entry.path().extension().is_some_and(|extension| extension == "toml") {
+                if entry.path().extension().is_some_and(|extension| extension.eq_ignore_ascii_case("toml")) {
                     seen += 1;
                     read_file(entry.path(), &mut sources, findings);
                 }

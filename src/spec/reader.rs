@@ -10,6 +10,7 @@ use toml::de::{DeArray, DeTable, DeValue};
 
 use super::value::{At, Sourced};
 use crate::diag::{FileId, Finding, Findings, Place, nearest};
+use crate::fonts::can_show;
 use crate::quantity::{Misread, number};
 use crate::words::Message;
 
@@ -89,6 +90,10 @@ impl<'a> Reader<'a> {
             return None;
         };
         let place = self.file.place(value);
+        if let Some(finding) = unprintable(self.file.text, key, text, &place) {
+            self.file.findings.report(finding);
+            return None;
+        }
         let text = text.split_whitespace().collect::<Vec<_>>().join(" ");
         if text.is_empty() {
             let message = Message::new("spec-empty-text").with("key", key);
@@ -253,6 +258,11 @@ impl<'a> Reader<'a> {
         }
     }
 
+    /// Whether a key is there, readable or not.
+    pub(super) fn has(&self, key: &str) -> bool {
+        self.table.contains_key(key)
+    }
+
     /// Reports every key that nobody asked for.
     pub(super) fn finish(&self) {
         let asked = self.asked.borrow();
@@ -288,6 +298,29 @@ impl<'a> Reader<'a> {
     fn nested(&self, key: &str, table: &'a DeTable<'a>, place: Place) -> Reader<'a> {
         Reader::new(self.file, table, format!("{}.{key}", self.name), place, self.source.clone())
     }
+}
+
+/// The longest texts that a page has room for: a title stands in a band, all
+/// else in a block.
+const LONGEST_TITLE: usize = 120;
+const LONGEST_TEXT: usize = 400;
+
+/// A text that no page could show: too long, or with a character without a glyph.
+fn unprintable(file: &str, key: &str, text: &str, place: &Place) -> Option<Finding> {
+    let longest = if key == "title" { LONGEST_TITLE } else { LONGEST_TEXT };
+    let length = text.chars().count();
+    if length > longest {
+        let message = Message::new("spec-long-text").with("key", key).with("length", length);
+        let label = Message::new("wanted-shorter").with("longest", longest);
+        return Some(Finding::error(message, place.clone(), label));
+    }
+    let (at, bad) = text.char_indices().find(|(_, c)| !c.is_whitespace() && !can_show(*c))?;
+    let whole = At { value: text.to_owned(), place: place.clone() };
+    let span = misread::inside(file, &whole, &(at..at + bad.len_utf8()));
+    let code = format!("U+{:04X}", u32::from(bad));
+    let message = Message::new("spec-no-glyph").with("key", key).with("code", code);
+    let finding = Finding::error(message, Place { file: place.file, span }, Message::new("wanted-glyph"));
+    Some(finding)
 }
 
 /// A TOML integer or float as a number.

@@ -98,6 +98,8 @@ pub struct Tolerance {
     pub at: Option<Sourced<Temperature>>,
     /// Or: a distance in temperature, the same over the whole range.
     pub temperature: Option<Sourced<TemperatureDifference>>,
+    /// Whether a part stands there that could not be read.
+    pub misread: bool,
 }
 
 /// How the control unit reads the sensor.
@@ -129,7 +131,8 @@ pub enum Topology {
 pub struct Pins {
     /// The signal pin.
     pub signal: Option<Sourced<String>>,
-    /// The return pin; for a pull-down sensor the reference pin.
+    /// The return pin; for a pull-down sensor the reference pin, which may be
+    /// called `reference`.
     pub return_: Option<Sourced<String>>,
     /// The pin to measure against, where the other one carries the reference.
     pub ground: Option<Sourced<String>>,
@@ -199,12 +202,20 @@ impl Curve {
 
 impl Tolerance {
     fn read(reader: &Reader<'_>) -> Sourced<Self> {
-        let value = Self {
+        let mut value = Self {
             resistance: reader.sourced("resistance", ratio),
             beta: reader.sourced("beta", ratio),
             at: reader.sourced("at", scalar),
             temperature: reader.sourced("temperature", scalar),
+            misread: false,
         };
+        let read = [
+            ("resistance", value.resistance.is_some()),
+            ("beta", value.beta.is_some()),
+            ("at", value.at.is_some()),
+            ("temperature", value.temperature.is_some()),
+        ];
+        value.misread = read.iter().any(|(key, read)| !read && reader.has(key));
         reader.finish();
         let written = String::new();
         Sourced { value, written, place: reader.place.clone(), source: reader.source() }
@@ -231,7 +242,7 @@ impl Pins {
     fn read(reader: &Reader<'_>) -> Self {
         let pins = Self {
             signal: reader.sourced_text("signal"),
-            return_: reader.sourced_text("return"),
+            return_: reader.sourced_text("return").or_else(|| reader.sourced_text("reference")),
             ground: reader.sourced_text("ground"),
         };
         reader.finish();

@@ -136,7 +136,8 @@ fn check_id(file: File<'_>, kind: &str, id: &At<String>, value: &Spanned<DeValue
         return false;
     }
     let plain = |c: char| c.is_ascii_alphanumeric() || c == '-' || c == '_';
-    if id.value.is_empty() || id.value.len() > LONGEST_ID || !id.value.chars().all(plain) {
+    let begins = id.value.starts_with(|c: char| c.is_ascii_alphanumeric());
+    if !begins || id.value.len() > LONGEST_ID || !id.value.chars().all(plain) {
         let message = Message::new("spec-bad-id").with("id", &id.value);
         let label = Message::new("wanted-id").with("longest", LONGEST_ID);
         file.findings.report(Finding::error(message, id.place.clone(), label));

@@ -8,8 +8,5 @@ use typst::text::Font;
 
 /// Loads the fonts from the bytes inside the binary; no system font is used.
 pub(super) fn load() -> Vec<Font> {
-    [dejavu::sans_condensed::regular(), dejavu::sans_condensed::bold()]
-        .into_iter()
-        .flat_map(|data| Font::iter(Bytes::new(data)))
-        .collect()
+    crate::fonts::data().into_iter().flat_map(|data| Font::iter(Bytes::new(data))).collect()
 }

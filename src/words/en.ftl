@@ -20,6 +20,8 @@ dimension-beta = B value
 ## Labels: what was expected, or what stands there
 
 wanted-text = expected text in quotes
+wanted-glyph = expected a character that the fonts have
+wanted-shorter = expected { $longest } characters or fewer
 wanted-value = expected a value with its unit in quotes, such as "2.2 kΩ"
 wanted-texts = expected a list of texts, such as ["…", "…"]
 wanted-number = expected a number
@@ -43,6 +45,7 @@ wanted-id = expected letters A to Z, digits, `-` and `_`, at most { $longest } o
 wanted-id-table = expected a table with an id, such as [{ $kind }.SOME-ID]
 wanted-beta = expected { $least } K to { $greatest } K
 wanted-coefficients = expected a, b and c of a thermistor, for ohms and kelvins
+wanted-real-temperature = expected a temperature that exists
 wanted-above-zero = expected more than zero
 wanted-two-rows = expected two rows or more
 wanted-min-nominal-max = expected min ≤ nominal ≤ max
@@ -60,6 +63,8 @@ wanted-listed-pin = expected a pin listed in [connector.{ $connector }.pins]
 wanted-fewer-rows = expected a step that gives { $most } rows or fewer
 wanted-of-system = expected one of system `{ $system }`
 wanted-tests = expected a list `test` with one entry or more
+wanted-tolerance = expected a tolerance, such as ± 1 %
+wanted-not-empty = expected one vehicle and one group, or more
 wanted-fitted = expected a vehicle with this system
 wanted-other-name = expected a name that every disk can hold
 label-first = first given here
@@ -82,6 +87,8 @@ load-empty-folder-help = put `*.toml` files there, or name another folder with `
 load-not-a-folder = `{ $path }` is not a folder
 load-unreadable = cannot read this: { $reason }
 load-too-large = file of { $size } is too large for a spec; at most { $largest }
+load-too-many = more than { $most } files and folders here
+load-too-many-help = name the folder that holds the specs with `--specs`
 load-too-large-help = move what is not a spec out of the folder, or split the file
 load-not-utf8 = byte { $byte } is not UTF-8 text
 load-not-utf8-help = save the file as UTF-8 in your editor
@@ -99,6 +106,8 @@ spec-duplicate = `{ $name }` is given twice
 spec-duplicate-help = rename one of the two, or remove it
 spec-wrong-type = `{ $key }` is a value of the wrong type: { $found }
 spec-empty-text = `{ $key }` is empty
+spec-no-glyph = `{ $key }` holds the character { $code }, which no page can show
+spec-long-text = `{ $key }` has { $length } characters
 spec-empty-text-help = leave the key out where the value is not known: it then prints NOT GIVEN
 spec-unknown-word = `{ $key }` cannot be `{ $found }`
 spec-bad-row = a row that is not a point of a curve
@@ -126,6 +135,7 @@ rule-coefficients = these coefficients give { $resistance } at 25 °C
 rule-coefficients-not-falling = with these coefficients the resistance does not fall as temperature rises
 rule-coefficients-help = check signs and powers of ten; coefficients for kΩ have to be turned into ones for Ω
 rule-not-positive = `{ $written }` is not above zero
+rule-absolute-zero = row `{ $row }` lies below absolute zero
 rule-few-rows = a curve needs two rows or more; the table has { $count }
 rule-limits-order = limits the wrong way round in row `{ $row }`
 rule-mixed-columns = row `{ $row }` has other columns than the first row
@@ -139,6 +149,7 @@ rule-range-beyond-formula = `{ $range }` goes beyond what is computed for a ther
 rule-range-beyond-sensor = `{ $range }` goes beyond the sensor's own range, { $low } to { $high }
 rule-tolerance-and-columns = the tolerance is given, and the table has columns for it too
 rule-tolerance-twice = the tolerance is given in kelvin and in percent
+rule-tolerance-whole = a tolerance of { $written } leaves nothing of the value
 rule-tolerance-incomplete = no limits can be computed: the tolerance has no `{ $key }`
 rule-tolerance-incomplete-help = write `beta = "0 %"` only if the source says that the same percentage holds at every temperature
 rule-divider = resistor of { $resistor } cannot read a sensor of { $sensor } at { $temperature }
@@ -152,9 +163,12 @@ rule-no-such-pin = connector { $connector } has no pin { $pin }
 rule-strip-rows = a step of { $step } makes a strip table of { $rows } rows
 rule-other-system = { $kind } `{ $id }` is of system `{ $theirs }`, the sheet is for `{ $system }`
 rule-empty-group = a group of sheet `{ $id }` has no tests
+rule-empty-sheet = sheet `{ $id }` has no vehicles or no tests to print
 rule-no-vehicle = sheet `{ $id }` prints nothing: no vehicle has system `{ $system }`
+rule-no-limits = `{ $written }` has no tolerance: no volts limits can be computed with it
+rule-no-limits-help = write `{ $written } ± …` from its document; ± 0 % only for a value that is exact
 rule-reserved-name = `{ $id }` cannot be a file name on every disk
-rule-same-name = `{ $id }` differs only in case from another document
+rule-same-name = `{ $id }` names two documents, or two that differ only in case
 rule-no-shop = the set names no shop
 rule-no-shop-help = add [shop] with `title` and `paper`
 sheet-thermometer = Thermometer
@@ -240,7 +254,7 @@ card-note-ohm-window = Worst-case limits in Ω, rounded inward.
 card-note-beyond = –: beyond the table.
 card-note-no-tolerance = Limits NOT GIVEN: no tolerance.
 card-note-no-circuit = Volts NOT GIVEN: no circuit.
-card-note-no-volt-limits = Limits in V NOT GIVEN: no tolerance of the circuit.
+card-note-no-volt-limits = Limits in V NOT GIVEN: no tolerance of circuit or meter.
 card-note-meter = ({ $input } meter).
 card-note-no-meter = (no meter load).
 card-plot-resistance = Resistance
@@ -344,14 +358,28 @@ caution-around = Airbag and belt-tensioner wiring is not probed, not ohmed, not 
 ## The run
 
 run-demo = No --specs and no folder specs/ here: using the demo set built into the program; all its values are invented.
-run-errors = { $errors } errors, { $warnings } warnings: nothing was written
-run-warnings = { $warnings } warnings
-run-no-model = the set lacks a shop or a paper's sensor
+run-errors = { $errors ->
+    [one] 1 error
+   *[other] { $errors } errors
+}, { $warnings ->
+    [one] 1 warning
+   *[other] { $warnings } warnings
+}: nothing was written
+run-warnings = { $warnings ->
+    [one] 1 warning
+   *[other] { $warnings } warnings
+}
+run-no-model = the set names no shop: add [shop] with `title` and `paper`
 run-specs-changed = the specs were changed while they were being printed; print again
 run-cannot-write = cannot write to `{ $path }`: { $reason }
 run-no-worker = cannot start a worker process: { $reason }
-run-worker-lost = a worker process ended early; { $missing } documents were not printed
+run-worker-lost = a worker process ended early; { $missing ->
+    [one] 1 document was
+   *[other] { $missing } documents were
+} not printed
 run-cannot-print = `{ $id }` was not printed: { $reason }
+run-no-output = cannot write the output: { $reason }
+run-more-failures = … and { $count } more
 run-no-such-document = there is no document, sheet or vehicle `{ $id }`
 run-no-such-document-near = there is no document, sheet or vehicle `{ $id }`; did you mean `{ $near }`?
 run-nothing-to-print = the set has no card, and no sheet with a vehicle
@@ -364,10 +392,37 @@ run-table-no-meter = Volts without the load of a meter.
 run-table-meter = Volts with a { $input } meter.
 run-bay-outside = { $at } lies outside the range of sensor `{ $id }`, { $low } to { $high }: its rows print without a window
 run-progress = { $done } of { $all } documents
-run-printed = { $documents } documents, { $pages } pages, { $seconds } s, in { $out }; { $no-source } values without a source, { $not-given } values NOT GIVEN
+run-printed = { $documents ->
+    [one] 1 document
+   *[other] { $documents } documents
+}, { $pages ->
+    [one] 1 page
+   *[other] { $pages } pages
+}, { $seconds } s, in { $out }; { $no-source ->
+    [one] 1 value without a source
+   *[other] { $no-source } values without a source
+}, { $not-given ->
+    [one] 1 value NOT GIVEN
+   *[other] { $not-given } values NOT GIVEN
+}
 run-list-no-source = Values without a source:
 run-list-not-given = Values NOT GIVEN:
-run-checked = no errors: { $documents } documents from { $sensors } sensors for { $vehicles } vehicles; { $no-source } values without a source, { $not-given } values NOT GIVEN
+run-checked = no errors: { $documents ->
+    [one] 1 document
+   *[other] { $documents } documents
+} from { $sensors ->
+    [one] 1 sensor
+   *[other] { $sensors } sensors
+} for { $vehicles ->
+    [one] 1 vehicle
+   *[other] { $vehicles } vehicles
+}; { $no-source ->
+    [one] 1 value without a source
+   *[other] { $no-source } values without a source
+}, { $not-given ->
+    [one] 1 value NOT GIVEN
+   *[other] { $not-given } values NOT GIVEN
+}
 
 ## Labels of the templates
 

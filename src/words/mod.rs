@@ -29,6 +29,8 @@ enum Gap {
     Text(String),
     /// Another word of the table.
     Word(&'static str),
+    /// A count, which decides between singular and plural.
+    Count(usize),
 }
 
 impl Message {
@@ -49,6 +51,13 @@ impl Message {
     #[must_use]
     pub fn with_word(mut self, gap: &'static str, id: &'static str) -> Self {
         self.gaps.push((gap, Gap::Word(id)));
+        self
+    }
+
+    /// Fills a gap with a count.
+    #[must_use]
+    pub fn with_count(mut self, gap: &'static str, count: usize) -> Self {
+        self.gaps.push((gap, Gap::Count(count)));
         self
     }
 
@@ -87,6 +96,7 @@ impl Words {
             match gap {
                 Gap::Text(text) => args.set(*name, text.as_str()),
                 Gap::Word(id) => args.set(*name, self.word(id)),
+                Gap::Count(count) => args.set(*name, *count),
             }
         }
         self.format(message.id, &args)

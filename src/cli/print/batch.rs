@@ -7,7 +7,7 @@ use std::time::Instant;
 
 use serde::{Deserialize, Serialize};
 
-use crate::cli::outcome::{Outcome, say};
+use crate::cli::outcome::{Outcome, reason, say};
 use crate::document::{self, Context, Listed};
 use crate::typeset::{Job, Typesetter};
 
@@ -47,9 +47,10 @@ impl<'a> Batch<'a> {
     /// Prints documents as a worker, a line of JSON each.
     pub(super) fn work<'b>(&self, documents: impl Iterator<Item = &'b Listed>) -> Outcome {
         for listed in documents {
-            match serde_json::to_string(&self.print(listed)) {
-                Ok(line) => say(line),
-                Err(_) => return Outcome::Failed,
+            // A parent that is gone reads no reports: then there is nobody to print for.
+            let told = serde_json::to_string(&self.print(listed)).map_err(io::Error::from).and_then(say);
+            if told.is_err() {
+                return Outcome::Failed;
             }
         }
         Outcome::Done
@@ -74,7 +75,7 @@ impl<'a> Batch<'a> {
             Ok(printed) => {
                 report.pages = printed.pages;
                 let path = self.out.join(listed.file_name());
-                report.failure = self.write(&path, &printed.pdf).err().map(|error| error.to_string());
+                report.failure = self.write(&path, &printed.pdf).err().map(|error| reason(&error));
             }
             Err(failure) => report.failure = Some(failure.to_string()),
         }

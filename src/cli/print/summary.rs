@@ -9,6 +9,9 @@ use super::batch::Report;
 use crate::cli::outcome::{Outcome, note, say};
 use crate::words::{Message, Words};
 
+/// Failures that are shown one by one; a full disk makes one of every document.
+const SHOWN: usize = 5;
+
 /// What a run has printed so far.
 pub(super) struct Summary<'a> {
     started: Instant,
@@ -65,25 +68,29 @@ impl<'a> Summary<'a> {
     /// Says what was printed, and what was not.
     pub(super) fn finish(mut self, out: &Path, lost_workers: usize) -> Outcome {
         self.failures.sort();
-        for (id, reason) in &self.failures {
+        for (id, reason) in self.failures.iter().take(SHOWN) {
             let message = Message::new("run-cannot-print").with("id", id).with("reason", reason);
             note(format_args!("{}: {}", self.words.word("finding-error"), self.words.say(&message)));
         }
+        let more = self.failures.len().saturating_sub(SHOWN);
+        if more > 0 {
+            note(self.words.say(&Message::new("run-more-failures").with_count("count", more)));
+        }
         let missing = self.expected - self.documents - self.failures.len();
         if missing > 0 || lost_workers > 0 {
-            let message = Message::new("run-worker-lost").with("missing", missing);
+            let message = Message::new("run-worker-lost").with_count("missing", missing);
             note(format_args!("{}: {}", self.words.word("finding-error"), self.words.say(&message)));
         }
         let seconds = self.started.elapsed().as_secs_f64();
         let message = Message::new("run-printed")
-            .with("documents", self.documents)
-            .with("pages", self.pages)
+            .with_count("documents", self.documents)
+            .with_count("pages", self.pages)
             .with("seconds", format!("{seconds:.2}"))
             .with("out", out.display())
-            .with("no-source", self.no_source.len())
-            .with("not-given", self.not_given.len());
-        say(self.words.say(&message));
+            .with_count("no-source", self.no_source.len())
+            .with_count("not-given", self.not_given.len());
+        let told = Outcome::of_output(self.words, say(self.words.say(&message)));
         let complete = self.failures.is_empty() && missing == 0 && lost_workers == 0;
-        if complete { Outcome::Done } else { Outcome::Failed }
+        if complete { told } else { Outcome::Failed }
     }
 }
