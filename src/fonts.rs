@@ -1,6 +1,6 @@
 //! The two fonts of every page, and which characters they have.
 //!
-//! A room of its own on the left, because a spec is told at once when it holds a
+//! A room of its own before all others, because a spec is told at once when it holds a
 //! character that no page could show.
 
 use std::sync::LazyLock;
