@@ -4,6 +4,7 @@ use std::fmt;
 use std::io::{self, Write};
 use std::process::ExitCode;
 
+use crate::diag::reason;
 use crate::words::{Message, Words};
 
 /// How a run ended.
@@ -45,12 +46,6 @@ impl Outcome {
             Err(error) => fail(words, &Message::new("run-no-output").with("reason", reason(&error))),
         }
     }
-}
-
-/// The operating system's words without its error number.
-pub(super) fn reason(error: &io::Error) -> String {
-    let text = error.to_string();
-    text.split(" (os error").next().unwrap_or_default().to_lowercase()
 }
 
 /// Writes a line about the run to standard error.

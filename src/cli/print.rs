@@ -15,8 +15,8 @@ use chrono::{Local, NaiveDate};
 
 use super::args::Print;
 use super::load::{Loaded, announce, load};
-use super::outcome::{Outcome, fail, note, reason};
-use crate::diag::nearest;
+use super::outcome::{Outcome, fail, note};
+use crate::diag::{nearest, reason};
 use crate::document::{self, Context, Listed};
 use crate::words::{Message, Words};
 use batch::Batch;

@@ -8,6 +8,7 @@ mod render;
 mod sources;
 
 use std::cell::RefCell;
+use std::io;
 use std::ops::Range;
 
 pub use render::Renderer;
@@ -121,6 +122,13 @@ impl Findings {
         });
         list
     }
+}
+
+/// The operating system's words for an error, without its number.
+#[must_use]
+pub fn reason(error: &io::Error) -> String {
+    let text = error.to_string();
+    text.split(" (os error").next().unwrap_or_default().to_lowercase()
 }
 
 /// The word nearest to `word` among `known`, where one is near enough.

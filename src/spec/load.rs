@@ -3,13 +3,12 @@
 //! The only part of this room that touches the disk.
 
 use std::fs;
-use std::io;
 use std::path::Path;
 
 use walkdir::WalkDir;
 
 use super::demo::DEMO;
-use crate::diag::{Finding, Findings, Place, Sources};
+use crate::diag::{Finding, Findings, Place, Sources, reason};
 use crate::words::Message;
 
 /// A spec larger than this is something else by mistake: a spec of a whole
@@ -118,12 +117,6 @@ fn add(path: String, bytes: Vec<u8>, sources: &mut Sources, findings: &Findings)
 fn report_unreadable(path: &str, reason: &str, findings: &Findings) {
     let message = Message::new("load-unreadable").with("reason", reason);
     findings.report(Finding::about_path(message, path.to_owned()));
-}
-
-/// The operating system's words without its error number.
-fn reason(error: &io::Error) -> String {
-    let text = error.to_string();
-    text.split(" (os error").next().unwrap_or_default().to_lowercase()
 }
 
 fn megabytes(bytes: u64) -> String {

@@ -13,13 +13,19 @@ use crate::words::Message;
 /// What the TOML parser says when a key or header comes twice.
 const DUPLICATE: &str = "duplicate key";
 
+/// One slip can make a hundred errors; more than these help nobody.
+const MOST_ERRORS: usize = 12;
+
 /// Parses a file; every syntax error becomes a finding at its line, and marks
 /// the file as broken.
 pub(super) fn parse<'a>(file: &mut File<'a>) -> Spanned<DeTable<'a>> {
-    let (root, errors) = DeTable::parse_recoverable(file.text);
+    let (root, mut errors) = DeTable::parse_recoverable(file.text);
     file.broken = !errors.is_empty();
+    // Sixty brackets without an end are one mistake at one place.
+    errors.dedup_by(|a, b| a.message() == b.message() && a.span() == b.span());
     // A table given twice repeats its keys: the header alone tells the story.
     let mut told_until = 0;
+    let more = errors.split_off(errors.len().min(MOST_ERRORS));
     for error in errors {
         let span = error.span().unwrap_or(0..0);
         let place = Place { file: file.id, span: span.clone() };
@@ -36,6 +42,11 @@ pub(super) fn parse<'a>(file: &mut File<'a>) -> Spanned<DeTable<'a>> {
             continue;
         }
         let message = Message::new("spec-syntax").with("reason", error.message());
+        file.findings.report(Finding::error(message, place, Message::new("wanted-toml")));
+    }
+    if let Some(next) = more.first() {
+        let place = Place { file: file.id, span: next.span().unwrap_or(0..0) };
+        let message = Message::new("spec-more-syntax").with("count", more.len());
         file.findings.report(Finding::error(message, place, Message::new("wanted-toml")));
     }
     root

@@ -96,6 +96,7 @@ load-not-utf8-help = save the file as UTF-8 in your editor
 ## Reading
 
 spec-syntax = not valid TOML: { $reason }
+spec-more-syntax = not valid TOML in { $count } more places
 spec-unknown-kind = unknown kind of table `{ $word }`
 spec-unknown-key = unknown key `{ $word }` in `{ $name }`
 spec-missing-key = `{ $name }` has no `{ $key }`

@@ -7,7 +7,8 @@ use std::time::Instant;
 
 use serde::{Deserialize, Serialize};
 
-use crate::cli::outcome::{Outcome, reason, say};
+use crate::cli::outcome::{Outcome, say};
+use crate::diag::reason;
 use crate::document::{self, Context, Listed};
 use crate::typeset::{Job, Typesetter};
 
