@@ -87,6 +87,17 @@ fn specs_in_the_usual_folder_are_read() {
 }
 
 #[test]
+fn a_card_whose_back_is_too_full_is_printed_with_a_warning() {
+    let folder = folder();
+    let step = "\"Measure everything there is to measure, in the order in which it is to be measured. \"";
+    let steps = format!("next = [{}]\n\n[card.SEN-1]", vec![step; 30].join(", "));
+    write(folder.path(), "specs/all.toml", GOOD.replace("\n[card.SEN-1]", &steps));
+    let output = bayleaf(folder.path(), &["print"]);
+    assert_eq!(output.status.code(), Some(0), "{}", errors(&output));
+    must_contain(&errors(&output), "pages, not 2: its back is too full");
+}
+
+#[test]
 fn a_set_with_an_error_exits_with_1_and_leaves_earlier_output_untouched() {
     let folder = folder();
     write(folder.path(), "specs/all.toml", GOOD);

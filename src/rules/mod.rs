@@ -9,6 +9,7 @@ mod coefficients_plausible;
 mod divider_readable;
 mod document_names;
 mod links;
+mod magnitude;
 mod pins;
 mod positive;
 mod range_known;
@@ -31,6 +32,7 @@ pub fn check(set: &Set, findings: &Findings) {
         divider_readable::check,
         document_names::check,
         links::check,
+        magnitude::check,
         pins::check,
         positive::check,
         range_known::check,

@@ -18,6 +18,8 @@ use crate::typeset::{Job, Typesetter};
 pub(super) struct Report {
     pub id: String,
     pub pages: usize,
+    /// How many pages it was made for; 0 where any number will do.
+    pub expected: usize,
     pub milliseconds: f64,
     pub no_source: Vec<String>,
     pub not_given: Vec<String>,
@@ -75,6 +77,7 @@ impl<'a> Batch<'a> {
         match self.typesetter.pdf(job) {
             Ok(printed) => {
                 report.pages = printed.pages;
+                report.expected = document.pages;
                 let path = self.out.join(listed.file_name());
                 report.failure = self.write(&path, &printed.pdf).err().map(|error| reason(&error));
             }

@@ -22,6 +22,8 @@ pub(super) struct Summary<'a> {
     no_source: BTreeSet<String>,
     not_given: BTreeSet<String>,
     failures: Vec<(String, String)>,
+    /// Documents with more pages than they were made for.
+    overfull: Vec<(String, usize, usize)>,
 }
 
 impl<'a> Summary<'a> {
@@ -35,6 +37,7 @@ impl<'a> Summary<'a> {
             no_source: BTreeSet::new(),
             not_given: BTreeSet::new(),
             failures: Vec::new(),
+            overfull: Vec::new(),
         }
     }
 
@@ -49,6 +52,9 @@ impl<'a> Summary<'a> {
         match report.failure {
             Some(failure) => self.failures.push((report.id, failure)),
             None => {
+                if report.expected > 0 && report.pages > report.expected {
+                    self.overfull.push((report.id, report.pages, report.expected));
+                }
                 self.documents += 1;
                 self.pages += report.pages;
             }
@@ -67,6 +73,12 @@ impl<'a> Summary<'a> {
 
     /// Says what was printed, and what was not.
     pub(super) fn finish(mut self, out: &Path, lost_workers: usize) -> Outcome {
+        self.overfull.sort();
+        for (id, pages, expected) in &self.overfull {
+            let message = Message::new("run-more-sides").with("id", id);
+            let message = message.with("pages", pages).with("expected", expected);
+            note(format_args!("{}: {}", self.words.word("finding-warning"), self.words.say(&message)));
+        }
         self.failures.sort();
         for (id, reason) in self.failures.iter().take(SHOWN) {
             let message = Message::new("run-cannot-print").with("id", id).with("reason", reason);
