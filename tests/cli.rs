@@ -298,6 +298,18 @@ fn output_that_cannot_be_written_exits_with_2_and_a_closed_pipe_is_no_failure() 
     assert_eq!(child.wait().expect("it ends").code(), Some(0));
 }
 
+#[cfg(unix)]
+#[test]
+fn a_reader_that_is_gone_stops_no_printing() {
+    let folder = folder();
+    let mut command = Command::new(env!("CARGO_BIN_EXE_bayleaf"));
+    command.current_dir(folder.path()).args(["print", "--jobs", "1"]).stdout(std::process::Stdio::piped());
+    let mut child = command.spawn().expect("the binary of this test run starts");
+    drop(child.stdout.take());
+    assert_eq!(child.wait().expect("it ends").code(), Some(0));
+    assert_eq!(names_in(&folder.path().join("out")).len(), 17);
+}
+
 #[test]
 fn what_is_missing_or_without_a_source_is_counted() {
     let folder = folder();

@@ -53,11 +53,17 @@ pub(super) fn run(arguments: &Print) -> Outcome {
         let mine = listed.iter().enumerate().filter(|(number, _)| worker.has(*number));
         return batch.work(mine.map(|(_, listed)| listed));
     }
-    if let Err(error) = announce(&loaded.from, &words) {
-        return Outcome::of_output(&words, Err(error));
-    }
+    // Paper comes first: a first line that nobody reads stops no printing.
+    let announced = announce(&loaded.from, &words);
     outside_range(&loaded, &listed, context, &words);
-    lead(arguments, date, &batch, &listed, &loaded.digest, Summary::new(started, &words, listed.len()))
+    lead(
+        arguments,
+        date,
+        &batch,
+        &listed,
+        &loaded.digest,
+        Summary::new(started, &words, listed.len(), announced),
+    )
 }
 
 /// Prints a share of its own while workers print theirs, then sums up.

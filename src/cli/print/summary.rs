@@ -17,6 +17,8 @@ pub(super) struct Summary<'a> {
     started: Instant,
     words: &'a Words,
     expected: usize,
+    /// Whether the lines told so far could be written.
+    told: io::Result<()>,
     documents: usize,
     pages: usize,
     no_source: BTreeSet<String>,
@@ -27,11 +29,12 @@ pub(super) struct Summary<'a> {
 }
 
 impl<'a> Summary<'a> {
-    pub(super) fn new(started: Instant, words: &'a Words, expected: usize) -> Self {
+    pub(super) fn new(started: Instant, words: &'a Words, expected: usize, told: io::Result<()>) -> Self {
         Self {
             started,
             words,
             expected,
+            told,
             documents: 0,
             pages: 0,
             no_source: BTreeSet::new(),
@@ -101,7 +104,7 @@ impl<'a> Summary<'a> {
             .with("out", out.display())
             .with_count("no-source", self.no_source.len())
             .with_count("not-given", self.not_given.len());
-        let told = Outcome::of_output(self.words, say(self.words.say(&message)));
+        let told = Outcome::of_output(self.words, self.told.and_then(|()| say(self.words.say(&message))));
         let complete = self.failures.is_empty() && missing == 0 && lost_workers == 0;
         if complete { told } else { Outcome::Failed }
     }
