@@ -2,7 +2,7 @@
 
 use sha2::{Digest, Sha256};
 
-use super::Data;
+use super::{Data, PLAIN};
 
 /// Digits and capitals without those that are mistaken for one another.
 const ALPHABET: &[u8; 32] = b"0123456789ABCDEFGHJKMNPQRSTVWXYZ";
@@ -14,7 +14,7 @@ const LENGTH: usize = 8;
 pub(super) fn of(data: &mut impl Data) -> String {
     let furniture = data.furniture();
     let kept = (std::mem::take(&mut furniture.date), std::mem::take(&mut furniture.revision));
-    let json = serde_json::to_vec(data).unwrap_or_default();
+    let json = serde_json::to_vec(data).expect(PLAIN);
     (data.furniture().date, data.furniture().revision) = kept;
     code(&Sha256::digest(json))
 }

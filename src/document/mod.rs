@@ -20,7 +20,6 @@ use chrono::NaiveDate;
 use serde::Serialize;
 
 pub use list::{Listed, Paperwork, list};
-pub use sensor_card::ROWS_ON_A_SIDE;
 
 use crate::model::Model;
 use crate::quantity::Temperature;
@@ -73,6 +72,9 @@ trait Data: Serialize {
     fn furniture(&mut self) -> &mut Furniture;
 }
 
+/// Why a document's data always serialize.
+const PLAIN: &str = "documents are plain data with text for keys";
+
 /// Puts the fingerprint in and serializes.
 fn finish(
     listed: &Listed,
@@ -83,6 +85,6 @@ fn finish(
     data.furniture().sources = marks.sources();
     data.furniture().fingerprint = fingerprint::of(&mut data);
     let (no_source, not_given) = marks.counted();
-    let data = tie::tie(&serde_json::to_string(&data).unwrap_or_default()).into_bytes();
+    let data = tie::tie(&serde_json::to_string(&data).expect(PLAIN)).into_bytes();
     Document { id: listed.id.clone(), template, data, pages, no_source, not_given }
 }

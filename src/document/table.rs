@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::sensor_card::reading::Readings;
 use crate::model::{Multimeter, Sensor};
 use crate::physics::Band;
-use crate::quantity::{Interval, Temperature, TemperatureDifference};
+use crate::quantity::{Interval, Ratio, Resistance, Temperature, TemperatureDifference, Voltage};
 
 /// One row. A field is `None` where its value cannot be computed: a limit
 /// without a tolerance, a voltage without a circuit.
@@ -79,17 +79,14 @@ fn row(readings: &Readings<'_>, at: Temperature) -> TableRow {
     let of = |band: Option<Band<f64>>, nominal: Option<f64>| {
         (band.map(|b| b.low), band.map(|b| b.nominal).or(nominal), band.map(|b| b.high))
     };
-    let plain = |low: f64, nominal: f64, high: f64| Band { low, nominal, high };
-    let (resistance_min_ohm, resistance_nom_ohm, resistance_max_ohm) = of(
-        ohms.map(|b| plain(b.low.ohms(), b.nominal.ohms(), b.high.ohms())),
-        readings.ohms(at).map(|ohms| ohms.ohms()),
-    );
+    let (resistance_min_ohm, resistance_nom_ohm, resistance_max_ohm) =
+        of(ohms.map(|band| band.map(Resistance::ohms)), readings.ohms(at).map(|ohms| ohms.ohms()));
     let nominal = readings.volts(at).map(|volts| volts.volts());
     let (voltage_min_v, voltage_nom_v, voltage_max_v) =
-        of(volts.map(|b| plain(b.low.volts(), b.nominal.volts(), b.high.volts())), nominal);
+        of(volts.map(|band| band.map(Voltage::volts)), nominal);
     let reference = readings.circuit().map(|circuit| circuit.reference.nominal.volts());
     let (ratio_min, ratio_nom, ratio_max) = of(
-        ratio.map(|b| plain(b.low.part(), b.nominal.part(), b.high.part())),
+        ratio.map(|band| band.map(Ratio::part)),
         nominal.zip(reference).map(|(volts, reference)| volts / reference),
     );
     TableRow {

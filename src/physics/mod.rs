@@ -19,3 +19,11 @@ pub struct Band<T> {
     /// The upper limit.
     pub high: T,
 }
+
+impl<T> Band<T> {
+    /// The same band of another quantity, or of plain numbers.
+    #[must_use]
+    pub fn map<U>(self, of: impl Fn(T) -> U) -> Band<U> {
+        Band { low: of(self.low), nominal: of(self.nominal), high: of(self.high) }
+    }
+}

@@ -56,10 +56,7 @@ pub fn band(curve: &Curve, tolerance: &Tolerance, at: Temperature) -> Result<Ban
             (corner(-1.0), corner(1.0))
         }
         Tolerance::Temperature(difference) => service_limits(curve, *difference, at)?,
-        Tolerance::Columns { low, high } => {
-            let column = |table: &Table| Curve::Table(table.clone()).resistance(at);
-            (column(low)?, column(high)?)
-        }
+        Tolerance::Columns { low, high } => (low.resistance(at)?, high.resistance(at)?),
     };
     Ok(Band { low, nominal, high })
 }

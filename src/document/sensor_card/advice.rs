@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::figures;
 use super::reading::{self, Readings};
-use crate::model::PinUse;
+use super::{name, signed};
 use crate::physics::Band;
 use crate::quantity::Voltage;
 use crate::spec::Topology;
@@ -76,14 +76,12 @@ pub(super) fn next(words: &Words, readings: &Readings<'_>) -> Vec<String> {
     let pins = sensor.component.as_ref().map_or_else(
         || words.word("card-its-two-pins"),
         |end| {
-            let name = |pin: &Option<PinUse>| pin.as_ref().map(|pin| pin.name.clone());
             let (signal, other) = (name(&end.signal), name(&end.other));
             let (plus, minus) = match topology {
                 Topology::PullUp => (signal, other),
                 Topology::PullDown => (other, signal),
             };
-            let signed = [plus.map(|pin| format!("{pin} +")), minus.map(|pin| format!("{pin} −"))];
-            signed.into_iter().flatten().collect::<Vec<_>>().join(" / ")
+            signed(plus, minus).join(" / ")
         },
     );
     let open = span(words, open);

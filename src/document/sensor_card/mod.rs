@@ -18,7 +18,6 @@ use crate::model::{Card, PinEnd, PinUse, Points, Sensor};
 use crate::spec::{Side, Topology, View};
 use crate::words::{Message, Words};
 use reading::Readings;
-pub use strip::ROWS_ON_A_SIDE;
 
 const TEMPLATE: &str = "sensor-card.typ";
 
@@ -205,13 +204,21 @@ pub(super) fn view(words: &Words, end: &PinEnd) -> String {
 /// The other pin of a pull-down sensor carries the reference, so its volts are
 /// measured against the ground pin of the control unit.
 pub(super) fn probes(words: &Words, sensor: &Sensor, end: &PinEnd) -> String {
-    let name = |pin: &Option<PinUse>| pin.as_ref().map(|pin| pin.name.clone());
     let minus = match sensor.topology {
         Some(Topology::PullDown) => name(&end.ground).or_else(|| Some(words.word("card-ground"))),
         _ => name(&end.other),
     };
-    let signed = [name(&end.signal).map(|pin| format!("{pin} +")), minus.map(|pin| format!("{pin} −"))];
-    signed.into_iter().flatten().collect::<Vec<_>>().join("  ")
+    signed(name(&end.signal), minus).join("  ")
+}
+
+fn name(pin: &Option<PinUse>) -> Option<String> {
+    pin.as_ref().map(|pin| pin.name.clone())
+}
+
+/// Two pins with the sign of the probe that touches each.
+fn signed(plus: Option<String>, minus: Option<String>) -> Vec<String> {
+    let both = [plus.map(|pin| format!("{pin} +")), minus.map(|pin| format!("{pin} −"))];
+    both.into_iter().flatten().collect()
 }
 
 fn point_table(words: &Words, points: &Points) -> PointTable {

@@ -9,6 +9,9 @@ use crate::physics::tolerance::{self, service_limits};
 use crate::quantity::{Interval, Ratio, Resistance, Temperature, TemperatureDifference, Voltage};
 use crate::words::{Message, Words};
 
+/// A sensor that is not there.
+const OPEN: Resistance = Resistance::from_ohms(f64::INFINITY);
+
 /// A sensor with its circuit and the meter on it.
 pub(in crate::document) struct Readings<'a> {
     pub sensor: &'a Sensor,
@@ -80,9 +83,14 @@ impl<'a> Readings<'a> {
         self.circuit()?.voltage_band(self.service_ohms(at)?, self.meter.as_ref())
     }
 
-    /// The voltage with the sensor unplugged.
+    /// The voltage with the sensor unplugged; without limits where they are not known.
     pub(in crate::document) fn open(&self) -> Option<Band<Voltage>> {
-        self.fixed(Resistance::from_ohms(f64::INFINITY))
+        self.fixed(OPEN)
+    }
+
+    /// The voltage with the sensor unplugged, where all tolerances are known.
+    pub(in crate::document) fn open_window(&self) -> Option<Band<Voltage>> {
+        self.window(OPEN)
     }
 
     /// The voltage with the sensor's two wires touching.
@@ -99,18 +107,14 @@ impl<'a> Readings<'a> {
     }
 
     fn fixed(&self, sensor: Resistance) -> Option<Band<Voltage>> {
-        let circuit = self.circuit()?;
-        let nominal = circuit.voltage(sensor, self.meter.as_ref());
-        let window = circuit.voltage_window(Interval { low: sensor, high: sensor }, self.meter.as_ref());
-        let window = window.unwrap_or(Interval { low: nominal, high: nominal });
-        Some(Band { low: window.low, nominal, high: window.high })
+        let nominal = self.circuit()?.voltage(sensor, self.meter.as_ref());
+        Some(self.window(sensor).unwrap_or(Band { low: nominal, nominal, high: nominal }))
     }
 
-    /// Whether every part of the circuit has a tolerance.
-    pub(in crate::document) fn limits_known(&self) -> bool {
-        let open = Resistance::from_ohms(f64::INFINITY);
-        let window = Interval { low: open, high: open };
-        self.circuit().is_some_and(|circuit| circuit.voltage_window(window, self.meter.as_ref()).is_some())
+    /// The window of a sensor of exactly this resistance.
+    fn window(&self, sensor: Resistance) -> Option<Band<Voltage>> {
+        let sensor = Band { low: sensor, nominal: sensor, high: sensor };
+        self.circuit()?.voltage_band(sensor, self.meter.as_ref())
     }
 
     /// The circuit, where it is known.
@@ -121,19 +125,17 @@ impl<'a> Readings<'a> {
 
 /// A voltage band as text, in volts.
 pub(in crate::document) fn volts(band: Band<Voltage>) -> figures::Shown {
-    let plain = Band { low: band.low.volts(), nominal: band.nominal.volts(), high: band.high.volts() };
-    figures::band(plain, VOLT_DECIMALS)
+    figures::band(band.map(Voltage::volts), VOLT_DECIMALS)
 }
 
 /// A resistance band as text, in ohms.
 pub(in crate::document) fn ohms(band: Band<Resistance>) -> figures::Shown {
-    figures::ohms(Band { low: band.low.ohms(), nominal: band.nominal.ohms(), high: band.high.ohms() })
+    figures::ohms(band.map(Resistance::ohms))
 }
 
 /// A resistance band as text, in ohms, with the decimals of its column.
 pub(super) fn column_ohms(band: Band<Resistance>, decimals: usize) -> figures::Shown {
-    let plain = Band { low: band.low.ohms(), nominal: band.nominal.ohms(), high: band.high.ohms() };
-    figures::band(plain, decimals)
+    figures::band(band.map(Resistance::ohms), decimals)
 }
 
 /// The window at one temperature, to be read from a distance.

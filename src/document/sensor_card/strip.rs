@@ -11,9 +11,9 @@ use crate::words::{Message, Words};
 
 /// Rows of the strip that fit the front of a card at the legible size.
 ///
-/// The template decides; a test typesets a card with this many rows and sees
-/// that it has two sides.
-pub const ROWS_ON_A_SIDE: usize = 26;
+/// The template decides; tests/pages.rs typesets a card of the demo set with this
+/// many rows and sees that it has two sides.
+const ROWS_ON_A_SIDE: usize = 26;
 
 /// Steps to choose from where the lead has not chosen, in kelvin.
 const STEPS: [f64; 3] = [1.0, 2.0, 5.0];

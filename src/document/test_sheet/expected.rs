@@ -38,8 +38,7 @@ impl Test<'_> {
         let sensor = readings.sensor;
         if measure == Measure::OpenVoltage {
             // Unplugged, the line does not depend on the bay's temperature.
-            let limits = readings.open().filter(|_| readings.limits_known());
-            return match (limits, readings.open()) {
+            return match (readings.open_window(), readings.open()) {
                 (Some(band), _) => {
                     Expected { main: volt_range(band), is_window: true, ..Expected::default() }
                 }
@@ -68,7 +67,7 @@ impl Test<'_> {
                 let nominal = readings.ohms(at).map(|ohms| figures::nominal_ohms(ohms.ohms()));
                 return nominal_only(words, &nominal.unwrap_or_default(), "Ω");
             };
-            let plain = Band { low: band.low.ohms(), nominal: band.nominal.ohms(), high: band.high.ohms() };
+            let plain = band.map(Resistance::ohms);
             // The series resistor does not change with temperature; the sensor does.
             let alone = readings.ohms(at).map_or(0.0, |ohms| ohms.ohms());
             let per_kelvin = sensor.curve.slope(at).map_or(0.0, |slope| slope * alone);
@@ -87,7 +86,7 @@ impl Test<'_> {
             let nominal = readings.volts(at).map(|volts| figures::nominal_volts(volts.volts()));
             return nominal_only(words, &nominal.unwrap_or_default(), "V");
         };
-        let plain = Band { low: band.low.volts(), nominal: band.nominal.volts(), high: band.high.volts() };
+        let plain = band.map(Voltage::volts);
         let unplugged = readings.open().map(|band| {
             let window = advice::span(words, band);
             words.say(&Message::new("sheet-unplugged").with("window", window))

@@ -75,7 +75,7 @@ impl Curve {
         Ok(match self {
             Self::Beta(curve) => curve.resistance(at),
             Self::SteinhartHart(curve) => curve.resistance(at)?,
-            Self::Table(table) => table.resistance(at),
+            Self::Table(table) => table.resistance(at)?,
         })
     }
 

@@ -64,8 +64,16 @@ impl Table {
         self.domain
     }
 
-    /// R(T); the caller has seen to it that T lies in the domain.
-    pub(super) fn resistance(&self, at: Temperature) -> Resistance {
+    /// R(T).
+    ///
+    /// # Errors
+    /// Outside [`domain`](Self::domain).
+    pub fn resistance(&self, at: Temperature) -> Result<Resistance, CurveError> {
+        if self.domain.contains(&at) { Ok(self.inside(at)) } else { Err(CurveError::OutsideDomain) }
+    }
+
+    /// R(T) where T lies in the domain.
+    fn inside(&self, at: Temperature) -> Resistance {
         let x = 1.0 / at.kelvins();
         Resistance::from_ohms(libm::exp(self.segment(x).value(x)))
     }
