@@ -13,12 +13,17 @@ mod read;
 mod scalar;
 mod temperature;
 mod unit;
+mod wire;
 
 pub use accuracy::Accuracy;
 pub use figure::{Rounding, decimals_for, figure, ten_to};
 pub use read::{
     Interval, Misread, Quantity, Reason, Toleranced, accuracy, interval, number, ratio, scalar, toleranced,
 };
-pub use scalar::{Beta, Ratio, Resistance, Scalar, Voltage};
+pub use scalar::{
+    Beta, Current, Dissipation, Duration, Frequency, Inductance, Irradiance, Length, Power, Pressure, Ratio,
+    Resistance, Scalar, SpecificEnthalpy, Voltage,
+};
 pub use temperature::{Temperature, TemperatureDifference};
 pub use unit::{Dimension, Unit};
+pub use wire::{WireSize, wire_size};

@@ -142,11 +142,16 @@ fn number_like_length(text: &str) -> usize {
 }
 
 /// The length of a unit: up to a space, a digit or a joint between two terms.
+///
+/// A 2 behind an m belongs to the unit: `mm2`, `W/m2`.
 fn unit_length(text: &str) -> usize {
-    text.find(|c: char| {
-        c.is_whitespace() || c.is_ascii_digit() || matches!(c, '±' | '+' | '-' | '−' | '–' | '…' | ',')
-    })
-    .unwrap_or(text.len())
+    let ends = |(at, c): &(usize, char)| {
+        let squares = *c == '2' && text[..*at].ends_with('m');
+        c.is_whitespace()
+            || c.is_ascii_digit() && !squares
+            || matches!(c, '±' | '+' | '-' | '−' | '–' | '…' | ',')
+    };
+    text.char_indices().find(ends).map_or(text.len(), |(at, _)| at)
 }
 
 /// Words that join two terms and are not units.

@@ -5,9 +5,9 @@ use std::ops::Range;
 
 use super::accuracy::Accuracy;
 use super::phrase::{Phrase, Term};
-use super::scalar::{Ratio, Scalar, unshifted};
+use super::scalar::{Ratio, Scalar};
 use super::temperature::{Temperature, TemperatureDifference};
-use super::unit::{Dimension, Unit};
+use super::unit::{Dimension, Unit, unshifted};
 
 /// Why a text is not the quantity that was wanted, and which part of it.
 #[derive(Debug, Clone, PartialEq)]
@@ -87,7 +87,7 @@ pub trait Quantity: Copy + PartialOrd + 'static {
 impl<T: Scalar> Quantity for T {
     const MEASURES: Dimension = T::DIMENSION;
     fn from_written(number: f64, unit: Unit, _: bool) -> Option<Self> {
-        unit.measures(T::DIMENSION).then(|| T::from_si(unshifted(number, unit.exponent())))
+        unit.measures(T::DIMENSION).then(|| T::from_si(unit.to_si(number)))
     }
 }
 
@@ -258,27 +258,38 @@ pub fn accuracy(text: &str) -> Result<Accuracy, Misread> {
 /// Gives a term its meaning, or says what is wrong with its unit.
 fn with_unit<T: Quantity>(term: &Term<'_>, signed: bool) -> Result<T, Misread> {
     let wanted = T::MEASURES;
+    let unit = any_unit_of(term, wanted)?;
+    T::from_written(term.number, unit, signed).ok_or_else(|| match (wanted, unit) {
+        (Dimension::TemperatureDifference, Unit::Celsius | Unit::Fahrenheit) => Misread {
+            at: term.unit_at.clone(),
+            reason: Reason::TemperatureForDifference {
+                suggestion: format!("± {} {}", term.number.abs(), unit.symbol()),
+            },
+        },
+        _ => wrong_dimension(term, unit, wanted),
+    })
+}
+
+/// The unit of a term, which must measure `wanted`.
+pub(super) fn unit_of(term: &Term<'_>, wanted: Dimension) -> Result<Unit, Misread> {
+    let unit = any_unit_of(term, wanted)?;
+    if unit.measures(wanted) { Ok(unit) } else { Err(wrong_dimension(term, unit, wanted)) }
+}
+
+fn any_unit_of(term: &Term<'_>, wanted: Dimension) -> Result<Unit, Misread> {
     let Some(spelling) = term.unit else {
         return Err(Misread { at: term.number_at.clone(), reason: Reason::UnitMissing(wanted) });
     };
-    let wrong = |reason| Misread { at: term.unit_at.clone(), reason };
-    let Some(unit) = Unit::named(spelling) else {
-        return Err(wrong(Reason::UnitUnknown { found: spelling.to_owned(), wanted }));
-    };
-    T::from_written(term.number, unit, signed).ok_or_else(|| {
-        wrong(match (wanted, unit) {
-            (Dimension::TemperatureDifference, Unit::Celsius | Unit::Fahrenheit) => {
-                Reason::TemperatureForDifference {
-                    suggestion: format!("± {} {}", term.number.abs(), unit.symbol()),
-                }
-            }
-            _ => Reason::WrongDimension {
-                found: spelling.to_owned(),
-                found_dimension: unit.dimension(),
-                wanted,
-            },
-        })
+    Unit::named(spelling).ok_or_else(|| Misread {
+        at: term.unit_at.clone(),
+        reason: Reason::UnitUnknown { found: spelling.to_owned(), wanted },
     })
+}
+
+fn wrong_dimension(term: &Term<'_>, unit: Unit, wanted: Dimension) -> Misread {
+    let found = term.unit.unwrap_or_default().to_owned();
+    let reason = Reason::WrongDimension { found, found_dimension: unit.dimension(), wanted };
+    Misread { at: term.unit_at.clone(), reason }
 }
 
 fn not_negative(value: f64, term: &Term<'_>) -> Result<(), Misread> {

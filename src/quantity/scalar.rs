@@ -1,4 +1,4 @@
-//! Resistance, voltage, ratio and B value: one newtype each over its SI unit.
+//! Quantities on a linear scale: one newtype each over its SI unit.
 
 use std::fmt;
 
@@ -8,174 +8,126 @@ use super::unit::{Dimension, Unit};
 pub trait Scalar: Copy + PartialOrd + fmt::Debug + 'static {
     /// What it measures.
     const DIMENSION: Dimension;
+    /// The units it is printed in, the largest first; the last one is the SI unit.
+    const UNITS: &'static [Unit];
     /// Wraps a value in the SI unit.
     fn from_si(value: f64) -> Self;
     /// The value in the SI unit.
     fn si(self) -> f64;
 }
 
-/// An electrical resistance, in ohms.
-#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
-pub struct Resistance(f64);
+/// Declares a newtype: its doc, name, constructor and getter with the SI unit, print units.
+macro_rules! scalar {
+    ($(#[$doc:meta])* $name:ident, $from:ident, $get:ident, $unit:literal, [$($print:ident),+]) => {
+        $(#[$doc])*
+        #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+        pub struct $name(f64);
 
-/// An electrical potential difference, in volts.
-#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
-pub struct Voltage(f64);
+        impl $name {
+            #[doc = concat!("From ", $unit, ".")]
+            #[must_use]
+            pub const fn $from(value: f64) -> Self {
+                Self(value)
+            }
 
-/// A part of one: 3 % is 0.03.
-#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
-pub struct Ratio(f64);
+            #[doc = concat!("In ", $unit, ".")]
+            #[must_use]
+            pub const fn $get(self) -> f64 {
+                self.0
+            }
+        }
 
-/// The B value of a thermistor, in kelvin.
-#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
-pub struct Beta(f64);
+        impl Scalar for $name {
+            const DIMENSION: Dimension = Dimension::$name;
+            const UNITS: &'static [Unit] = &[$(Unit::$print),+];
+            fn from_si(value: f64) -> Self {
+                Self(value)
+            }
+            fn si(self) -> f64 {
+                self.0
+            }
+        }
 
-impl Resistance {
-    /// From ohms.
-    #[must_use]
-    pub const fn from_ohms(ohms: f64) -> Self {
-        Self(ohms)
-    }
-
-    /// In ohms.
-    #[must_use]
-    pub const fn ohms(self) -> f64 {
-        self.0
-    }
+        impl fmt::Display for $name {
+            fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+                write_exact(f, self.0, Self::UNITS)
+            }
+        }
+    };
 }
 
-impl Voltage {
-    /// From volts.
-    #[must_use]
-    pub const fn from_volts(volts: f64) -> Self {
-        Self(volts)
-    }
+scalar!(
+    /// An electrical resistance.
+    Resistance, from_ohms, ohms, "ohms", [Megaohm, Kiloohm, Ohm]
+);
+scalar!(
+    /// An electrical potential difference.
+    Voltage, from_volts, volts, "volts", [Volt]
+);
+scalar!(
+    /// An electrical current.
+    Current, from_amperes, amperes, "amperes", [Ampere]
+);
+scalar!(
+    /// A part of one: 3 % is 0.03.
+    Ratio, new, part, "parts of one", [Percent]
+);
+scalar!(
+    /// The B value of a thermistor.
+    Beta, from_kelvins, kelvins, "kelvins", [Kelvin]
+);
+scalar!(
+    /// A power.
+    Power, from_watts, watts, "watts", [Kilowatt, Watt]
+);
+scalar!(
+    /// The power that warms a part by one kelvin above the air around it.
+    Dissipation, from_watts_per_kelvin, watts_per_kelvin, "watts per kelvin", [WattPerKelvin]
+);
+scalar!(
+    /// A pressure; whether absolute or gauge stands beside it.
+    Pressure, from_pascals, pascals, "pascals", [Megapascal, Kilopascal, Pascal]
+);
+scalar!(
+    /// A length, or a height above sea level.
+    Length, from_metres, metres, "metres", [Metre]
+);
+scalar!(
+    /// An inductance.
+    Inductance, from_henries, henries, "henries", [Henry]
+);
+scalar!(
+    /// A frequency.
+    Frequency, from_hertz, hertz, "hertz", [Kilohertz, Hertz]
+);
+scalar!(
+    /// A length of time.
+    Duration, from_seconds, seconds, "seconds", [Second]
+);
+scalar!(
+    /// The power of light on each square metre of a surface.
+    Irradiance, from_watts_per_square_metre, watts_per_square_metre, "watts per square metre",
+    [WattPerSquareMetre]
+);
+scalar!(
+    /// Energy for each kilogram of dry air.
+    SpecificEnthalpy, from_joules_per_kilogram, joules_per_kilogram, "joules per kilogram",
+    [KilojoulePerKilogram, JoulePerKilogram]
+);
 
-    /// In volts.
-    #[must_use]
-    pub const fn volts(self) -> f64 {
-        self.0
-    }
-}
-
-impl Ratio {
-    /// From a plain part of one.
-    #[must_use]
-    pub const fn new(part: f64) -> Self {
-        Self(part)
-    }
-
-    /// As a plain part of one.
-    #[must_use]
-    pub const fn part(self) -> f64 {
-        self.0
-    }
-}
-
-impl Beta {
-    /// From kelvins.
-    #[must_use]
-    pub const fn from_kelvins(kelvins: f64) -> Self {
-        Self(kelvins)
-    }
-
-    /// In kelvins.
-    #[must_use]
-    pub const fn kelvins(self) -> f64 {
-        self.0
-    }
-}
-
-impl Scalar for Resistance {
-    const DIMENSION: Dimension = Dimension::Resistance;
-    fn from_si(value: f64) -> Self {
-        Self(value)
-    }
-    fn si(self) -> f64 {
-        self.0
-    }
-}
-
-impl Scalar for Voltage {
-    const DIMENSION: Dimension = Dimension::Voltage;
-    fn from_si(value: f64) -> Self {
-        Self(value)
-    }
-    fn si(self) -> f64 {
-        self.0
-    }
-}
-
-impl Scalar for Ratio {
-    const DIMENSION: Dimension = Dimension::Ratio;
-    fn from_si(value: f64) -> Self {
-        Self(value)
-    }
-    fn si(self) -> f64 {
-        self.0
-    }
-}
-
-impl Scalar for Beta {
-    const DIMENSION: Dimension = Dimension::Beta;
-    fn from_si(value: f64) -> Self {
-        Self(value)
-    }
-    fn si(self) -> f64 {
-        self.0
-    }
-}
-
-impl fmt::Display for Resistance {
-    /// Writes the shortest form that reads back as the same value: `4.7 kΩ`.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let unit = match self.0.abs() {
-            r if r >= 1e6 => Unit::Megaohm,
-            r if r >= 1e3 => Unit::Kiloohm,
-            _ => Unit::Ohm,
-        };
-        write_exact(f, self.0, unit, Unit::Ohm)
-    }
-}
-
-impl fmt::Display for Voltage {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write_exact(f, self.0, Unit::Volt, Unit::Volt)
-    }
-}
-
-impl fmt::Display for Ratio {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{} %", shifted(self.0, 2))
-    }
-}
-
-impl fmt::Display for Beta {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{} K", self.0)
-    }
-}
-
-/// Writes `value` in `unit`, or in `base` where the shift loses a bit.
-fn write_exact(f: &mut fmt::Formatter<'_>, value: f64, unit: Unit, base: Unit) -> fmt::Result {
-    let text = shifted(value, -unit.exponent());
-    let back = text.parse::<f64>().map(|number| unshifted(number, unit.exponent()));
-    if back.is_ok_and(|back| back.to_bits() == value.to_bits()) {
-        write!(f, "{text} {}", unit.symbol())
-    } else {
-        write!(f, "{value} {}", base.symbol())
-    }
-}
-
-/// `value` times ten to `exponent`, as the shortest decimal.
-fn shifted(value: f64, exponent: i32) -> String {
-    unshifted(value, exponent).to_string()
-}
-
-/// `number` times ten to `exponent`, with one rounding.
+/// Writes the shortest form that reads back as the same value: `4.7 kΩ`.
 ///
-/// The point moves in the shortest decimal, which is what was written: 870.6 %
-/// is 8.706 and 8.706 is 870.6 %, where 8.706 × 100 would be 870.5999999999999.
-pub(super) fn unshifted(number: f64, exponent: i32) -> f64 {
-    format!("{number}e{exponent}").parse().unwrap_or(number)
+/// The largest unit that leaves no zero before the point, or the SI unit where
+/// the shift loses a bit.
+fn write_exact(f: &mut fmt::Formatter<'_>, value: f64, units: &[Unit]) -> fmt::Result {
+    let si = units[units.len() - 1];
+    // A percentage is the only SI value that is not printed as it stands.
+    let fits = |unit: &&Unit| unit.from_si(value).abs() >= 1.0;
+    let unit = *units.iter().find(fits).unwrap_or(&si);
+    let shown = unit.from_si(value);
+    if unit.to_si(shown).to_bits() == value.to_bits() {
+        write!(f, "{shown} {}", unit.symbol())
+    } else {
+        write!(f, "{} {}", si.from_si(value), si.symbol())
+    }
 }

@@ -14,8 +14,19 @@ dimension-temperature = temperature
 dimension-temperature-difference = temperature difference
 dimension-resistance = resistance
 dimension-voltage = voltage
+dimension-current = current
 dimension-ratio = percentage
 dimension-beta = B value
+dimension-power = power
+dimension-dissipation = dissipation constant
+dimension-pressure = pressure
+dimension-length = length
+dimension-inductance = inductance
+dimension-frequency = frequency
+dimension-duration = time
+dimension-irradiance = irradiance
+dimension-specific-enthalpy = energy per kilogram of air
+dimension-wire-size = wire size
 
 ## Labels: what was expected, or what stands there
 
