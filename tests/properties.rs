@@ -5,14 +5,28 @@
 
 use proptest::test_runner::{Config, RngSeed};
 
+#[path = "properties/air.rs"]
+mod air;
 #[path = "properties/circuits.rs"]
 mod circuits;
 #[path = "properties/curves.rs"]
 mod curves;
+#[path = "properties/decisions.rs"]
+mod decisions;
 #[path = "properties/figures.rs"]
 mod figures;
+#[path = "properties/fits.rs"]
+mod fits;
+#[path = "properties/loads.rs"]
+mod loads;
+#[path = "properties/modes.rs"]
+mod modes;
+#[path = "properties/positions.rs"]
+mod positions;
 #[path = "properties/reading.rs"]
 mod reading;
+#[path = "properties/refrigerants.rs"]
+mod refrigerants;
 
 /// How often a property is tried. Nothing is written into the tree on a failure.
 fn every_run() -> Config {

@@ -4,22 +4,44 @@
 //! the units and the agreement to demand, which every check repeats. A table
 //! is never computed by this crate. New rows need no new code, only their count.
 
+#[path = "reference/air.rs"]
+mod air;
 #[path = "reference/bench.rs"]
 mod bench;
 #[path = "reference/curves.rs"]
 mod curves;
+#[path = "reference/decisions.rs"]
+mod decisions;
 #[path = "reference/dividers.rs"]
 mod dividers;
 #[path = "reference/examples.rs"]
 mod examples;
+#[path = "reference/fits.rs"]
+mod fits;
 #[path = "reference/interpolation.rs"]
 mod interpolation;
+#[path = "reference/lights.rs"]
+mod lights;
+#[path = "reference/loads.rs"]
+mod loads;
 #[path = "reference/misprints.rs"]
 mod misprints;
+#[path = "reference/modes.rs"]
+mod modes;
+#[path = "reference/platinum.rs"]
+mod platinum;
+#[path = "reference/positions.rs"]
+mod positions;
+#[path = "reference/refrigerants.rs"]
+mod refrigerants;
 #[path = "reference/scales.rs"]
 mod scales;
+#[path = "reference/series.rs"]
+mod series;
 #[path = "reference/sheet.rs"]
 mod sheet;
+#[path = "reference/thermocouples.rs"]
+mod thermocouples;
 #[path = "reference/tolerances.rs"]
 mod tolerances;
 #[path = "reference/windows.rs"]

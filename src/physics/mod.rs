@@ -4,10 +4,29 @@
 //! input gives the same bits on every machine, which is why it calls `libm`
 //! and never the platform's logarithm.
 
+pub mod air;
+pub mod atmosphere;
+pub mod blower;
 pub mod circuit;
+pub mod contacts;
+pub mod copper;
 pub mod curve;
+pub mod decision;
+pub mod fit;
+pub mod ladder;
+pub mod light;
+pub mod modes;
+pub mod potentiometer;
+pub mod preferred;
+pub mod refrigerant;
+pub mod scale;
+pub mod soak;
+pub mod solenoid;
+pub mod thermocouple;
 pub mod tolerance;
+pub mod transducer;
 pub mod uncertainty;
+pub mod wire;
 
 /// A nominal value between its limits.
 #[derive(Debug, Clone, Copy, PartialEq)]

@@ -1,0 +1,1 @@
+//! Moist air: dew point, wet bulb, humidity ratio, enthalpy; mixed air; vent temperature.

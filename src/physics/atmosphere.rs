@@ -1,0 +1,1 @@
+//! The pressure of the air at a height above sea level.

@@ -1,0 +1,1 @@
+//! Steps of a blower motor, and the heat in the transistor before it.

@@ -1,0 +1,1 @@
+//! Position contacts: which are closed at which position.

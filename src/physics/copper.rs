@@ -1,0 +1,1 @@
+//! The resistance of copper at a temperature: coils and wires.

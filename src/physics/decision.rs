@@ -1,0 +1,1 @@
+//! Whether a reading passes, fails or decides nothing, and at what risk.

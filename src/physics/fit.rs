@@ -1,0 +1,1 @@
+//! Coefficients of a thermistor from points of its table.

@@ -1,0 +1,1 @@
+//! Resistor-coded contacts on one wire.

@@ -1,0 +1,1 @@
+//! Light sensors: a photocurrent through a resistor or into a pull-up.

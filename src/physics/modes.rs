@@ -1,0 +1,1 @@
+//! Panel modes: the fewest that show every forced value.

@@ -1,0 +1,1 @@
+//! Position feedback: a wiper on a track, and the circuit that reads it.

@@ -1,0 +1,1 @@
+//! Preferred numbers: the resistor that can be bought.

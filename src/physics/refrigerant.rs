@@ -1,0 +1,1 @@
+//! Saturation of a refrigerant, superheat and subcooling.

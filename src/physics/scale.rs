@@ -1,0 +1,1 @@
+//! Set-point scales of a panel in °C and °F.

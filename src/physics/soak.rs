@@ -1,0 +1,1 @@
+//! Whether sensors that were left to settle together agree.

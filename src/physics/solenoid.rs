@@ -1,0 +1,1 @@
+//! Mean and ripple current of a solenoid that is switched on and off.

@@ -1,0 +1,1 @@
+//! The voltage of a thermocouple, and its temperature.

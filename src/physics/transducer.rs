@@ -1,0 +1,1 @@
+//! Pressure transducers: volts in proportion to reference and pressure.

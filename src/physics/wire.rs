@@ -1,0 +1,1 @@
+//! Resistance and voltage drop of a wire.

@@ -1,0 +1,1 @@
+//! Potentiometers, contacts and ladders.

@@ -1,0 +1,1 @@
+//! Uncertainty, decision rules and risks.

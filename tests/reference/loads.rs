@@ -1,0 +1,1 @@
+//! Copper, coils, solenoids, blowers and wires.

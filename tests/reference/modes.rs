@@ -1,0 +1,1 @@
+//! Panel modes and set-point scales.

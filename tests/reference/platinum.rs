@@ -1,0 +1,1 @@
+//! Platinum and silicon sensors against their standard and their makers' tables.

@@ -1,0 +1,1 @@
+//! Saturation, superheat and subcooling.

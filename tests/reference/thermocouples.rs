@@ -1,0 +1,1 @@
+//! Thermocouple reference functions.
