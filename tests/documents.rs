@@ -125,26 +125,32 @@ fn a_bay_outside_a_sensors_range_gives_no_window() {
 #[test]
 fn printed_limits_lie_inside_the_computed_ones() {
     let model = demo();
-    let sensor = &model.sensors["curlew-evaporator"];
-    let card = &model.cards["CUR-EVAP"];
-    let step = bayleaf::quantity::TemperatureDifference::from_kelvins(2.0);
-    let computed: Vec<_> = document::table::rows(sensor, card.meter.as_ref(), card.range, step).collect();
+    let step = Some(bayleaf::quantity::TemperatureDifference::from_kelvins(2.0));
+    let ask = document::table::Ask { id: "CUR-EVAP", from: None, to: None, step };
+    let computed = document::table::of(&model, &Words::english(), &ask).expect("it has a table");
     let documents = documents(&model, None);
     let document = documents.iter().find(|document| document.id == "CUR-EVAP").expect("it is listed");
     let data: Value = serde_json::from_slice(&document.data).expect("data is JSON");
     let rows = data["strip"]["rows"].as_array().expect("rows");
-    assert_eq!((rows.len(), computed.len()), (26, 26));
+    assert_eq!((rows.len(), computed.rows.len()), (26, 26));
     let number = |cell: &Value| -> f64 {
         let text = cell.as_str().expect("text").replace('−', "-");
         let plain: String = text.chars().filter(|c| c.is_ascii_digit() || matches!(c, '.' | '-')).collect();
         plain.parse().expect("a number")
     };
     // A millionth of the last digit is binary arithmetic, not rounding.
-    for (row, computed) in rows.iter().zip(computed) {
-        assert!(number(&row[2]) >= computed.resistance_min_ohm.expect("known") - 1e-6, "{row}");
-        assert!(number(&row[4]) <= computed.resistance_max_ohm.expect("known") + 1e-6, "{row}");
-        assert!(number(&row[5]) >= computed.voltage_min_v.expect("known") - 1e-9, "{row}");
-        assert!(number(&row[7]) <= computed.voltage_max_v.expect("known") + 1e-9, "{row}");
+    for (row, cells) in rows.iter().zip(&computed.rows) {
+        let computed = |key: &str| {
+            let column = computed.columns.iter().position(|column| column.key == key);
+            match &cells[column.expect("the column is there")] {
+                document::table::Cell::Number(number) => *number,
+                other => panic!("{key}: {other:?}"),
+            }
+        };
+        assert!(number(&row[2]) >= computed("resistance_min_ohm") - 1e-6, "{row}");
+        assert!(number(&row[4]) <= computed("resistance_max_ohm") + 1e-6, "{row}");
+        assert!(number(&row[5]) >= computed("voltage_min_v") - 1e-9, "{row}");
+        assert!(number(&row[7]) <= computed("voltage_max_v") + 1e-9, "{row}");
     }
 }
 

@@ -24,6 +24,7 @@ const ROOMS: &[&str] = &[
     "run",
     "sheet",
     "spec",
+    "table",
     "wanted",
 ];
 

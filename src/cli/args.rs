@@ -44,11 +44,12 @@ pub enum Command {
     /// Example: bayleaf check --specs specs
     Check(Check),
 
-    /// Show one sensor's table as numbers
+    /// Show the figures of one thing of the specs as a table
     ///
-    /// Limits are the exact worst case over all tolerances. CSV and JSON carry
-    /// unrounded numbers; a value that cannot be computed stays empty (CSV) or
-    /// null (JSON).
+    /// Limits are the exact worst case over all tolerances. Below the table stand
+    /// the formulas and the values it rests on, each with its place in the specs and
+    /// its source. CSV and JSON carry unrounded numbers; a value that cannot be
+    /// computed stays empty (CSV) or null (JSON).
     ///
     /// Example: bayleaf table curlew-cabin --from "0 °C" --to "40 °C" --step "5 K" --format csv
     Table(Table),
@@ -118,7 +119,7 @@ pub struct Check {
 /// Arguments of `table`.
 #[derive(Debug, Args)]
 pub struct Table {
-    /// A sensor, or a card of one
+    /// Id of a sensor, card or any other thing with figures; `kind.id` where two kinds share an id
     #[arg(value_name = "ID")]
     pub id: String,
 
@@ -134,9 +135,9 @@ pub struct Table {
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub to: Option<Temperature>,
 
-    /// Step from row to row
-    #[arg(long, value_name = "DIFFERENCE", value_parser = difference, default_value = "5 K")]
-    pub step: TemperatureDifference,
+    /// Step from row to row; 5 K for a sensor where not given
+    #[arg(long, value_name = "DIFFERENCE", value_parser = difference)]
+    pub step: Option<TemperatureDifference>,
 
     /// Form of the output
     #[arg(long, value_enum, default_value_t = Format::Text)]

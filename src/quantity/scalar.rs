@@ -122,12 +122,12 @@ scalar!(
 fn write_exact(f: &mut fmt::Formatter<'_>, value: f64, units: &[Unit]) -> fmt::Result {
     let si = units[units.len() - 1];
     // A percentage is the only SI value that is not printed as it stands.
-    let fits = |unit: &&Unit| unit.from_si(value).abs() >= 1.0;
+    let fits = |unit: &&Unit| unit.number_of(value).abs() >= 1.0;
     let unit = *units.iter().find(fits).unwrap_or(&si);
-    let shown = unit.from_si(value);
+    let shown = unit.number_of(value);
     if unit.to_si(shown).to_bits() == value.to_bits() {
         write!(f, "{shown} {}", unit.symbol())
     } else {
-        write!(f, "{} {}", si.from_si(value), si.symbol())
+        write!(f, "{} {}", si.number_of(value), si.symbol())
     }
 }

@@ -249,7 +249,7 @@ impl Unit {
     }
 
     /// `value` of the SI unit in this unit.
-    pub(super) fn from_si(self, value: f64) -> f64 {
+    pub(super) fn number_of(self, value: f64) -> f64 {
         match self.scale() {
             Scale::Ten(exponent) => unshifted(value, -exponent),
             Scale::Times(factor) => value / factor,

@@ -1,0 +1,211 @@
+//! Figures for a screen or another program: unrounded, with the formulas and
+//! the values that they rest on.
+//!
+//! One file per kind of thing that has figures. Rounding is a column's business
+//! and happens where text is made of it.
+
+mod sensor;
+
+use serde::Serialize;
+
+use crate::diag::nearest;
+use crate::model::{Fact, Model};
+use crate::quantity::{Rounding, Temperature, TemperatureDifference, decimals_for, figure};
+use crate::words::{Message, Words};
+
+/// More rows than anyone reads.
+const MOST_ROWS: f64 = 1e5;
+
+/// What is asked for.
+#[derive(Debug, Clone, Copy)]
+pub struct Ask<'a> {
+    /// The id of a thing, or `kind.id` where two kinds share it.
+    pub id: &'a str,
+    /// First and last temperature, where not the whole range.
+    pub from: Option<Temperature>,
+    /// See `from`.
+    pub to: Option<Temperature>,
+    /// From row to row, where not the usual step.
+    pub step: Option<TemperatureDifference>,
+}
+
+/// A table of figures.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Table {
+    /// What it is a table of.
+    pub title: String,
+    /// What else must be known to read it, such as the meter on the pin.
+    pub notes: Vec<String>,
+    /// The columns.
+    pub columns: Vec<Column>,
+    /// The rows, each with a cell for every column.
+    pub rows: Vec<Vec<Cell>>,
+    /// How the figures follow from the inputs, each with its source.
+    pub formulas: Vec<String>,
+    /// The values of the specs that the figures rest on.
+    pub inputs: Vec<Fact>,
+}
+
+/// One column.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Column {
+    /// Its name in CSV and JSON, with its unit.
+    pub key: &'static str,
+    /// Its head on a screen.
+    pub head: String,
+    /// How its numbers are shown on a screen.
+    pub show: Show,
+}
+
+/// How the numbers of a column become text.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Show {
+    /// This many decimals.
+    Decimals(usize, Rounding),
+    /// As many as the size of each number calls for.
+    Digits(Rounding),
+}
+
+/// What stands in a row; as JSON a number, a text or null.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(untagged)]
+pub enum Cell {
+    /// A number, in the unit of the column's key.
+    Number(f64),
+    /// A word.
+    Text(String),
+    /// Nothing: the value cannot be computed from what was given.
+    Missing,
+}
+
+impl Column {
+    /// A column with this name, head and form.
+    pub fn new(key: &'static str, head: impl Into<String>, show: Show) -> Self {
+        Self { key, head: head.into(), show }
+    }
+
+    /// Least, nominal and greatest of one quantity; limits are rounded inward.
+    #[must_use]
+    pub fn band(
+        words: &Words,
+        keys: [&'static str; 3],
+        symbol: &str,
+        form: fn(Rounding) -> Show,
+    ) -> [Self; 3] {
+        let heads = [
+            ("table-min", Rounding::Up),
+            ("table-nominal", Rounding::Nearest),
+            ("table-max", Rounding::Down),
+        ];
+        std::array::from_fn(|index| {
+            let (word, rounding) = heads[index];
+            Self::new(keys[index], format!("{symbol} {}", words.word(word)), form(rounding))
+        })
+    }
+
+    /// A cell of this column as text.
+    #[must_use]
+    pub fn text(&self, cell: &Cell) -> String {
+        match (cell, self.show) {
+            (Cell::Number(number), Show::Decimals(decimals, rounding)) => figure(*number, decimals, rounding),
+            (Cell::Number(number), Show::Digits(rounding)) => {
+                figure(*number, decimals_for(*number), rounding)
+            }
+            (Cell::Text(text), _) => text.clone(),
+            (Cell::Missing, _) => "–".to_owned(),
+        }
+    }
+}
+
+impl From<f64> for Cell {
+    fn from(number: f64) -> Self {
+        Self::Number(number)
+    }
+}
+
+impl From<Option<f64>> for Cell {
+    fn from(number: Option<f64>) -> Self {
+        number.map_or(Self::Missing, Self::Number)
+    }
+}
+
+impl From<String> for Cell {
+    fn from(text: String) -> Self {
+        Self::Text(text)
+    }
+}
+
+/// One kind of thing: its name in front of an id, its ids, and its table.
+struct Kind<'a> {
+    name: &'static str,
+    ids: Vec<&'a str>,
+    table: fn(&Model, &Words, &str, &Ask<'_>) -> Result<Table, Message>,
+}
+
+/// Every kind that has figures, in the order in which an id is looked for.
+fn kinds(model: &Model) -> Vec<Kind<'_>> {
+    vec![
+        Kind { name: "sensor", ids: ids(&model.sensors), table: sensor::of_sensor },
+        Kind { name: "card", ids: ids(&model.cards), table: sensor::of_card },
+    ]
+}
+
+fn ids<T>(things: &std::collections::BTreeMap<String, T>) -> Vec<&str> {
+    things.keys().map(String::as_str).collect()
+}
+
+/// The table of one thing.
+///
+/// # Errors
+/// When there is no such thing, or not over these temperatures.
+pub fn of(model: &Model, words: &Words, ask: &Ask<'_>) -> Result<Table, Message> {
+    let kinds = kinds(model);
+    for kind in &kinds {
+        let plain = ask.id.strip_prefix(kind.name).and_then(|rest| rest.strip_prefix('.'));
+        let wanted = plain.unwrap_or(ask.id);
+        if kind.ids.contains(&wanted) {
+            return (kind.table)(model, words, wanted, ask);
+        }
+    }
+    let known = kinds.iter().flat_map(|kind| kind.ids.iter().copied());
+    Err(match nearest(ask.id, known) {
+        Some(near) => Message::new("run-no-such-table-near").with("id", ask.id).with("near", near),
+        None => Message::new("run-no-such-table").with("id", ask.id),
+    })
+}
+
+/// The temperatures of the rows: from one end to the other, a step apart.
+///
+/// # Errors
+/// When the ends change places or lie outside what is known of the thing, or
+/// the step gives no table.
+fn temperatures(
+    ask: &Ask<'_>,
+    (id, usual, known): (
+        &str,
+        crate::quantity::Interval<Temperature>,
+        crate::quantity::Interval<Temperature>,
+    ),
+    usual_step: TemperatureDifference,
+) -> Result<Vec<Temperature>, Message> {
+    let (from, to) = (ask.from.unwrap_or(usual.low), ask.to.unwrap_or(usual.high));
+    if from > to {
+        return Err(Message::new("run-table-reversed").with("from", from).with("to", to));
+    }
+    if let Some(end) = [from, to].into_iter().find(|end| !known.contains(end)) {
+        return Err(Message::new("run-table-outside")
+            .with("at", end)
+            .with("id", id)
+            .with("low", known.low)
+            .with("high", known.high));
+    }
+    let step = ask.step.unwrap_or(usual_step);
+    let many = (to.celsius() - from.celsius()) / step.kelvins();
+    if !(step.kelvins() > 0.0 && many <= MOST_ROWS) {
+        return Err(Message::new("run-table-step").with("step", step));
+    }
+    let hair = 1e-9;
+    let counted = std::iter::successors(Some(0.0), |index| Some(index + 1.0));
+    let within = counted.take_while(|index| *index <= many + hair);
+    Ok(within.map(|index| Temperature::from_celsius(from.celsius() + index * step.kelvins())).collect())
+}
