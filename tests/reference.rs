@@ -16,6 +16,8 @@ mod decisions;
 mod dividers;
 #[path = "reference/examples.rs"]
 mod examples;
+#[path = "reference/faults.rs"]
+mod faults;
 #[path = "reference/fits.rs"]
 mod fits;
 #[path = "reference/interpolation.rs"]

@@ -67,15 +67,14 @@ pub(super) fn circuit(
     system_reference: Option<&spec::Sourced<Toleranced<Voltage>>>,
 ) -> Option<circuit::Circuit> {
     let reference = written.reference.as_ref().or(system_reference)?;
+    let topology = match written.topology.as_ref()?.value {
+        spec::Topology::PullUp => circuit::Topology::PullUp,
+        spec::Topology::PullDown => circuit::Topology::PullDown,
+    };
     Some(circuit::Circuit {
-        topology: match written.topology.as_ref()?.value {
-            spec::Topology::PullUp => circuit::Topology::PullUp,
-            spec::Topology::PullDown => circuit::Topology::PullDown,
-        },
-        resistor: written.resistor.as_ref()?.value,
-        reference: reference.value,
         series: written.series.as_ref().map(|series| series.value),
         parallel: written.parallel.as_ref().map(|parallel| parallel.value),
+        ..circuit::Circuit::divider(topology, written.resistor.as_ref()?.value, reference.value)
     })
 }
 

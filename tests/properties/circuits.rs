@@ -1,6 +1,6 @@
 //! Divider readings, their windows, and the resistance behind a reading.
 
-use bayleaf::physics::circuit::{Circuit, Meter, Probe, Topology};
+use bayleaf::physics::circuit::{Circuit, Meter, Probe, Reader, Topology};
 use bayleaf::quantity::{Interval, Resistance, Scalar, Toleranced, Voltage};
 use proptest::prelude::*;
 
@@ -24,13 +24,21 @@ fn circuits() -> impl Strategy<Value = Circuit> {
     let parallel = prop::option::of(resistors(100.0..1e6));
     (topology, resistors(100.0..1e6), reference, series, parallel).prop_map(
         |(topology, resistor, reference, series, parallel)| Circuit {
-            topology,
-            resistor,
-            reference,
             series,
             parallel,
+            ..Circuit::divider(topology, resistor, reference)
         },
     )
+}
+
+/// Circuits with another unit on the line and a return that is not quite ground.
+fn shared_circuits() -> impl Strategy<Value = Circuit> {
+    let reference = prop::option::of((1.0..12.0_f64, 0.0..0.1_f64).prop_map(|(v, part)| plus_minus(v, part)));
+    let reader = prop::option::of(
+        (resistors(1e3..1e6), reference).prop_map(|(resistor, reference)| Reader { resistor, reference }),
+    );
+    let offset = prop::option::of((0.0..0.2_f64, 0.0..0.5_f64).prop_map(|(v, part)| plus_minus(v, part)));
+    (circuits(), reader, offset).prop_map(|(circuit, reader, offset)| Circuit { reader, offset, ..circuit })
 }
 
 fn meters() -> impl Strategy<Value = Option<Meter>> {
@@ -69,11 +77,16 @@ impl Bench {
     fn of_parts(&self, shares: [f64; 6]) -> (f64, f64) {
         let [resistor, reference, series, parallel, input, sensor] = shares;
         let circuit = Circuit {
-            topology: self.circuit.topology,
             resistor: chosen(self.circuit.resistor, resistor),
             reference: chosen(self.circuit.reference, reference),
             series: self.circuit.series.map(|part| chosen(part, series)),
             parallel: self.circuit.parallel.map(|part| chosen(part, parallel)),
+            reader: self.circuit.reader.map(|reader| Reader {
+                resistor: chosen(reader.resistor, resistor),
+                reference: reader.reference.map(|part| chosen(part, series)),
+            }),
+            offset: self.circuit.offset.map(|part| chosen(part, input)),
+            ..self.circuit
         };
         let meter = self.meter.map(|meter| Meter { input: chosen(meter.input, input), at: meter.at });
         let sensor = chosen(self.sensor, sensor).nominal;
@@ -92,7 +105,7 @@ proptest! {
 
     #[test]
     fn a_window_holds_every_reading_of_good_parts(
-        circuit in circuits(),
+        circuit in shared_circuits(),
         meter in meters(),
         sensor in resistors(10.0..1e6),
         shares in prop::array::uniform6(0.0..=1.0_f64),
@@ -102,7 +115,9 @@ proptest! {
         let (reading, ratio) = bench.of_parts(shares);
         prop_assert!(holds(volts, reading), "{} outside {:?}", reading, volts);
         prop_assert!(holds(parts, ratio), "{} outside {:?}", ratio, parts);
-        prop_assert!(0.0 <= parts.low && parts.high <= 1.0 + LAST_BITS, "{:?}", parts);
+        if circuit.reader.is_none() && circuit.offset.is_none() {
+            prop_assert!(0.0 <= parts.low && parts.high <= 1.0 + LAST_BITS, "{:?}", parts);
+        }
         let nominal = circuit.voltage(sensor.nominal, meter.as_ref()).volts();
         prop_assert!(holds(volts, nominal), "{} outside {:?}", nominal, volts);
     }
@@ -139,11 +154,11 @@ proptest! {
         // Both ends are readings of parts that may exist: exact parts leave no width.
         let exact = |part: Toleranced<Resistance>| plus_minus(part.nominal.ohms(), 0.0);
         let circuit = Circuit {
-            topology: circuit.topology,
             resistor: exact(circuit.resistor),
             reference: plus_minus(circuit.reference.nominal.volts(), 0.0),
             series: circuit.series.map(exact),
             parallel: circuit.parallel.map(exact),
+            ..circuit
         };
         let meter = meter.map(|meter| Meter { input: exact(meter.input), at: meter.at });
         let sensor = Interval { low: sensor.nominal, high: sensor.nominal };
@@ -172,7 +187,7 @@ proptest! {
 
     #[test]
     fn the_resistance_behind_a_reading_is_the_sensors(
-        circuit in circuits(),
+        circuit in shared_circuits(),
         meter in prop::option::of(resistors(1e5..1e8)),
         sensor in 10.0..1e6_f64,
     ) {

@@ -19,7 +19,7 @@ pub(crate) fn divider(
     reference: Toleranced<Voltage>,
     resistor: Toleranced<Resistance>,
 ) -> Circuit {
-    Circuit { topology, resistor, reference, series: None, parallel: None }
+    Circuit::divider(topology, resistor, reference)
 }
 
 /// A meter at the control unit's pin.

@@ -1,0 +1,239 @@
+//! The divider that turns a sensor's ohms into volts at a pin.
+
+mod clamp;
+mod converter;
+mod network;
+mod self_heating;
+mod window;
+
+pub use clamp::Clamp;
+pub use converter::{Bits, Converter};
+pub use self_heating::self_heating;
+
+use crate::quantity::{Ratio, Resistance, Toleranced, Voltage};
+use network::Network;
+
+/// Which side of the signal pin the sensor is on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Topology {
+    /// Resistor from reference to signal, sensor from signal to return.
+    PullUp,
+    /// Sensor from reference to signal, resistor from signal to ground.
+    PullDown,
+}
+
+/// Where the meter's lead touches.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Probe {
+    /// At the control unit's signal pin.
+    ControlUnit,
+    /// At the sensor's signal pin, behind a series resistor if there is one.
+    Sensor,
+}
+
+/// A sensor input with tolerances.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Circuit {
+    /// Which side the sensor is on.
+    pub topology: Topology,
+    /// The pull-up or pull-down resistor.
+    pub resistor: Toleranced<Resistance>,
+    /// The reference voltage.
+    pub reference: Toleranced<Voltage>,
+    /// A second resistor that the unit switches beside the first, for a second range.
+    pub switched: Option<Toleranced<Resistance>>,
+    /// A resistor in the line, between the pin and the sensor.
+    pub series: Option<Toleranced<Resistance>>,
+    /// A resistor inside the control unit, across line and sensor: it stays
+    /// when the sensor is unplugged.
+    pub parallel: Option<Toleranced<Resistance>>,
+    /// Another unit that reads the same line.
+    pub reader: Option<Reader>,
+    /// How far the sensor's return lies above the unit's ground.
+    pub offset: Option<Toleranced<Voltage>>,
+}
+
+/// A second control unit or gauge on the line.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Reader {
+    /// Its pull-up, or its input resistance to ground.
+    pub resistor: Toleranced<Resistance>,
+    /// What its pull-up leads to; `None` for an input to ground.
+    pub reference: Option<Toleranced<Voltage>>,
+}
+
+/// A voltmeter on the line.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Meter {
+    /// Its input resistance.
+    pub input: Toleranced<Resistance>,
+    /// Where it touches.
+    pub at: Probe,
+}
+
+/// What is wrong with a circuit; [`NONE`](Self::NONE) is a good one.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Disturbance {
+    /// Resistance in the line that does not belong there.
+    pub contact: Resistance,
+    /// From the sensor's signal pin to its return, as all leaks: infinite is none, 0 Ω a short.
+    pub leak_to_return: Resistance,
+    /// To the unit's ground, by way of the body.
+    pub leak_to_ground: Resistance,
+    /// To the reference.
+    pub leak_to_reference: Resistance,
+    /// To the battery's positive pole.
+    pub leak_to_battery: Resistance,
+    /// What the battery gives.
+    pub battery: Voltage,
+    /// The sensor's return above where it should be. A pull-down sensor has none.
+    pub lift: Voltage,
+    /// The pull-up or pull-down as a multiple of what it should be.
+    pub resistor: f64,
+}
+
+impl Disturbance {
+    /// Nothing wrong.
+    pub const NONE: Self = {
+        let none = Resistance::from_ohms(f64::INFINITY);
+        Self {
+            contact: Resistance::from_ohms(0.0),
+            leak_to_return: none,
+            leak_to_ground: none,
+            leak_to_reference: none,
+            leak_to_battery: none,
+            battery: Voltage::from_volts(0.0),
+            lift: Voltage::from_volts(0.0),
+            resistor: 1.0,
+        }
+    };
+}
+
+impl Circuit {
+    /// A divider of one resistor and a reference.
+    #[must_use]
+    pub fn divider(
+        topology: Topology,
+        resistor: Toleranced<Resistance>,
+        reference: Toleranced<Voltage>,
+    ) -> Self {
+        let (switched, series, parallel, reader, offset) = (None, None, None, None, None);
+        Self { topology, resistor, reference, switched, series, parallel, reader, offset }
+    }
+
+    /// The circuit with its second resistor switched in; `None` where it has none.
+    ///
+    /// The two resistors become one: side by side, R₁R₂/(R₁+R₂), whose ends are
+    /// both at their low or both at their high ends.
+    #[must_use]
+    pub fn with_switched(&self) -> Option<Self> {
+        let second = self.switched?;
+        let side_by_side =
+            |a: Resistance, b: Resistance| Resistance::from_ohms(1.0 / (1.0 / a.ohms() + 1.0 / b.ohms()));
+        let limits =
+            self.resistor.limits.zip(second.limits).map(|(first, second)| crate::quantity::Interval {
+                low: side_by_side(first.low, second.low),
+                high: side_by_side(first.high, second.high),
+            });
+        let resistor = Toleranced { nominal: side_by_side(self.resistor.nominal, second.nominal), limits };
+        Some(Self { resistor, switched: None, ..*self })
+    }
+
+    /// The reading with everything nominal, as a part of the reference.
+    ///
+    /// A sensor of infinite resistance is an open circuit, one of 0 Ω a short.
+    ///
+    /// # Source
+    /// Kirchhoff's laws; checked against a circuit simulator in
+    /// tests/reference/03a, 03b and 03c.
+    ///
+    /// # Example
+    /// ```
+    /// use bayleaf::physics::circuit::{Circuit, Topology};
+    /// use bayleaf::quantity::{Resistance, toleranced};
+    /// let circuit = Circuit::divider(Topology::PullUp, toleranced("10 kΩ")?, toleranced("5 V")?);
+    /// let ratio = circuit.ratio(Resistance::from_ohms(32_660.0), None);
+    /// assert!((5.0 * ratio.part() - 3.827_941_87).abs() < 1e-8);
+    /// # Ok::<(), bayleaf::quantity::Misread>(())
+    /// ```
+    #[must_use]
+    pub fn ratio(&self, sensor: Resistance, meter: Option<&Meter>) -> Ratio {
+        Ratio::new(self.voltage(sensor, meter).volts() / self.reference.nominal.volts())
+    }
+
+    /// The reading with everything nominal, in volts.
+    #[must_use]
+    pub fn voltage(&self, sensor: Resistance, meter: Option<&Meter>) -> Voltage {
+        self.disturbed_voltage(sensor, &Disturbance::NONE, meter)
+    }
+
+    /// The reading with everything nominal but what is wrong.
+    ///
+    /// # Source
+    /// tests/reference/03h_fault_injection.csv.
+    #[must_use]
+    pub fn disturbed_voltage(
+        &self,
+        sensor: Resistance,
+        disturbance: &Disturbance,
+        meter: Option<&Meter>,
+    ) -> Voltage {
+        Voltage::from_volts(self.nominal(meter).volts(sensor.ohms(), disturbance))
+    }
+
+    /// What the control unit's pin sees of the sensor: line and sensor in series,
+    /// with the parallel resistor across both.
+    #[must_use]
+    pub fn leg(&self, sensor: Resistance) -> Resistance {
+        let line = self.series.map_or(0.0, |series| series.nominal.ohms()) + sensor.ohms();
+        Resistance::from_ohms(match self.parallel {
+            // In conductances an open sensor is a zero.
+            Some(parallel) if line > 0.0 => 1.0 / (1.0 / line + 1.0 / parallel.nominal.ohms()),
+            _ => line,
+        })
+    }
+
+    /// The sensor's resistance behind a nominal reading at the control unit.
+    ///
+    /// `None` when no resistance gives that reading: at or beyond the rails, or
+    /// nearer to one than the parallel or series resistor lets it come.
+    #[must_use]
+    pub fn resistance(&self, reading: Voltage, meter: Option<&Meter>) -> Option<Resistance> {
+        let network = self.nominal(meter.filter(|meter| meter.at == Probe::ControlUnit));
+        network.sensor_behind(reading.volts(), &Disturbance::NONE).map(Resistance::from_ohms)
+    }
+
+    /// What an ohmmeter reads across signal and return pin of the control unit
+    /// while it is still plugged in, its supply taken as a short.
+    ///
+    /// # Source
+    /// Common practice, no source: the resistor then lies across the sensor, and
+    /// E1 at 31 °C reads 1273 Ω instead of 1745 Ω.
+    #[must_use]
+    pub fn ohms_while_mated(&self, sensor: Resistance) -> Resistance {
+        let beside = [Some(self.resistor), self.reader.map(|reader| reader.resistor)];
+        let leg = 1.0 / self.leg(sensor).ohms();
+        let all = beside.into_iter().flatten().fold(leg, |sum, part| sum + 1.0 / part.nominal.ohms());
+        Resistance::from_ohms(1.0 / all)
+    }
+
+    fn nominal(&self, meter: Option<&Meter>) -> Network {
+        let ohms = |part: Option<Toleranced<Resistance>>, absent: f64| {
+            part.map_or(absent, |part| part.nominal.ohms())
+        };
+        let reader = self.reader.map(|reader| reader.resistor);
+        let reader_reference = self.reader.and_then(|reader| reader.reference);
+        Network {
+            topology: self.topology,
+            reference: self.reference.nominal.volts(),
+            resistor: self.resistor.nominal.ohms(),
+            series: ohms(self.series, 0.0),
+            parallel: ohms(self.parallel, f64::INFINITY),
+            meter: ohms(meter.map(|meter| meter.input), f64::INFINITY),
+            probe: meter.map_or(Probe::ControlUnit, |meter| meter.at),
+            reader: ohms(reader, f64::INFINITY),
+            reader_reference: reader_reference.map_or(0.0, |reference| reference.nominal.volts()),
+            offset: self.offset.map_or(0.0, |offset| offset.nominal.volts()),
+        }
+    }
+}

@@ -1,0 +1,162 @@
+//! One set of exact values of a circuit, solved by Kirchhoff's current law.
+
+use super::{Disturbance, Probe, Topology};
+
+/// A circuit with every value at one place inside its tolerance.
+///
+/// Two nodes, the control unit's pin and the sensor's signal pin, joined by the
+/// line. Every other part leads from a node to a fixed voltage: the reference,
+/// the unit's ground, the sensor's return, another unit's reference, the battery.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Network {
+    pub topology: Topology,
+    pub reference: f64,
+    pub resistor: f64,
+    pub series: f64,
+    /// Infinite where there is none, as all below.
+    pub parallel: f64,
+    pub meter: f64,
+    pub probe: Probe,
+    pub reader: f64,
+    /// What the other reader's resistor leads to.
+    pub reader_reference: f64,
+    /// The sensor's return above the unit's ground.
+    pub offset: f64,
+}
+
+/// Everything that leads from one node to fixed voltages.
+///
+/// Conductances are multiples of the divider resistor's own, so that a resistor
+/// alone gives its voltage to the last bit.
+#[derive(Debug, Clone, Copy)]
+struct Node {
+    unit: f64,
+    conductance: f64,
+    /// Sum of conductance times voltage: the current into the node held at 0 V.
+    current: f64,
+    /// The voltage of a part of 0 Ω.
+    pinned: Option<f64>,
+}
+
+impl Node {
+    fn new(unit: f64) -> Self {
+        Self { unit, conductance: 0.0, current: 0.0, pinned: None }
+    }
+
+    fn to(mut self, ohms: f64, volts: f64) -> Self {
+        if ohms > 0.0 {
+            self.conductance += self.unit / ohms;
+            self.current += volts * (self.unit / ohms);
+        } else {
+            self.pinned = Some(volts);
+        }
+        self
+    }
+}
+
+/// The voltages at both nodes.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Solved {
+    pub pin: f64,
+    pub sensor: f64,
+}
+
+impl Network {
+    /// The probed voltage.
+    pub(super) fn volts(&self, sensor: f64, disturbance: &Disturbance) -> f64 {
+        let solved = self.solve(sensor, disturbance);
+        match self.probe {
+            Probe::ControlUnit => solved.pin,
+            Probe::Sensor => solved.sensor,
+        }
+    }
+
+    /// Both voltages, to the unit's ground.
+    pub(super) fn solve(&self, sensor: f64, disturbance: &Disturbance) -> Solved {
+        let (pin, end) = self.nodes(Some(sensor), disturbance);
+        join(pin, end, self.series + disturbance.contact.ohms())
+    }
+
+    /// The sensor's resistance that gives this voltage at the pin; `None` where
+    /// none does.
+    ///
+    /// Not for a line that is open: the pin then says nothing of the sensor.
+    pub(super) fn sensor_behind(&self, volts: f64, disturbance: &Disturbance) -> Option<f64> {
+        let (pin, end) = self.nodes(None, disturbance);
+        let into_line = pin.current - pin.conductance * volts;
+        let line = (self.series + disturbance.contact.ohms()) / pin.unit;
+        let at_sensor = volts - into_line * line;
+        let into_sensor = into_line + end.current - end.conductance * at_sensor;
+        let ohms = (at_sensor - self.sensor_end(disturbance)) / into_sensor * pin.unit;
+        (ohms.is_finite() && ohms > 0.0).then_some(ohms)
+    }
+
+    /// The voltage across the sensor itself.
+    pub(super) fn across_sensor(&self, sensor: f64, disturbance: &Disturbance) -> f64 {
+        self.solve(sensor, disturbance).sensor - self.sensor_end(disturbance)
+    }
+
+    /// The resistance that the pin looks back into, all sources taken as shorts.
+    pub(super) fn source_resistance(&self, sensor: f64, disturbance: &Disturbance) -> f64 {
+        let (pin, end) = self.nodes(Some(sensor), disturbance);
+        let line = self.series + disturbance.contact.ohms();
+        let behind = if end.pinned.is_some() { 0.0 } else { pin.unit / end.conductance };
+        pin.unit / (pin.conductance + pin.unit / (line + behind))
+    }
+
+    /// The voltage at the far end of the sensor.
+    fn sensor_end(&self, disturbance: &Disturbance) -> f64 {
+        match self.topology {
+            Topology::PullUp => self.offset + disturbance.lift.volts(),
+            Topology::PullDown => self.reference,
+        }
+    }
+
+    fn nodes(&self, sensor: Option<f64>, disturbance: &Disturbance) -> (Node, Node) {
+        let at = |probe| if self.probe == probe { self.meter } else { f64::INFINITY };
+        let resistor = self.resistor * disturbance.resistor;
+        let (resistor_end, parallel_end) = match self.topology {
+            Topology::PullUp => (self.reference, 0.0),
+            Topology::PullDown => (0.0, self.reference),
+        };
+        let return_pin = match self.topology {
+            Topology::PullUp => self.sensor_end(disturbance),
+            Topology::PullDown => 0.0,
+        };
+        let pin = Node::new(resistor)
+            .to(resistor, resistor_end)
+            .to(self.parallel, parallel_end)
+            .to(self.reader, self.reader_reference)
+            .to(at(Probe::ControlUnit), 0.0);
+        let end = Node::new(resistor).to(at(Probe::Sensor), 0.0);
+        let end = sensor.map_or(end, |sensor| end.to(sensor, self.sensor_end(disturbance)));
+        let end = end
+            .to(disturbance.leak_to_return.ohms(), return_pin)
+            .to(disturbance.leak_to_ground.ohms(), 0.0)
+            .to(disturbance.leak_to_reference.ohms(), self.reference)
+            .to(disturbance.leak_to_battery.ohms(), disturbance.battery.volts());
+        (pin, end)
+    }
+}
+
+/// Joins two nodes by a line; an open line leaves each to itself.
+fn join(pin: Node, end: Node, line: f64) -> Solved {
+    if line <= 0.0 {
+        let both = (pin.current + end.current) / (pin.conductance + end.conductance);
+        let volts = end.pinned.unwrap_or(both);
+        return Solved { pin: volts, sensor: volts };
+    }
+    let line = pin.unit / line;
+    if let Some(volts) = end.pinned {
+        let pin = (pin.current + line * volts) / (pin.conductance + line);
+        return Solved { pin, sensor: volts };
+    }
+    let through = line + end.conductance;
+    if through <= 0.0 {
+        // The line is open and nothing holds its end: a meter there would read nothing.
+        return Solved { pin: pin.current / pin.conductance, sensor: 0.0 };
+    }
+    let seen = line * end.conductance / through;
+    let volts = (pin.current + line * end.current / through) / (pin.conductance + seen);
+    Solved { pin: volts, sensor: (end.current + line * volts) / through }
+}
