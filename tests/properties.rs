@@ -13,6 +13,8 @@ mod circuits;
 mod curves;
 #[path = "properties/decisions.rs"]
 mod decisions;
+#[path = "properties/faults.rs"]
+mod faults;
 #[path = "properties/figures.rs"]
 mod figures;
 #[path = "properties/fits.rs"]

@@ -12,6 +12,7 @@ pub mod contacts;
 pub mod copper;
 pub mod curve;
 pub mod decision;
+pub mod fault;
 pub mod fit;
 pub mod ladder;
 pub mod light;

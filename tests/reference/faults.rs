@@ -2,6 +2,9 @@
 
 use bayleaf::physics::circuit::{Bits, Circuit, Clamp, Converter, Disturbance, Topology, self_heating};
 use bayleaf::physics::curve::{BetaCurve, Curve};
+use bayleaf::physics::fault::{
+    Fault, Instruments, Kind, Reading, Second, Subject, Test, third_temperature, two_faults,
+};
 use bayleaf::quantity::{
     Beta, Current, Dissipation, Interval, Ratio, Resistance, Temperature, Toleranced, Voltage,
 };
@@ -126,7 +129,7 @@ fn a_converter_counts_and_a_good_sensor_can_look_broken() {
     let (curve, circuit) = e1();
     let [cold, hot] = converter.good_sensor_limits(&circuit, &curve).map(|end| end.expect("inside"));
     // 49 Rp/1 and Rp/49: 230.3 kΩ and 95.92 Ω, by the beta formula −57.4 °C and 129.4 °C.
-    let of = |ohms: f64| 1.0 / ((ohms / 2200.0).ln() / 3500.0 + 1.0 / 298.15) - 273.15;
+    let of = |ohms: f64| 1.0 / (libm::log(ohms / 2200.0) / 3500.0 + 1.0 / 298.15) - 273.15;
     meets("looks open", of(49.0 * 4700.0), cold.celsius(), Absolute(1e-6));
     meets("looks shorted", of(4700.0 / 49.0), hot.celsius(), Absolute(1e-6));
 }
@@ -159,4 +162,120 @@ fn a_switched_pull_up_lies_beside_the_first() {
     let limits = on.limits.expect("both have");
     meets("both low", 0.99 * 4700.0 / 5.7, limits.low.ohms(), Relative(1e-12));
     meets("both high", 1.01 * 4700.0 / 5.7, limits.high.ohms(), Relative(1e-12));
+}
+
+/// The signature table of E1: how wrong the unit's belief is.
+#[test]
+fn faults_move_the_believed_temperature_as_noted() {
+    let (curve, circuit) = e1();
+    let subject =
+        Subject { curve: &curve, tolerance: None, circuit: Some(&circuit), others: &[], battery: None };
+    let mut checked = 0;
+    for row in rows_of("e1_signatures.csv") {
+        let kind = match row.text("fault").split(' ').next() {
+            Some("series") => Kind::Series,
+            Some("leak") => Kind::Leak,
+            Some("R25") => Kind::ShiftedResistance,
+            Some("B") => Kind::ShiftedSlope,
+            Some("return") => Kind::LiftedReturn,
+            other => panic!("{}: unknown fault {other:?}", row.place()),
+        };
+        let fault = kind.of_size(row.number("size"));
+        for celsius in [-10.0, 0.0, 10.0, 25.0, 31.0, 60.0] {
+            let at = Temperature::from_celsius(celsius);
+            let believed = subject.believed(Some(&fault), at).expect("inside the curve");
+            row.agrees(&format!("t{celsius}"), believed.celsius() - celsius, Absolute(0.0501));
+            checked += 1;
+        }
+    }
+    assert_eq!(checked, 42, "every cell");
+}
+
+/// The same notes: E1 at 31 °C, good and with each of six faults.
+#[test]
+fn faults_read_in_volts_as_noted() {
+    let (curve, circuit) = e1();
+    let subject = Subject {
+        curve: &curve,
+        tolerance: None,
+        circuit: Some(&circuit),
+        others: &[],
+        battery: Some(Voltage::from_volts(12.6)),
+    };
+    let at = Temperature::from_celsius(31.0);
+    let bare = Instruments::default();
+    let volts = |fault: Option<&Fault>| {
+        subject.reading(fault, Test::VoltsAtUnit, at, &bare).expect("it has a circuit").0
+    };
+    let ohms = |fault: Option<&Fault>, test| subject.reading(fault, test, at, &bare).expect("it applies").0;
+    meets("good", 1.354, volts(None), Absolute(0.0005));
+    meets("good", 1745.0, ohms(None, Test::OhmsAtSensor), Absolute(0.5));
+    for (fault, noted) in [
+        (Kind::Series.of_size(500.0), 1.616),
+        (Kind::Leak.of_size(10e3), 1.201),
+        (Fault::Open, 5.0),
+        (Fault::OpenWire, 5.0),
+        (Fault::ShortToReturn, 0.0),
+        (Fault::ShortToGround, 0.0),
+        (Kind::LiftedReturn.of_size(0.1), 1.427),
+        (Fault::ShortToReference, 5.0),
+        (Fault::ShortToBattery, 12.6),
+    ] {
+        meets(&format!("{fault:?}"), noted, volts(Some(&fault)), Absolute(0.0005));
+    }
+    meets("mated", 1273.0, ohms(Some(&Fault::UnitStillMated), Test::OhmsAtUnit), Absolute(0.5));
+    assert!(ohms(Some(&Fault::Open), Test::OhmsAtSensor).is_infinite());
+    assert!(ohms(Some(&Fault::OpenWire), Test::OhmsAtUnit).is_infinite());
+    // A wire's fault does not show at the sensor's own pins.
+    meets("wire", 1745.0, ohms(Some(&Fault::OpenWire), Test::OhmsAtSensor), Absolute(0.5));
+    meets("wire", 2245.0, ohms(Some(&Kind::Series.of_size(500.0)), Test::OhmsAtUnit), Absolute(0.5));
+    // Common practice, no source: an unplugged sensor reads the reference at its plug,
+    // and nothing where the wire is open.
+    let unplugged = |fault: Option<&Fault>| {
+        let meter = Instruments { input: Some(written("10 MΩ")), ..bare };
+        subject.reading(fault, Test::VoltsUnplugged, at, &meter).expect("it has a circuit").0
+    };
+    meets("unplugged", 4.998, unplugged(None), Absolute(0.0005));
+    meets("unplugged, open wire", 0.0, unplugged(Some(&Fault::OpenWire)), Absolute(1e-9));
+    // Without a battery voltage there is no reading that needs one.
+    let no_battery = Subject { battery: None, ..subject };
+    assert_eq!(no_battery.reading(Some(&Fault::ShortToBattery), Test::VoltsAtUnit, at, &bare), None);
+}
+
+/// By hand: 10 % more and 100 Ω, 10 % more and 47 kΩ across it, from two readings each.
+#[test]
+fn two_readings_give_back_two_faults() {
+    let (curve, _) = e1();
+    let good = |celsius: f64| curve.resistance(Temperature::from_celsius(celsius)).expect("inside").ohms();
+    let exact = |celsius: f64, ohms: f64| Reading {
+        at: Temperature::from_celsius(celsius),
+        resistance: Resistance::from_ohms(ohms),
+        doubt: Resistance::from_ohms(0.0),
+    };
+    let rating = (Temperature::from_celsius(25.0), Ratio::new(0.0));
+    let with_series = |celsius: f64| exact(celsius, 1.1 * good(celsius) + 100.0);
+    let [series, leak] = two_faults(&curve, rating, with_series(0.0), with_series(31.0)).expect("solvable");
+    assert_eq!((series.second, leak.second), (Second::Series, Second::Leak));
+    meets("shift", 0.1, series.shift.part(), Absolute(1e-9));
+    meets("series", 100.0, series.size.ohms(), Relative(1e-9));
+    // The same two readings are also those of a sensor that is off by 17.4 %, with 145.1 kΩ
+    // across it (worked in another language): only a third temperature tells which.
+    meets("shift of the other answer", 0.173_630_6, leak.shift.part(), Absolute(1e-7));
+    meets("leak of the other answer", 145_147.33, leak.size.ohms(), Relative(1e-7));
+    assert!(series.reasonable && leak.reasonable, "{series:?} {leak:?}");
+    let hot = [60.0, 80.0].map(Temperature::from_celsius);
+    let doubt = |ohms: Resistance, _| Resistance::from_ohms(0.005 * ohms.ohms());
+    let (at, [one, other]) =
+        third_temperature(&curve, &[series, leak], &hot, doubt).expect("hot enough to tell");
+    meets("third temperature", 80.0, at.celsius(), Absolute(0.0));
+    meets("with series", 1.1 * good(80.0) + 100.0, one.ohms(), Relative(1e-9));
+    assert!(other.ohms() < one.ohms());
+    let with_leak = |celsius: f64| exact(celsius, 1.0 / (1.0 / (0.9 * good(celsius)) + 1.0 / 10e3));
+    let [series, leak] = two_faults(&curve, rating, with_leak(0.0), with_leak(31.0)).expect("solvable");
+    meets("shift", -0.1, leak.shift.part(), Absolute(1e-9));
+    meets("leak", 10e3, leak.size.ohms(), Relative(1e-9));
+    // The other answer here is a sensor with half its ohms, and 498 Ω: not inside reason.
+    meets("shift of the other answer", -0.507_641_9, series.shift.part(), Absolute(1e-7));
+    meets("series of the other answer", 498.205_529, series.size.ohms(), Relative(1e-7));
+    assert!(leak.reasonable && !series.reasonable, "{series:?} {leak:?}");
 }

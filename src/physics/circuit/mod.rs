@@ -6,7 +6,7 @@ mod network;
 mod self_heating;
 mod window;
 
-pub use clamp::Clamp;
+pub use clamp::{Clamp, Clamped};
 pub use converter::{Bits, Converter};
 pub use self_heating::self_heating;
 

@@ -1,0 +1,92 @@
+//! Which faults can be told from a good sensor, and from each other, and where best.
+
+use super::Fault;
+use super::subject::{Instruments, Subject, Test};
+use crate::quantity::{Interval, Temperature};
+
+/// Where and at what temperature to measure.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Condition {
+    /// What is measured, and where.
+    pub test: Test,
+    /// The temperature of the sensor.
+    pub at: Temperature,
+}
+
+/// How well a condition tells suspects apart.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Separation {
+    /// The condition.
+    pub condition: Condition,
+    /// How many pairs of suspects it tells apart.
+    pub pairs: usize,
+    /// Of how many.
+    pub of: usize,
+}
+
+/// Whether two faults, or a fault and a good sensor (`None`), read differently for
+/// certain: their windows, each widened by the reading's uncertainty, do not meet.
+///
+/// `None` where a tolerance is missing or the test does not apply to one of them.
+///
+/// # Source
+/// Common practice: readings that differ by more than twice the uncertainty are
+/// told apart; each reading carries its own U (JCGM 100, k = 2).
+#[must_use]
+pub fn separable(
+    subject: &Subject<'_>,
+    (one, other): (Option<&Fault>, Option<&Fault>),
+    condition: Condition,
+    instruments: &Instruments,
+) -> Option<bool> {
+    let one = widened(subject, one, condition, instruments)?;
+    let other = widened(subject, other, condition, instruments)?;
+    Some(one.high < other.low || other.high < one.low)
+}
+
+/// The condition that tells most pairs of suspects apart; of several the one that
+/// comes first in `candidates`, which are in the order of their effort.
+///
+/// `None` where no candidate tells any pair apart.
+#[must_use]
+pub fn best_condition(
+    subject: &Subject<'_>,
+    suspects: &[Option<Fault>],
+    candidates: &[Condition],
+    instruments: &Instruments,
+) -> Option<Separation> {
+    let pairs = pairs(suspects);
+    let mut best: Option<Separation> = None;
+    for &condition in candidates {
+        let apart = pairs
+            .iter()
+            .filter(|(one, other)| {
+                separable(subject, (one.as_ref(), other.as_ref()), condition, instruments) == Some(true)
+            })
+            .count();
+        if apart > best.map_or(0, |best| best.pairs) {
+            best = Some(Separation { condition, pairs: apart, of: pairs.len() });
+        }
+    }
+    best
+}
+
+fn pairs(suspects: &[Option<Fault>]) -> Vec<(Option<Fault>, Option<Fault>)> {
+    let from = |index: usize| suspects[index + 1..].iter().map(move |other| (suspects[index], *other));
+    (0..suspects.len()).flat_map(from).collect()
+}
+
+/// The window of readings, widened by the uncertainty of its own ends.
+fn widened(
+    subject: &Subject<'_>,
+    fault: Option<&Fault>,
+    Condition { test, at }: Condition,
+    instruments: &Instruments,
+) -> Option<Interval<f64>> {
+    let (_, window) = subject.reading(fault, test, at, instruments)?;
+    let window = window?;
+    let doubt = |reading: f64| {
+        if reading.is_finite() { subject.uncertainty(reading, test, at, instruments) } else { 0.0 }
+    };
+    Some(Interval { low: window.low - doubt(window.low), high: window.high + doubt(window.high) })
+}
