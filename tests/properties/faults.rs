@@ -8,8 +8,7 @@ use bayleaf::physics::fault::{
 };
 use bayleaf::physics::tolerance::Tolerance;
 use bayleaf::quantity::{
-    Accuracy, Beta, Interval, Ratio, Resistance, Temperature, TemperatureDifference, Toleranced, Voltage,
-    toleranced,
+    Accuracy, Beta, Ratio, Resistance, Temperature, TemperatureDifference, Toleranced, Voltage, toleranced,
 };
 use proptest::prelude::*;
 
