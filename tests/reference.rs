@@ -8,6 +8,8 @@
 mod air;
 #[path = "reference/bench.rs"]
 mod bench;
+#[path = "reference/budgets.rs"]
+mod budgets;
 #[path = "reference/curves.rs"]
 mod curves;
 #[path = "reference/decisions.rs"]

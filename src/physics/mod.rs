@@ -20,6 +20,7 @@ pub mod modes;
 pub mod potentiometer;
 pub mod preferred;
 pub mod refrigerant;
+pub mod remedy;
 pub mod scale;
 pub mod soak;
 pub mod solenoid;
