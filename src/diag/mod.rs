@@ -106,6 +106,11 @@ impl Findings {
         self.list.borrow_mut().push(finding);
     }
 
+    /// Adds several, or none.
+    pub fn report_all(&self, findings: impl IntoIterator<Item = Finding>) {
+        self.list.borrow_mut().extend(findings);
+    }
+
     /// Whether any of them is an error.
     #[must_use]
     pub fn has_errors(&self) -> bool {

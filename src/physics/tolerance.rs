@@ -2,9 +2,9 @@
 
 use super::Band;
 use super::curve::{Curve, CurveError, Table};
-use crate::quantity::{Ratio, Resistance, Temperature, TemperatureDifference};
+use crate::quantity::{Interval, Ratio, Resistance, Temperature, TemperatureDifference};
 
-/// The tolerance of a thermistor, as its documents state it.
+/// The tolerance of a sensor, as its documents state it.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Tolerance {
     /// Part of the resistance at one temperature, part of the B value elsewhere.
@@ -18,6 +18,8 @@ pub enum Tolerance {
     },
     /// The same distance in temperature everywhere.
     Temperature(TemperatureDifference),
+    /// A distance in temperature that grows with |t|, by the standard's class.
+    Platinum(PlatinumClass),
     /// Columns of least and greatest resistance in the source's own table.
     Columns {
         /// The column of least resistance.
@@ -27,18 +29,74 @@ pub enum Tolerance {
     },
 }
 
+/// A tolerance class of platinum resistance thermometers.
+///
+/// # Source
+/// IEC 60751:2008, table 3; tests/reference/02c_pt_tolerance.csv.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum PlatinumClass {
+    /// ± (0.1 + 0.0017 |t|) K.
+    AA,
+    /// ± (0.15 + 0.002 |t|) K.
+    A,
+    /// ± (0.3 + 0.005 |t|) K.
+    B,
+    /// ± (0.6 + 0.01 |t|) K.
+    C,
+}
+
+impl PlatinumClass {
+    /// How far from the true temperature a good part may read, either way.
+    ///
+    /// # Example
+    /// ```
+    /// use bayleaf::physics::tolerance::PlatinumClass;
+    /// use bayleaf::quantity::Temperature;
+    /// let off = PlatinumClass::B.difference(Temperature::from_celsius(100.0));
+    /// assert!((off.kelvins() - 0.8).abs() < 1e-12);
+    /// ```
+    #[must_use]
+    pub fn difference(self, at: Temperature) -> TemperatureDifference {
+        let (fixed, growth) = match self {
+            Self::AA => (0.1, 0.0017),
+            Self::A => (0.15, 0.002),
+            Self::B => (0.3, 0.005),
+            Self::C => (0.6, 0.01),
+        };
+        TemperatureDifference::from_kelvins(fixed + growth * at.celsius().abs())
+    }
+
+    /// The temperatures that the class holds at.
+    ///
+    /// # Range
+    /// Those of wire-wound elements; a thin-film element's data sheet may give
+    /// less. From memory (IEC 60751:2008, table 3), no source was opened.
+    #[must_use]
+    pub fn range(self) -> Interval<Temperature> {
+        let (low, high) = match self {
+            Self::AA => (-50.0, 250.0),
+            Self::A => (-100.0, 450.0),
+            Self::B | Self::C => (-196.0, 600.0),
+        };
+        Interval { low: Temperature::from_celsius(low), high: Temperature::from_celsius(high) }
+    }
+}
+
 /// The resistance of a part at one temperature: least, nominal, greatest.
+///
+/// The least is the low limit whether the curve falls or rises.
 ///
 /// For [`Tolerance::Rated`] the limits are the exact corners
 /// R(T) (1 ± δR) (R(T)/R(T₀))^(± δB), with δR and δB the parts of resistance
 /// and B value. For a beta curve that is R₀ (1 ± δR) exp[B (1 ± δB)(1/T − 1/T₀)];
 /// for any other curve it is the same growth with the curve's own effective B
 /// between T₀ and T. The corners are not symmetric, and the worst corner of B
-/// changes sides at T₀.
+/// changes sides at T₀. Where the smooth curve through a column would cross the
+/// nominal one between two rows, the limit is the nominal value.
 ///
 /// # Errors
 /// Where the curve, or a column, is not known at the temperature, or at a
-/// temperature ± K away from it.
+/// temperature ± K away from it; outside the range of a platinum class.
 ///
 /// # Source
 /// tests/reference/01c_ntc_beta_tolerance.csv; the first-order form is in
@@ -56,12 +114,23 @@ pub fn band(curve: &Curve, tolerance: &Tolerance, at: Temperature) -> Result<Ban
             (corner(-1.0), corner(1.0))
         }
         Tolerance::Temperature(difference) => service_limits(curve, *difference, at)?,
-        Tolerance::Columns { low, high } => (low.resistance(at)?, high.resistance(at)?),
+        Tolerance::Platinum(class) => {
+            if !class.range().contains(&at) {
+                return Err(CurveError::OutsideDomain);
+            }
+            service_limits(curve, class.difference(at), at)?
+        }
+        Tolerance::Columns { low, high } => {
+            let least = |a: Resistance, b: Resistance| if a < b { a } else { b };
+            let most = |a: Resistance, b: Resistance| if a > b { a } else { b };
+            (least(low.resistance(at)?, nominal), most(high.resistance(at)?, nominal))
+        }
     };
     Ok(Band { low, nominal, high })
 }
 
-/// The resistances of a nominal part that is warmer, and colder, by a difference.
+/// The resistances of a nominal part that is colder and warmer by a difference,
+/// the smaller one first.
 ///
 /// This is the service limit: a reading between them cannot explain a complaint
 /// of a temperature that is wrong by more than `difference`.
@@ -73,5 +142,7 @@ pub fn service_limits(
     difference: TemperatureDifference,
     at: Temperature,
 ) -> Result<(Resistance, Resistance), CurveError> {
-    Ok((curve.resistance(at.plus(difference))?, curve.resistance(at.minus(difference))?))
+    let warmer = curve.resistance(at.plus(difference))?;
+    let colder = curve.resistance(at.minus(difference))?;
+    Ok(if curve.falls() { (warmer, colder) } else { (colder, warmer) })
 }

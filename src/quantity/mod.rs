@@ -8,6 +8,7 @@
 
 mod accuracy;
 mod figure;
+mod misprint;
 mod phrase;
 mod read;
 mod scalar;
@@ -17,6 +18,7 @@ mod wire;
 
 pub use accuracy::Accuracy;
 pub use figure::{Rounding, decimals_for, figure, ten_to};
+pub use misprint::{Slip, half_last_digit, slip};
 pub use read::{
     Interval, Misread, Quantity, Reason, Toleranced, accuracy, interval, number, ratio, scalar, toleranced,
 };

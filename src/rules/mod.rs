@@ -16,7 +16,7 @@ mod range_known;
 mod sheet_fits;
 mod shop_named;
 mod strip_rows;
-mod table_falls;
+mod table_one_way;
 mod table_outlier;
 mod tolerance_form;
 mod tolerance_missing;
@@ -39,7 +39,7 @@ pub fn check(set: &Set, findings: &Findings) {
         sheet_fits::check,
         shop_named::check,
         strip_rows::check,
-        table_falls::check,
+        table_one_way::check,
         table_outlier::check,
         tolerance_form::check,
         tolerance_missing::check,

@@ -63,6 +63,7 @@ wanted-two-rows = expected two rows or more
 wanted-min-nominal-max = expected min ≤ nominal ≤ max
 wanted-same-columns = expected as many columns as in the first row
 wanted-falling = expected fewer ohms than in the colder row
+wanted-rising = expected more ohms than in the colder row
 wanted-near = its neighbours lead to about { $ohms } Ω
 wanted-inside = expected { $low } to { $high }
 wanted-one-tolerance = expected one way to state the tolerance
@@ -156,9 +157,15 @@ rule-limits-order = limits the wrong way round in row `{ $row }`
 rule-mixed-columns = row `{ $row }` has other columns than the first row
 rule-equal-temperatures = temperature { $temperature } stands in two rows
 rule-not-falling = resistance does not fall from row `{ $colder }` to row `{ $hotter }`
-rule-not-falling-help = check both rows against the source; an NTC thermistor has fewer ohms when hotter
+rule-not-falling-help = check both rows against the source; this table has fewer ohms when hotter, as NTC thermistors do
+rule-not-rising = resistance does not rise from row `{ $colder }` to row `{ $hotter }`
+rule-not-rising-help = check both rows against the source; this table has more ohms when hotter, as platinum and silicon do
 rule-outlier = row `{ $row }` lies { $percent } % off the curve of its neighbours
 rule-outlier-help = check this row against the source for a mistyped digit
+rule-outlier-digit = `{ $number }` would fit, with one digit another: check this row against the source
+rule-outlier-swapped = `{ $number }` would fit, with two digits in the other order: check this row against the source
+rule-outlier-point = `{ $number }` would fit, with the point one place on: check this row against the source
+rule-outlier-prefix = `{ $number }` would fit, a thousand times off: check this row's unit against the source
 rule-range-beyond-table = `{ $range }` goes beyond the table, which ends at { $low } and { $high }
 rule-range-beyond-formula = `{ $range }` goes beyond what is computed for a thermistor, { $low } to { $high }
 rule-range-beyond-sensor = `{ $range }` goes beyond the sensor's own range, { $low } to { $high }
@@ -280,6 +287,10 @@ card-alt-pull-down = Circuit: the sensor lies between reference pin { $other }, 
 card-example = Worked example at { $temperature } °C
 card-example-beta = R = { $rated } Ω × exp[{ $beta } K × (1/{ $kelvins } K − 1/{ $rated-kelvins } K)] = { $ohms } Ω
 card-example-steinhart-hart = 1/T = a + b ln R + c (ln R)³ with T = { $kelvins } K: R = { $ohms } Ω
+card-example-steinhart-hart-4 = 1/T = a + b L + c L² + d L³ with L = ln(R/{ $base } Ω) and T = { $kelvins } K: R = { $ohms } Ω
+card-example-platinum = R = { $rated } Ω × (1 + 3.9083·10⁻³ t − 5.775·10⁻⁷ t²) with t = { $temperature }: R = { $ohms } Ω
+card-example-platinum-cold = R = { $rated } Ω × (1 + 3.9083·10⁻³ t − 5.775·10⁻⁷ t² − 4.183·10⁻¹² (t − 100) t³) with t = { $temperature }: R = { $ohms } Ω
+card-example-silicon = R = { $rated } Ω × (1 + a x + b x²) with x = { $temperature } − { $rated-temperature } = { $above } K: R = { $ohms } Ω
 card-example-table = { $temperature } °C = { $fahrenheit } °F, on the smooth curve through the rows, ln R against 1/T: R = { $ohms } Ω
 card-example-pull-up = V = { $reference } × { $ohms } Ω / ({ $ohms } Ω + { $resistor } Ω) = { $volts } V.
 card-example-pull-down = V = { $reference } × { $resistor } Ω / ({ $ohms } Ω + { $resistor } Ω) = { $volts } V.

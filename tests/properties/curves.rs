@@ -1,7 +1,9 @@
 //! Curves and the tolerances around them.
 
-use bayleaf::physics::curve::{BetaCurve, Curve, CurveError, SteinhartHart, Table};
-use bayleaf::physics::tolerance::{Tolerance, band};
+use bayleaf::physics::curve::{
+    BetaCurve, Curve, CurveError, Direction, Platinum, SiliconPtc, SteinhartHart, SteinhartHart4, Table,
+};
+use bayleaf::physics::tolerance::{PlatinumClass, Tolerance, band};
 use bayleaf::quantity::{Beta, Ratio, Resistance, Temperature, TemperatureDifference};
 use proptest::prelude::*;
 
@@ -61,8 +63,54 @@ fn table(points: &[(Temperature, Resistance)]) -> Curve {
     Curve::Table(Table::new(points).expect("every piece falls"))
 }
 
+/// Four terms: those of tests/reference/01b within 5 %, for ratios to any R₂₅.
+fn four_term_curves() -> impl Strategy<Value = Curve> {
+    let near = || 0.95..1.05_f64;
+    (10.0..1e6_f64, near(), near(), near(), near()).prop_map(|(base, a, b, c, d)| {
+        let terms = [3.353_943_8e-3 * a, 2.564_609_5e-4 * b, 2.515_816_6e-6 * c, 1.050_306_9e-7 * d];
+        let curve = SteinhartHart4::new(terms, Resistance::from_ohms(base));
+        Curve::SteinhartHart4(curve.expect("near the coefficients of a thermistor"))
+    })
+}
+
+fn platinum_curves() -> impl Strategy<Value = Curve> {
+    let platinum = |ohms| Platinum::new(Resistance::from_ohms(ohms)).expect("above zero");
+    (1.0..1e5_f64).prop_map(move |ohms| Curve::Platinum(platinum(ohms)))
+}
+
+/// Silicon near the published coefficients of tests/reference/02f, and far from them.
+fn silicon_curves() -> impl Strategy<Value = Curve> {
+    (10.0..1e5_f64, -40.0..120.0_f64, 1e-3..2e-2_f64, -1e-5..5e-5_f64).prop_map(|(rated, at, a, b)| {
+        let at = Temperature::from_celsius(at);
+        let curve = SiliconPtc::new(Resistance::from_ohms(rated), at, a, b);
+        Curve::SiliconPtc(curve.expect("it rises at the rated temperature"))
+    })
+}
+
+/// Tables that rise by 0.1 to 2 % a kelvin.
+fn rising_tables() -> impl Strategy<Value = Curve> {
+    let pieces = prop::collection::vec((2.0..30.0_f64, 0.001..0.02_f64), 1..12);
+    (-60.0..0.0_f64, 100.0..5e3_f64, pieces).prop_map(|(coldest, least, pieces)| {
+        let mut points = vec![(Temperature::from_celsius(coldest), Resistance::from_ohms(least))];
+        for (apart, rise) in pieces {
+            let (at, of) = points[points.len() - 1];
+            let next = at.plus(TemperatureDifference::from_kelvins(apart));
+            points.push((next, Resistance::from_ohms(of.ohms() * libm::exp(rise * apart))));
+        }
+        table(&points)
+    })
+}
+
+fn falling_curves() -> impl Strategy<Value = Curve> {
+    prop_oneof![beta_curves(), steinhart_hart_curves(), four_term_curves(), tables()]
+}
+
+fn rising_curves() -> impl Strategy<Value = Curve> {
+    prop_oneof![platinum_curves(), silicon_curves(), rising_tables()]
+}
+
 fn curves() -> impl Strategy<Value = Curve> {
-    prop_oneof![beta_curves(), steinhart_hart_curves(), tables()]
+    prop_oneof![falling_curves(), rising_curves()]
 }
 
 /// The temperature a share of the way from the coldest to the hottest of a curve.
@@ -98,12 +146,31 @@ proptest! {
     }
 
     #[test]
-    fn a_colder_part_has_more_ohms(curve in curves(), share in 0.0..0.99_f64, further in 0.001..=1.0_f64) {
+    fn a_curve_goes_one_way(curve in curves(), share in 0.0..0.99_f64, further in 0.001..=1.0_f64) {
         let colder = at_share(&curve, share);
         let warmer = at_share(&curve, share + further * (1.0 - share));
-        prop_assert!(ohms(&curve, colder)? > ohms(&curve, warmer)?, "{} and {}", colder, warmer);
+        let by = ohms(&curve, warmer)? - ohms(&curve, colder)?;
         let slope = known(curve.slope(colder))?;
-        prop_assert!(slope.is_finite() && slope < 0.0, "slope {} at {}", slope, colder);
+        prop_assert!(slope.is_finite(), "slope {} at {}", slope, colder);
+        match curve.direction() {
+            Direction::Falling => prop_assert!(by < 0.0 && slope < 0.0, "{} and {}", colder, warmer),
+            Direction::Rising => prop_assert!(by > 0.0 && slope > 0.0, "{} and {}", colder, warmer),
+        }
+    }
+
+    #[test]
+    fn a_platinum_class_holds_its_nominal_wherever_it_holds(
+        curve in platinum_curves(),
+        class in prop::sample::select(vec![
+            PlatinumClass::AA, PlatinumClass::A, PlatinumClass::B, PlatinumClass::C,
+        ]),
+        at in -200.0..850.0_f64,
+    ) {
+        let at = Temperature::from_celsius(at);
+        match band(&curve, &Tolerance::Platinum(class), at) {
+            Ok(band) => prop_assert!(band.low < band.nominal && band.nominal < band.high, "{:?}", band),
+            Err(error) => prop_assert!(!class.range().contains(&at), "{} at {}", error, at),
+        }
     }
 
     #[test]
@@ -248,6 +315,8 @@ proptest! {
     fn a_curve_that_exists_has_finite_values_everywhere(
         beta in (1e-3..1e9_f64, -100.0..350.0_f64, 1.0..1e6_f64),
         coefficients in (-1.0..1.0_f64, 1e-9..1.0_f64, 0.0..1.0_f64),
+        any in prop::array::uniform4(prop::num::f64::ANY),
+        wild in prop::array::uniform4(-1.0..1.0_f64),
         shares in prop::collection::vec(0.0..=1.0_f64, 8),
         any_ohms in 1e-12..1e12_f64,
     ) {
@@ -256,8 +325,19 @@ proptest! {
         let beta = BetaCurve::new(Resistance::from_ohms(rated), at, Beta::from_kelvins(kelvins));
         let (a, b, c) = coefficients;
         let steinhart_hart = SteinhartHart::new(a * 1e-2, b * 1e-2, c * 1e-4);
-        let both = [beta.map(Curve::Beta), steinhart_hart.map(Curve::SteinhartHart)];
-        for curve in both.into_iter().flatten() {
+        let base = |ohms: f64| Resistance::from_ohms(ohms);
+        let wild = [wild[0] * 1e-2, wild[1] * 1e-2, wild[2] * 1e-4, wild[3] * 1e-5];
+        let every = [
+            beta.map(Curve::Beta),
+            steinhart_hart.map(Curve::SteinhartHart),
+            SteinhartHart4::new(wild, base(1.0)).map(Curve::SteinhartHart4),
+            SteinhartHart4::new(wild, base(rated)).map(Curve::SteinhartHart4),
+            SteinhartHart4::new(any, base(any[0])).map(Curve::SteinhartHart4),
+            Platinum::new(base(any[0])).map(Curve::Platinum),
+            SiliconPtc::new(base(any[0]), at, any[1], any[2]).map(Curve::SiliconPtc),
+            SiliconPtc::new(base(rated), at, wild[1].abs(), wild[2]).map(Curve::SiliconPtc),
+        ];
+        for curve in every.into_iter().flatten() {
             for share in &shares {
                 let at = at_share(&curve, *share);
                 ohms(&curve, at)?;

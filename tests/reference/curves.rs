@@ -1,6 +1,6 @@
 //! Published curves: tables, Steinhart–Hart coefficients, B values.
 
-use bayleaf::physics::curve::{BetaCurve, Curve, CurveError, SteinhartHart, Table};
+use bayleaf::physics::curve::{BetaCurve, Curve, CurveError, SteinhartHart, SteinhartHart4, Table};
 use bayleaf::quantity::{Beta, Resistance, Temperature};
 
 use crate::sheet::Within::{Absolute, Relative};
@@ -114,18 +114,19 @@ fn a_thinned_table_finds_its_dropped_points() {
     assert_eq!(checked, 93, "every other row of 01a");
 }
 
-/// 01b: the three-term formula and its inverse, against 50-digit arithmetic.
+/// 01b: the three- and the four-term formula and their inverses, against 50-digit arithmetic.
 #[test]
 fn steinhart_hart_meets_high_precision_arithmetic_both_ways() {
-    let (mut cold_to_ohms, mut ohms_to_cold, mut other_forms) = (0, 0, 0);
+    let (mut cold_to_ohms, mut ohms_to_cold, mut four_terms) = (0, 0, 0);
     for row in rows_of("01b_ntc_steinhart_hart.csv") {
-        // The four- and five-term forms, and those in R/R25, are not this formula.
-        let three_terms = row.is_zero("D2") && row.is_zero("D5");
-        if !three_terms || (row.number("R0") - 1.0).abs() > 0.0 {
-            other_forms += 1;
-            continue;
-        }
-        let curve = steinhart_hart(&row, ["A", "B", "C"]);
+        assert!(row.is_zero("D5"), "{}: no formula here has a fifth power", row.place());
+        let curve = if row.is_zero("D2") {
+            steinhart_hart(&row, ["A", "B", "C"])
+        } else {
+            four_terms += 1;
+            let terms = ["A", "B", "D2", "C"].map(|column| row.number(column));
+            Curve::SteinhartHart4(SteinhartHart4::new(terms, row.ohms("R0")).expect("a published set"))
+        };
         // Header: pure arithmetic in double, 1e-9 relative and 1e-9 K.
         match row.text("direction") {
             "t_to_R" => {
@@ -139,7 +140,7 @@ fn steinhart_hart_meets_high_precision_arithmetic_both_ways() {
             other => panic!("{}: unknown direction {other}", row.place()),
         }
     }
-    assert_eq!((cold_to_ohms, ohms_to_cold, other_forms), (30, 21, 17), "rows of 01b");
+    assert_eq!((cold_to_ohms, ohms_to_cold, four_terms), (40, 28, 17), "rows of 01b");
 }
 
 fn steinhart_hart(row: &Row, columns: [&str; 3]) -> Curve {

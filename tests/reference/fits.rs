@@ -1,1 +1,146 @@
-//! Fits of coefficients to points.
+//! Coefficients fitted to published tables, and rows that were misprinted.
+
+use bayleaf::physics::curve::outlier::Point;
+use bayleaf::physics::curve::{Curve, SteinhartHart};
+use bayleaf::physics::fit::{Fit, Model, fit, suspect};
+use bayleaf::quantity::{Ratio, Resistance, Temperature};
+
+use crate::curves::{Points, published_tables};
+use crate::platinum::silicon_tables;
+use crate::sheet::Within::{Absolute, Relative};
+use crate::sheet::{Row, rows_of};
+
+/// The published points that a row of 01e was fitted to: `0 25 50` or `0..70 step 10`.
+fn chosen(points: &Points, row: &Row) -> Points {
+    let text = row.text("t_points");
+    let number = |text: &str| text.trim().parse::<f64>().unwrap_or_else(|_| panic!("{}", row.place()));
+    let wanted: Vec<f64> = match text.split_once(" step ") {
+        Some((ends, step)) => {
+            let (first, last) = ends.split_once("..").unwrap_or_else(|| panic!("{}", row.place()));
+            let count = ((number(last) - number(first)) / number(step)).round() as i32;
+            (0..=count).map(|index| number(first) + f64::from(index) * number(step)).collect()
+        }
+        None => text.split(' ').map(number).collect(),
+    };
+    let is = |celsius: f64| move |(at, _): &&(Temperature, Resistance)| (at.celsius() - celsius).abs() < 1e-6;
+    let found: Points =
+        wanted.iter().filter_map(|&celsius| points.iter().find(is(celsius)).copied()).collect();
+    assert!(found.len() >= 3, "{}: only {} of the points are in 01a", row.place(), found.len());
+    found
+}
+
+fn coefficients(fitted: &Fit) -> [f64; 4] {
+    match &fitted.curve {
+        // In the columns' order: A, B, C of the cube, C2 of the square.
+        Curve::SteinhartHart(curve) => {
+            let (a, b, c) = curve.coefficients();
+            [a, b, c, 0.0]
+        }
+        Curve::SteinhartHart4(curve) => {
+            let [a, b, c, d] = curve.coefficients();
+            [a, b, d, c]
+        }
+        other => panic!("not asked for: {other:?}"),
+    }
+}
+
+/// 01e: the fits of 50-digit arithmetic are met: coefficients of the same method to
+/// 1e-6 relative, residuals to 1e-4 K, as the header demands.
+#[test]
+fn fits_meet_those_of_high_precision_arithmetic() {
+    let tables = published_tables();
+    let (mut exact, mut squares, mut other_method, mut without_table) = (0, 0, 0, 0);
+    for row in rows_of("01e_ntc_sh_fits.csv") {
+        let part = row.text("part").replace("CurveA_x10000ohm", "CurveA_ratio");
+        let Some((_, points)) = tables.iter().find(|(name, _)| *name == part) else {
+            without_table += 1;
+            continue;
+        };
+        let used = chosen(points, &row);
+        let model = if row.is_zero("C2_lnR2_term") { Model::SteinhartHart } else { Model::SteinhartHart4 };
+        let fitted = fit(model, &used).unwrap_or_else(|error| panic!("{}: {error}", row.place()));
+        if row.text("method") == "ls_T" {
+            // Another thing is minimised there: kelvins, where ours cannot be smaller
+            // and, on these tables, is less than a quarter larger.
+            let (ours, theirs) = (fitted.rms().temperature.kelvins(), row.number("rms_res_fit_K"));
+            assert!(ours >= theirs - 1e-6 && ours < 1.25 * theirs, "{}: {ours}", row.place());
+            other_method += 1;
+            continue;
+        }
+        let names = ["A", "B", "C", "C2_lnR2_term"];
+        for (name, value) in names.iter().zip(coefficients(&fitted)) {
+            row.agrees(name, value, Relative(1e-6));
+        }
+        row.agrees("max_res_fit_K", fitted.largest().temperature.kelvins(), Absolute(1e-4));
+        row.agrees("rms_res_fit_K", fitted.rms().temperature.kelvins(), Absolute(1e-4));
+        if row.text("method") == "exact3" { exact += 1 } else { squares += 1 }
+    }
+    assert_eq!((exact, squares, other_method, without_table), (7, 8, 4, 9), "rows of 01e");
+}
+
+/// 01c: two points give the B value that joins them.
+#[test]
+fn a_beta_fit_of_two_points_is_the_b_value_between_them() {
+    let mut checked = 0;
+    for row in rows_of("01c_ntc_beta_from_table.csv") {
+        let points = [(row.celsius("t1"), row.ohms("R1")), (row.celsius("t2"), row.ohms("R2"))];
+        let fitted = fit(Model::Beta, &points).expect("a published table falls");
+        let Curve::Beta(curve) = &fitted.curve else { panic!("a beta curve was asked for") };
+        row.agrees("B_K", curve.parameters().2.kelvins(), Relative(1e-8));
+        assert!(fitted.largest().temperature.kelvins() < 1e-9, "{}", row.place());
+        checked += 1;
+    }
+    assert_eq!(checked, 10, "every row of 01c");
+}
+
+/// The rows that 01e's header and coefficients give of a laser-driver manual: three
+/// exact ones make the table, which the header says holds to 0.001 °C.
+fn manual(at_40: f64) -> Vec<Point> {
+    let row = |row: &Row| row.text("part").ends_with("_with_5231_at_40") && row.text("method") == "exact3";
+    let rows = rows_of("01e_ntc_sh_fits.csv");
+    let fitted = rows.iter().find(|found| row(found)).expect("01e has the manual's fit");
+    let curve = SteinhartHart::new(fitted.number("A"), fitted.number("B"), fitted.number("C"));
+    let curve = Curve::SteinhartHart(curve.expect("a thermistor"));
+    let point = |celsius: f64| {
+        let at = Temperature::from_celsius(celsius);
+        let of = if (celsius - 40.0).abs() < 0.5 { at_40 } else { crate::curves::ohms(&curve, at).round() };
+        Point { at, of: Resistance::from_ohms(of), rounding: Ratio::new(0.5 / of) }
+    };
+    [0.0, 10.0, 20.0, 30.0, 40.0, 50.0].map(point).to_vec()
+}
+
+/// 01e: a manual's 40 °C row reads 5331 Ω and must be 5231 Ω.
+#[test]
+fn the_misprint_of_a_published_manual_is_found() {
+    let found = suspect(&manual(5331.0)).expect("a row of the manual is misprinted");
+    assert_eq!(found.index, 4, "the row at 40 °C");
+    assert!((found.expected.ohms() - 5231.0).abs() < 1.0, "{}", found.expected);
+    assert_eq!(suspect(&manual(5231.0)), None, "mended, it is clean");
+}
+
+/// No published table is suspected: whole, thinned, or cut to windows of five to
+/// twelve rows; thermistors of 01a, silicon of 02d.
+#[test]
+fn no_published_table_is_suspected_by_the_fit() {
+    let four_digits = |ohms: f64| Ratio::new(if ohms >= 1000.0 { 0.5 / ohms } else { 0.05 / ohms });
+    let mut tried = 0;
+    for (part, points) in published_tables().into_iter().chain(silicon_tables()) {
+        let points: Vec<Point> =
+            points.iter().map(|&(at, of)| Point { at, of, rounding: four_digits(of.ohms()) }).collect();
+        for step in [1, 2, 3] {
+            let thinned: Vec<Point> = points.iter().copied().step_by(step).collect();
+            for length in (5..=12).chain([thinned.len()]) {
+                for window in thinned.windows(length) {
+                    assert_eq!(
+                        suspect(window),
+                        None,
+                        "{part}, every {step}, {length} rows from {:?}",
+                        window[0]
+                    );
+                    tried += 1;
+                }
+            }
+        }
+    }
+    assert!(tried > 1000, "only {tried} tables were tried");
+}

@@ -13,8 +13,10 @@ use crate::words::{Message, Words};
 /// A warm bay; between two rows of any five-point table.
 const USUAL: Temperature = Temperature::from_celsius(31.0);
 
-/// A bad contact to show what a wrong reading looks like.
-const EXTRA: Resistance = Resistance::from_ohms(500.0);
+/// Bad contacts to show what a wrong reading looks like, in Ω: the first that the
+/// sensor's curve can still be read at. Half a kiloohm is nothing to one sensor
+/// and beyond every temperature of another.
+const EXTRA: [f64; 4] = [500.0, 100.0, 10.0, 1.0];
 
 #[derive(Debug, Serialize)]
 pub(super) struct Example {
@@ -52,6 +54,25 @@ fn resistance(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option
                 .with("rated-kelvins", figures::trimmed(rated_at.kelvins()))
         }
         Curve::SteinhartHart(_) => Message::new("card-example-steinhart-hart"),
+        Curve::SteinhartHart4(curve) => {
+            Message::new("card-example-steinhart-hart-4").with("base", nominal_ohms(curve.base().ohms()))
+        }
+        Curve::Platinum(curve) => {
+            let cold = at.celsius() < 0.0;
+            let id = if cold { "card-example-platinum-cold" } else { "card-example-platinum" };
+            Message::new(id)
+                .with("rated", nominal_ohms(curve.at_zero().ohms()))
+                .with("temperature", figures::celsius(at))
+        }
+        Curve::SiliconPtc(curve) => {
+            let (rated, rated_at) = curve.rated();
+            let above = at.celsius() - rated_at.celsius();
+            Message::new("card-example-silicon")
+                .with("rated", nominal_ohms(rated.ohms()))
+                .with("temperature", figures::celsius(at))
+                .with("rated-temperature", figures::celsius(rated_at))
+                .with("above", figures::trimmed(above))
+        }
         Curve::Table(_) => Message::new("card-example-table")
             .with("temperature", figures::celsius(at))
             .with("fahrenheit", figures::trimmed(at.fahrenheit())),
@@ -104,12 +125,15 @@ fn window(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<Str
 
 /// What a bad contact would make of it.
 fn fault(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<String> {
-    let wrong = Resistance::from_ohms(readings.ohms(at)?.ohms() + EXTRA.ohms());
     let circuit = readings.circuit()?;
+    let good = readings.ohms(at)?.ohms();
+    let (extra, wrong, believed) = EXTRA.into_iter().find_map(|extra| {
+        let wrong = Resistance::from_ohms(good + extra);
+        Some((extra, wrong, readings.sensor.curve.temperature(wrong).ok()?))
+    })?;
     let volts = circuit.voltage(wrong, readings.meter.as_ref());
-    let believed = readings.sensor.curve.temperature(wrong).ok()?;
     let message = Message::new("card-example-fault")
-        .with("extra", EXTRA)
+        .with("extra", Resistance::from_ohms(extra))
         .with("volts", nominal_volts(volts.volts()))
         .with("believed", figure(believed.celsius(), 1, Rounding::Nearest));
     Some(words.say(&message))

@@ -1,11 +1,12 @@
 //! A table of points, interpolated in ln R against 1/T.
 
-use super::CurveError;
+use super::{CurveError, Direction};
 use crate::quantity::{Interval, Resistance, Temperature};
 
 /// Points of a curve, joined by a monotone cubic in ln R against 1/T.
 ///
-/// In these axes a thermistor is nearly a straight line, so the curve between
+/// The points fall all the way (a thermistor) or rise all the way (silicon,
+/// platinum). In these axes a thermistor is nearly a straight line, so the curve between
 /// two points is known to a few hundredths of a percent where the points are
 /// 5 K apart, and to some tenths where they are 20 K apart; straight lines in
 /// R are wrong by 1.4 % and 24 %
@@ -14,18 +15,20 @@ use crate::quantity::{Interval, Resistance, Temperature};
 /// The cubic is that of Fritsch and Carlson with the derivatives of Fritsch
 /// and Butland (SIAM J. Numer. Anal. 17 (1980) 238; SIAM J. Sci. Stat. Comput.
 /// 5 (1984) 300; titles from memory). It never overshoots: between two points
-/// it stays between them, so it always falls and has one inverse.
+/// it stays between them, so it goes one way only and has one inverse.
 ///
 /// # Range
 /// From the coldest to the hottest point. Never beyond.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Table {
     domain: Interval<Temperature>,
+    /// 1 where the resistance falls, −1 where it rises: ln R times this rises with 1/T.
+    sign: f64,
     /// 1/T of the points in 1/K, rising: hottest point first.
     inverse: Vec<f64>,
-    /// ln R of the points, rising.
+    /// sign × ln R of the points, rising.
     log: Vec<f64>,
-    /// d(ln R)/d(1/T) at the points, in K.
+    /// d(sign × ln R)/d(1/T) at the points, in K.
     derivative: Vec<f64>,
 }
 
@@ -34,12 +37,12 @@ impl Table {
     ///
     /// # Errors
     /// With fewer than two points, with a resistance at or below zero, or when
-    /// the resistance does not fall from each point to the next hotter one
-    /// (two points of one temperature included).
+    /// the resistance neither falls nor rises from each point to the next hotter
+    /// one (two points of one temperature included).
     pub fn new(points: &[(Temperature, Resistance)]) -> Result<Self, CurveError> {
         let mut hot_first = points.to_vec();
         hot_first.sort_by(|a, b| b.0.celsius().total_cmp(&a.0.celsius()));
-        let [(high, _), .., (low, _)] = hot_first[..] else {
+        let [(high, hottest), .., (low, coldest)] = hot_first[..] else {
             return Err(CurveError::TooFewPoints);
         };
         let sensible = |(t, r): &(Temperature, Resistance)| {
@@ -49,19 +52,26 @@ impl Table {
             return Err(CurveError::NotPhysical);
         }
         let inverse: Vec<f64> = hot_first.iter().map(|(t, _)| 1.0 / t.kelvins()).collect();
-        let log: Vec<f64> = hot_first.iter().map(|(_, r)| libm::log(r.ohms())).collect();
+        let sign = if hottest < coldest { 1.0 } else { -1.0 };
+        let log: Vec<f64> = hot_first.iter().map(|(_, r)| sign * libm::log(r.ohms())).collect();
         let rising = |values: &[f64]| values.windows(2).all(|pair| pair[0] < pair[1]);
         if !rising(&inverse) || !rising(&log) {
-            return Err(CurveError::NotFalling);
+            return Err(CurveError::NotMonotonic);
         }
         let derivative = derivatives(&inverse, &log);
-        Ok(Self { domain: Interval { low, high }, inverse, log, derivative })
+        Ok(Self { domain: Interval { low, high }, sign, inverse, log, derivative })
     }
 
     /// The coldest and the hottest point.
     #[must_use]
     pub fn domain(&self) -> Interval<Temperature> {
         self.domain
+    }
+
+    /// Which way the points go.
+    #[must_use]
+    pub fn direction(&self) -> Direction {
+        if self.sign > 0.0 { Direction::Falling } else { Direction::Rising }
     }
 
     /// R(T).
@@ -75,12 +85,12 @@ impl Table {
     /// R(T) where T lies in the domain.
     fn inside(&self, at: Temperature) -> Resistance {
         let x = 1.0 / at.kelvins();
-        Resistance::from_ohms(libm::exp(self.segment(x).value(x)))
+        Resistance::from_ohms(libm::exp(self.sign * self.segment(x).value(x)))
     }
 
     /// T(R).
     pub(super) fn temperature(&self, of: Resistance) -> Result<Temperature, CurveError> {
-        let y = libm::log(of.ohms());
+        let y = self.sign * libm::log(of.ohms());
         let above = self.log.partition_point(|log| *log <= y);
         let inside = self.log.first() <= Some(&y) && self.log.last() >= Some(&y);
         if !inside {
@@ -97,7 +107,7 @@ impl Table {
     /// (1/R) dR/dT = −[d(ln R)/d(1/T)] / T².
     pub(super) fn slope(&self, at: Temperature) -> f64 {
         let x = 1.0 / at.kelvins();
-        -self.segment(x).derivative(x) * x * x
+        -self.sign * self.segment(x).derivative(x) * x * x
     }
 
     fn segment(&self, x: f64) -> Segment {

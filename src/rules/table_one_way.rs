@@ -1,4 +1,4 @@
-//! A table has two rows or more, rises nowhere, and keeps min below max.
+//! A table has two rows or more, goes one way only, and keeps min below max.
 
 use crate::diag::{Finding, Findings};
 use crate::quantity::Resistance;
@@ -20,8 +20,9 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         check_columns(rows, findings);
         let mut cold_first: Vec<&Row> = rows.iter().collect();
         cold_first.sort_by(|a, b| a.temperature.celsius().total_cmp(&b.temperature.celsius()));
+        let falls = falls(&cold_first);
         for pair in cold_first.windows(2) {
-            check_pair(pair[0], pair[1], findings);
+            check_pair(pair[0], pair[1], falls, findings);
         }
     }
 }
@@ -48,8 +49,17 @@ fn check_columns(rows: &[Row], findings: &Findings) {
     findings.report(finding.because(first.place.clone(), Message::new("label-first-row")));
 }
 
-/// From a colder row to the next hotter one every column falls.
-fn check_pair(colder: &Row, hotter: &Row, findings: &Findings) {
+/// Which way the table is meant to go: the way that most of its rows go, and where
+/// as many go either way, as its ends do.
+fn falls(cold_first: &[&Row]) -> bool {
+    let fallen = cold_first.windows(2).filter(|pair| pair[0].nominal > pair[1].nominal).count();
+    let risen = cold_first.windows(2).filter(|pair| pair[0].nominal < pair[1].nominal).count();
+    let ends = cold_first.first().zip(cold_first.last());
+    fallen > risen || fallen == risen && ends.is_none_or(|(cold, hot)| cold.nominal >= hot.nominal)
+}
+
+/// From a colder row to the next hotter one every column goes the table's way.
+fn check_pair(colder: &Row, hotter: &Row, falls: bool, findings: &Findings) {
     if colder.temperature == hotter.temperature {
         let message = Message::new("rule-equal-temperatures").with("temperature", &hotter.written[0]);
         let label = Message::new("label-second");
@@ -61,14 +71,18 @@ fn check_pair(colder: &Row, hotter: &Row, findings: &Findings) {
         let limits = row.limits.into_iter().flat_map(|(low, high)| [low, high]);
         std::iter::once(row.nominal).chain(limits).collect::<Vec<Resistance>>()
     };
-    let falls = columns(colder).iter().zip(columns(hotter)).all(|(cold, hot)| *cold > hot);
-    if falls {
+    let goes = |cold: &Resistance, hot: &Resistance| if falls { cold > hot } else { cold < hot };
+    if columns(colder).iter().zip(&columns(hotter)).all(|(cold, hot)| goes(cold, hot)) {
         return;
     }
-    let message = Message::new("rule-not-falling")
-        .with("colder", colder.written.join(", "))
-        .with("hotter", hotter.written.join(", "));
-    let finding = Finding::error(message, hotter.place.clone(), Message::new("wanted-falling"));
+    let (id, wanted, help) = if falls {
+        ("rule-not-falling", "wanted-falling", "rule-not-falling-help")
+    } else {
+        ("rule-not-rising", "wanted-rising", "rule-not-rising-help")
+    };
+    let message =
+        Message::new(id).with("colder", colder.written.join(", ")).with("hotter", hotter.written.join(", "));
+    let finding = Finding::error(message, hotter.place.clone(), Message::new(wanted));
     let finding = finding.because(colder.place.clone(), Message::new("label-colder-row"));
-    findings.report(finding.help(Message::new("rule-not-falling-help")));
+    findings.report(finding.help(Message::new(help)));
 }
