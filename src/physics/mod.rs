@@ -8,6 +8,7 @@ pub mod air;
 pub mod atmosphere;
 pub mod blower;
 pub mod circuit;
+pub mod coil;
 pub mod contacts;
 pub mod copper;
 pub mod curve;
