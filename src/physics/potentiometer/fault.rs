@@ -1,0 +1,194 @@
+//! What a faulty potentiometer reads, and which position the control unit believes.
+
+use super::{Feedback, PositionError, Stops, on_track};
+use crate::quantity::{Ratio, Resistance, Toleranced, Voltage};
+
+/// One fault of a feedback potentiometer or its three wires.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Fault {
+    /// The wiper or its wire is open.
+    WiperOpen,
+    /// The track is broken off its return end.
+    TrackOpenAtLowEnd,
+    /// The track is broken off its reference end.
+    TrackOpenAtHighEnd,
+    /// The track is broken at a place, a part of it from its return end; a wiper
+    /// that stands there touches the return side.
+    TrackOpenAt(Ratio),
+    /// The reference wire is open.
+    ReferenceLost,
+    /// The return wire is open.
+    ReturnLost,
+    /// This much more resistance between wiper and pin.
+    ContactResistance(Resistance),
+    /// The signal wire touches the return.
+    ShortToReturn,
+    /// The signal wire touches the reference.
+    ShortToReference,
+    /// The wiper stands this part of the track too high; below zero, too low.
+    /// At an end of the track it goes no further.
+    Slipped(Ratio),
+}
+
+/// What a potentiometer with a fault reads.
+///
+/// Ohms are those between the three wires at the control unit's connector, with
+/// the control unit unmated: `None` is an open circuit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FaultReading {
+    /// Ohms from reference to return wire.
+    pub total: Option<Resistance>,
+    /// Ohms from signal to return wire.
+    pub to_low: Option<Resistance>,
+    /// Ohms from signal to reference wire.
+    pub to_high: Option<Resistance>,
+    /// The pin's part of the reference; `None` where nothing holds the pin anywhere.
+    pub ratio: Option<Ratio>,
+    /// The pin's voltage.
+    pub voltage: Option<Voltage>,
+    /// The position that the control unit computes from the ratio: below 0 or
+    /// above 1 it is beyond a stop.
+    pub believed: Option<Ratio>,
+}
+
+impl Feedback {
+    /// The readings with one fault, all values nominal, the wiper at a part of the track.
+    ///
+    /// # Errors
+    /// [`PositionError::OffTrack`] for a position, or a break, off the track;
+    /// [`PositionError::NotPhysical`] for a resistance below zero or a slip that is no number.
+    ///
+    /// # Source
+    /// Kirchhoff's laws with one part of the circuit changed.
+    pub fn with_fault(
+        &self,
+        fault: Fault,
+        position: Ratio,
+        stops: Option<Stops>,
+        meter: Option<Toleranced<Resistance>>,
+    ) -> Result<FaultReading, PositionError> {
+        on_track(position)?;
+        let mut track = self.nominal(meter)?;
+        let mut at = position.part();
+        match fault {
+            Fault::TrackOpenAt(place) => on_track(place)?,
+            Fault::ContactResistance(extra) if extra.ohms() >= 0.0 && extra.ohms().is_finite() => {
+                track.contact += extra.ohms();
+            }
+            Fault::Slipped(slip) if slip.part().is_finite() => at = (at + slip.part()).clamp(0.0, 1.0),
+            Fault::ContactResistance(_) | Fault::Slipped(_) => return Err(PositionError::NotPhysical),
+            _ => {}
+        }
+        let (below, whole) = (track.below(at), track.total());
+        let above = whole - below;
+        let low = track.contact + below;
+        let high = track.contact + above;
+        let ohms = match fault {
+            Fault::WiperOpen => [Some(whole), None, None],
+            Fault::TrackOpenAtLowEnd | Fault::ReturnLost => [None, None, Some(high)],
+            Fault::TrackOpenAtHighEnd | Fault::ReferenceLost => [None, Some(low), None],
+            Fault::TrackOpenAt(place) if at <= place.part() => [None, Some(low), None],
+            Fault::TrackOpenAt(_) => [None, None, Some(high)],
+            Fault::ShortToReturn => {
+                let bridged = above + parallel(track.contact, below);
+                [Some(bridged), Some(0.0), Some(bridged)]
+            }
+            Fault::ShortToReference => {
+                let bridged = below + parallel(track.contact, above);
+                [Some(bridged), Some(bridged), Some(0.0)]
+            }
+            Fault::ContactResistance(_) | Fault::Slipped(_) => [Some(whole), Some(low), Some(high)],
+        };
+        let ratio = match (fault, ohms) {
+            (Fault::WiperOpen, _) => {
+                let held = track.conductance();
+                (held > 0.0).then(|| track.to_reference / held)
+            }
+            (Fault::ShortToReturn, _) => Some(0.0),
+            (Fault::ShortToReference, _) => Some(1.0),
+            (_, [None, Some(to_low), None]) => Some(track.pin(0.0, to_low)),
+            (_, [None, None, Some(to_high)]) => Some(track.pin(1.0, to_high)),
+            _ => Some(track.ratio(at)),
+        };
+        let [total, to_low, to_high] = ohms.map(|ohms| ohms.map(Resistance::from_ohms));
+        let ratio = ratio.map(Ratio::new);
+        let voltage = |ratio: Ratio| Voltage::from_volts(self.reference.nominal.volts() * ratio.part());
+        Ok(FaultReading {
+            total,
+            to_low,
+            to_high,
+            ratio,
+            voltage: ratio.map(voltage),
+            believed: ratio.zip(stops).and_then(|(ratio, stops)| stops.position(ratio).ok()),
+        })
+    }
+}
+
+fn parallel(a: f64, b: f64) -> f64 {
+    if a + b > 0.0 { a * b / (a + b) } else { 0.0 }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::physics::potentiometer::LoadTo;
+    use crate::quantity::toleranced;
+
+    fn pot(load: Option<LoadTo>) -> Feedback {
+        Feedback {
+            track: toleranced("5 kΩ").unwrap(),
+            ends: None,
+            contact: None,
+            load: load.map(|to| (toleranced("95 kΩ").unwrap(), to)),
+            reference: toleranced("5 V").unwrap(),
+        }
+    }
+
+    fn reading(load: Option<LoadTo>, fault: Fault) -> FaultReading {
+        let stops = Stops { low: Ratio::new(0.1), high: Ratio::new(0.9) };
+        pot(load).with_fault(fault, Ratio::new(0.4), Some(stops), None).unwrap()
+    }
+
+    #[test]
+    fn an_open_wiper_goes_where_the_load_leads() {
+        // Common practice, no source: an open signal takes the level of its own resistor.
+        let part = |load| reading(load, Fault::WiperOpen).ratio.map(Ratio::part);
+        assert_eq!(part(None), None);
+        assert_eq!(part(Some(LoadTo::Ground)), Some(0.0));
+        assert_eq!(part(Some(LoadTo::Reference)), Some(1.0));
+        assert_eq!(reading(None, Fault::WiperOpen).to_low, None);
+    }
+
+    #[test]
+    fn a_broken_track_leaves_the_side_the_wiper_is_on() {
+        // 95 kΩ to ground behind 3 kΩ of track: 95/98 (Ohm's law).
+        let above = reading(Some(LoadTo::Ground), Fault::TrackOpenAt(Ratio::new(0.2)));
+        assert!((above.ratio.unwrap().part() - 95.0 / 98.0).abs() < 1e-12);
+        assert_eq!((above.total, above.to_low), (None, None));
+        assert!((above.to_high.unwrap().ohms() - 3000.0).abs() < 1e-9);
+        let below = reading(Some(LoadTo::Ground), Fault::TrackOpenAt(Ratio::new(0.6)));
+        assert_eq!(below.ratio.map(Ratio::part), Some(0.0));
+        assert!((below.to_low.unwrap().ohms() - 2000.0).abs() < 1e-9);
+        // 2 kΩ of track below, 95 kΩ to the reference: 2/97.
+        let lost = reading(Some(LoadTo::Reference), Fault::ReferenceLost);
+        assert!((lost.ratio.unwrap().part() - 2.0 / 97.0).abs() < 1e-12);
+        assert_eq!(reading(None, Fault::ReturnLost).ratio.map(Ratio::part), Some(1.0));
+        assert_eq!(reading(None, Fault::TrackOpenAtLowEnd).ratio.map(Ratio::part), Some(1.0));
+        assert_eq!(reading(None, Fault::TrackOpenAtHighEnd).ratio.map(Ratio::part), Some(0.0));
+    }
+
+    #[test]
+    fn shorts_and_slips_move_the_believed_position() {
+        let believed = |fault| reading(None, fault).believed.unwrap().part();
+        assert!((believed(Fault::ShortToReturn) - (0.0 - 0.1) / 0.8).abs() < 1e-12);
+        assert!((believed(Fault::ShortToReference) - (1.0 - 0.1) / 0.8).abs() < 1e-12);
+        assert!((believed(Fault::Slipped(Ratio::new(0.08))) - (0.48 - 0.1) / 0.8).abs() < 1e-12);
+        // Shorted to the return the 3 kΩ above are left.
+        let shorted = reading(None, Fault::ShortToReturn);
+        assert!((shorted.total.unwrap().ohms() - 3000.0).abs() < 1e-9);
+        let worn = reading(None, Fault::ContactResistance(Resistance::from_ohms(500.0)));
+        // Nothing flows through the contact: the volts know nothing of it, the ohms do.
+        assert_eq!(worn.ratio.map(Ratio::part), Some(0.4));
+        assert!((worn.to_low.unwrap().ohms() - 2500.0).abs() < 1e-9);
+    }
+}
