@@ -497,9 +497,13 @@ table-max = max
 table-input = { $label }: { $value }  ({ $key }; { $source })
 table-formula-beta = R = R₀ exp[B (1/T − 1/T₀)], T in kelvin: two-parameter thermistor formula (common practice; checked against component makers' worked figures).
 table-formula-steinhart-hart = 1/T = a + b ln R + c (ln R)³, T in kelvin, R in ohms (Steinhart and Hart, Deep-Sea Research 15, 1968; title from memory).
+table-formula-steinhart-hart-4 = 1/T = a + b ln R + c (ln R)² + d (ln R)³, T in kelvin, R in ohms (the four-term form of component makers' curves).
+table-formula-platinum = R = R₀ (1 + A t + B t²), below 0 °C also + R₀ C (t − 100 °C) t³, t in °C (IEC 60751, as quoted in published tables).
+table-formula-silicon-ptc = R = R₂₅ [1 + a (t − t₀) + b (t − t₀)²] (component makers' quadratic of silicon sensors).
 table-formula-points = Between points: monotone cubic of ln R over 1/T, through every point (checked against dropped rows of published tables).
 table-formula-tolerance-rated = Limits of R: R (1 ± δR) (R/R₀)^(± δB), the exact corners of the tolerances of R and B.
 table-formula-tolerance-temperature = Limits of R: the curve at T + δT and at T − δT.
+table-formula-tolerance-platinum = Limits of R: the curve at t ± (c₀ + c₁ |t|) of its class (IEC 60751; classes A and B from published tables, AA and C from memory).
 table-formula-tolerance-columns = Limits of R: the least and greatest columns of the source's own table, each interpolated by itself.
 table-formula-pull-up = V = Vref R / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-up (Kirchhoff's laws).
 table-formula-pull-down = V = Vref Rp / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-down (Kirchhoff's laws).
