@@ -90,8 +90,8 @@ impl<'a> Said<'a> {
             modes::Cell::DontCare => Cell::from(self.words.word("table-dont-care")),
         }));
         cells.push(Cell::from(mode.time.map(|time| time.seconds())));
-        let forced = mode.cells.iter().filter(|cell| matches!(cell, modes::Cell::Forced(_)));
-        cells.push(Cell::from(forced.fold(0.0, |count, _| count + 1.0)));
+        let forced = self.modes.table.forced(index);
+        cells.push(Cell::from((0..forced).fold(0.0, |count, _| count + 1.0)));
         let chosen = self.cover.modes.contains(&index);
         cells.push(Cell::from(self.words.word(if chosen { "table-yes" } else { "table-no" })));
         cells
