@@ -563,6 +563,7 @@ table-exposed-by = exposed by
 table-first-exposing = first in smallest set
 table-modes-smallest = Smallest set of modes that visits every forced value: { $modes } ({ $count } of { $all }; proven, no smaller set does).
 table-modes-small = A small set of modes that visits every forced value: { $modes } ({ $count } of { $all }). More than { $most } modes: not proven to be the smallest; at least { $least } are needed.
+table-modes-nothing = No mode forces anything: there is nothing to visit.
 table-modes-alone = Only { $mode } forces: { $values }.
 table-modes-never-forced = No mode forces: { $values }.
 table-modes-hidden = No mode exposes a control point stuck at: { $values }.

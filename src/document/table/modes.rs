@@ -112,6 +112,9 @@ impl<'a> Said<'a> {
 
     /// The smallest set, and whether it is proven.
     fn smallest(&self) -> String {
+        if self.cover.modes.is_empty() {
+            return self.words.word("table-modes-nothing");
+        }
         let proven = self.cover.is_proven();
         let message = if proven { "table-modes-smallest" } else { "table-modes-small" };
         let message = Message::new(message)
