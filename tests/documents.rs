@@ -15,6 +15,9 @@ use bayleaf::words::Words;
 use expect_test::expect_file;
 use serde_json::Value;
 
+#[path = "documents/modes.rs"]
+mod modes;
+
 fn demo() -> Model {
     let findings = Findings::default();
     let set = Set::read(&spec::demo(), &findings);

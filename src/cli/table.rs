@@ -77,7 +77,7 @@ pub(super) fn csv(table: &Table) -> io::Result<()> {
         let plain = !text.contains(['"', ',', '\n', '\r']);
         if plain { text.to_owned() } else { format!("\"{}\"", text.replace('"', "\"\"")) }
     };
-    say(table.columns.iter().map(|column| column.key).collect::<Vec<_>>().join(","))?;
+    say(table.columns.iter().map(|column| column.key.as_ref()).collect::<Vec<_>>().join(","))?;
     for row in &table.rows {
         let cells = row.iter().map(|cell| match cell {
             Cell::Number(number) => number.to_string(),
@@ -104,6 +104,6 @@ struct Row<'a> {
 
 impl Serialize for Row<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_map(self.columns.iter().map(|column| column.key).zip(self.cells))
+        serializer.collect_map(self.columns.iter().map(|column| &column.key).zip(self.cells))
     }
 }

@@ -13,6 +13,7 @@ use crate::quantity::{Accuracy, Scalar};
 use crate::spec::{self, At, Entry, Set, Sourced};
 
 mod facts;
+mod modes;
 
 /// Builds the model; `None` where the set lacks what every set must have.
 ///
@@ -35,6 +36,8 @@ pub fn build(set: &Set) -> Option<Model> {
             })
         })?,
         sensors: all(&set.sensors, |id, sensor| build_sensor(set, id, sensor))?,
+        mode_sets: modes::mode_sets(set)?,
+        panels: all(&set.panels, modes::panel)?,
         vehicles: all(&set.vehicles, |id, vehicle| {
             Some(Vehicle {
                 id: id.to_owned(),

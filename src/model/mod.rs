@@ -9,6 +9,8 @@ mod build;
 mod convert;
 mod fact;
 mod instrument;
+mod mode;
+mod panel;
 mod paper;
 mod pins;
 mod sensor;
@@ -20,6 +22,8 @@ pub use build::build;
 pub use convert::{curve, tolerance};
 pub use fact::Fact;
 pub use instrument::{Multimeter, Thermometer};
+pub use mode::{Control, Mode, ModeSet};
+pub use panel::{Panel, printed_scales};
 pub use paper::{Card, Group, Row, Sheet};
 pub use pins::{PinEnd, PinUse};
 pub use sensor::{Points, Sensor};
@@ -36,6 +40,10 @@ pub struct Model {
     pub systems: BTreeMap<String, System>,
     /// Sensors by id.
     pub sensors: BTreeMap<String, Sensor>,
+    /// Panel modes and control points by their system's id.
+    pub mode_sets: BTreeMap<String, ModeSet>,
+    /// Panels by id.
+    pub panels: BTreeMap<String, Panel>,
     /// Vehicles by id.
     pub vehicles: BTreeMap<String, Vehicle>,
     /// Cards by id.

@@ -12,6 +12,7 @@ mod misprint;
 mod phrase;
 mod read;
 mod scalar;
+mod set_points;
 mod temperature;
 mod unit;
 mod wire;
@@ -26,6 +27,7 @@ pub use scalar::{
     Beta, Current, Dissipation, Duration, Frequency, Inductance, Irradiance, Length, Power, Pressure, Ratio,
     Resistance, Scalar, SpecificEnthalpy, Voltage,
 };
+pub use set_points::{SetPoints, set_points};
 pub use temperature::{Temperature, TemperatureDifference};
 pub use unit::{Dimension, Unit};
 pub use wire::{WireSize, wire_size};

@@ -66,6 +66,13 @@ pub enum Reason {
     ToleranceTooLarge,
     /// Not of the form `0.5 % + 2 digits`.
     NotAnAccuracy,
+    /// A unit of the right dimension where another one is asked for.
+    OtherUnit {
+        /// As written.
+        found: String,
+        /// The unit's symbol.
+        wanted: &'static str,
+    },
 }
 
 impl fmt::Display for Misread {
@@ -130,6 +137,9 @@ impl<T: PartialOrd> Interval<T> {
         self.low <= *value && *value <= self.high
     }
 }
+
+/// What stands between the two ends of a range.
+pub(super) const TO: &[&str] = &["to", "–", "…"];
 
 /// Reads one quantity, such as `2.2 kΩ` or `31 °C`; a difference may carry ±.
 ///
@@ -202,7 +212,7 @@ pub fn toleranced<T: Scalar>(text: &str) -> Result<Toleranced<T>, Misread> {
 pub fn interval<T: Quantity>(text: &str) -> Result<Interval<T>, Misread> {
     let mut phrase = Phrase::new(text);
     let first = phrase.term()?;
-    if !phrase.take(&["to", "–", "…"]) {
+    if !phrase.take(TO) {
         // A wrong unit explains more than a missing second end.
         if first.unit.is_some() {
             with_unit::<T>(&first, false)?;

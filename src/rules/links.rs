@@ -10,6 +10,18 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     for (_, sensor, _) in super::sensors(set) {
         rule.link("system", &sensor.system, &set.systems);
     }
+    for control in set.controls.values() {
+        rule.link("system", &control.item.system, &set.systems);
+    }
+    for mode in set.modes.values() {
+        rule.link("system", &mode.item.system, &set.systems);
+        for control in mode.item.named() {
+            rule.id("control", control, &set.controls);
+        }
+    }
+    for panel in set.panels.values() {
+        rule.link("system", &panel.item.system, &set.systems);
+    }
     for vehicle in set.vehicles.values() {
         rule.link("system", &vehicle.item.system, &set.systems);
     }

@@ -12,6 +12,7 @@ const CIRCUIT_OHMS: (f64, f64) = (1.0, 1e7);
 const METER_OHMS: (f64, f64) = (1e4, 1e12);
 const REFERENCE_VOLTS: (f64, f64) = (1.0, 30.0);
 const SERVICE_KELVINS: (f64, f64) = (0.1, 30.0);
+const MODE_SECONDS: (f64, f64) = (0.1, 600.0);
 
 pub(super) fn check(set: &Set, findings: &Findings) {
     let rule = Rule { findings };
@@ -29,6 +30,9 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     }
     for system in set.systems.values() {
         rule.part(&system.item.reference, REFERENCE_VOLTS, "V");
+    }
+    for mode in set.modes.values() {
+        rule.value(&mode.item.time, MODE_SECONDS, "s", |time| time.seconds());
     }
     for meter in set.instruments.values() {
         rule.part(&meter.item.input_resistance, METER_OHMS, "Ω");

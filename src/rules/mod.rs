@@ -6,13 +6,23 @@
 
 mod beta_plausible;
 mod coefficients_plausible;
+mod control_forced;
+mod control_values;
 mod divider_readable;
 mod document_names;
 mod links;
 mod magnitude;
+mod mode_complete;
+mod mode_controls;
+mod mode_forces;
+mod mode_order;
+mod mode_same;
+mod mode_values;
+mod panel_scales;
 mod pins;
 mod positive;
 mod range_known;
+mod set_points;
 mod sheet_fits;
 mod shop_named;
 mod strip_rows;
@@ -29,13 +39,23 @@ pub fn check(set: &Set, findings: &Findings) {
     let rules = [
         beta_plausible::check,
         coefficients_plausible::check,
+        control_forced::check,
+        control_values::check,
         divider_readable::check,
         document_names::check,
         links::check,
         magnitude::check,
+        mode_complete::check,
+        mode_controls::check,
+        mode_forces::check,
+        mode_order::check,
+        mode_same::check,
+        mode_values::check,
+        panel_scales::check,
         pins::check,
         positive::check,
         range_known::check,
+        set_points::check,
         sheet_fits::check,
         shop_named::check,
         strip_rows::check,
@@ -52,4 +72,9 @@ pub fn check(set: &Set, findings: &Findings) {
 /// Every sensor with the place of its id.
 fn sensors(set: &Set) -> impl Iterator<Item = (&str, &Sensor, &Place)> {
     set.sensors.iter().map(|(id, entry)| (id.as_str(), &entry.item, &entry.place))
+}
+
+/// Several ids as a finding names them.
+fn quoted<'a>(ids: impl IntoIterator<Item = &'a str>) -> String {
+    ids.into_iter().map(|id| format!("`{id}`")).collect::<Vec<_>>().join(", ")
 }

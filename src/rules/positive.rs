@@ -47,6 +47,9 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             rule.value(&ohms.resolution, |r| r.ohms());
         }
     }
+    for mode in set.modes.values() {
+        rule.value(&mode.item.time, |time| time.seconds());
+    }
     for card in set.cards.values() {
         rule.value(&card.item.step, |k| k.kelvins());
     }

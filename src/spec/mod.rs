@@ -9,10 +9,13 @@
 
 mod card;
 mod connector;
+mod control;
 mod demo;
 mod duplicate;
 mod instrument;
 mod load;
+mod mode;
+mod panel;
 mod reader;
 mod sensor;
 mod set;
@@ -24,9 +27,12 @@ mod vehicle;
 
 pub use card::Card;
 pub use connector::{Connector, Pin, Side, View};
+pub use control::Control;
 pub use demo::DEMO;
 pub use instrument::{Instrument, InstrumentKind, Range};
 pub use load::{demo, folder};
+pub use mode::{Force, Mode};
+pub use panel::Panel;
 pub use sensor::{Circuit, Curve, Pins, Row, Sensor, Tolerance, Topology};
 pub use set::{Entries, Entry, Set};
 pub use sheet::{Group, Measure, Sheet, SheetRow, Spot};

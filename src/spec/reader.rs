@@ -151,6 +151,24 @@ impl<'a> Reader<'a> {
         }
     }
 
+    /// True or false, bare or as `{ value = true, source = "…" }`.
+    pub(super) fn flag(&self, key: &'static str) -> Option<Sourced<bool>> {
+        let value = self.get(key)?;
+        if let Some(table) = value.get_ref().as_table() {
+            let inner = self.nested(key, table, self.file.place(value));
+            inner.require(&["value"]);
+            let read_value = inner.flag("value");
+            inner.finish();
+            return read_value;
+        }
+        let Some(flag) = value.get_ref().as_bool() else {
+            self.wrong_type(key, value, "wanted-flag");
+            return None;
+        };
+        let place = self.file.place(value);
+        Some(Sourced { value: flag, written: flag.to_string(), place, source: self.source.clone() })
+    }
+
     /// A plain number: TOML integer, float, or a string that holds one.
     pub(super) fn number(&self, key: &'static str) -> Option<Sourced<f64>> {
         let value = self.get(key)?;

@@ -9,12 +9,24 @@ use super::duplicate;
 use super::reader::{File, Reader, unknown};
 use super::syntax;
 use super::value::At;
-use super::{Card, Connector, Instrument, Sensor, Sheet, Shop, System, Vehicle};
+use super::{Card, Connector, Control, Instrument, Mode, Panel, Sensor, Sheet, Shop, System, Vehicle};
 use crate::diag::{Finding, Findings, Place, Sources};
 use crate::words::Message;
 
 /// The kinds of table that a spec may hold.
-const KINDS: &[&str] = &["shop", "system", "sensor", "connector", "instrument", "vehicle", "card", "sheet"];
+const KINDS: &[&str] = &[
+    "shop",
+    "system",
+    "sensor",
+    "connector",
+    "control",
+    "instrument",
+    "mode",
+    "panel",
+    "vehicle",
+    "card",
+    "sheet",
+];
 
 /// The longest id: it is part of a file name and stands in the title band.
 const LONGEST_ID: usize = 40;
@@ -42,6 +54,12 @@ pub struct Set {
     pub sensors: Entries<Sensor>,
     /// Connectors by id.
     pub connectors: Entries<Connector>,
+    /// Control points by id.
+    pub controls: Entries<Control>,
+    /// Panel modes by id.
+    pub modes: Entries<Mode>,
+    /// Panels by id.
+    pub panels: Entries<Panel>,
     /// Instruments by id.
     pub instruments: Entries<Instrument>,
     /// Vehicles by id.
@@ -82,6 +100,9 @@ impl Set {
                 "instrument" => {
                     read_kind(file, name, table, &mut self.instruments, Instrument::read);
                 }
+                "control" => read_kind(file, name, table, &mut self.controls, Control::read),
+                "mode" => read_kind(file, name, table, &mut self.modes, Mode::read),
+                "panel" => read_kind(file, name, table, &mut self.panels, Panel::read),
                 "vehicle" => read_kind(file, name, table, &mut self.vehicles, Vehicle::read),
                 "card" => read_kind(file, name, table, &mut self.cards, Card::read),
                 "sheet" => read_kind(file, name, table, &mut self.sheets, Sheet::read),

@@ -79,6 +79,16 @@ wanted-tests = expected a list `test` with one entry or more
 wanted-tolerance = expected a tolerance, such as ± 1 %
 wanted-not-empty = expected one vehicle and one group, or more
 wanted-fitted = expected a vehicle with this system
+wanted-every-control = expected every control point of its system in one of the three lists
+wanted-forced = expected one control point or more under `forces`
+wanted-order = expected an `order`, as the system’s other modes have
+wanted-forcing-mode = expected a mode that forces it
+wanted-two-values = expected two values or more
+wanted-value-word = expected a word that cannot be taken for a cell that forces nothing
+wanted-no-separate = expected no `separate` here
+wanted-source = expected a source
+wanted-unit = expected { $unit }
+wanted-flag = expected true or false, without quotes
 wanted-other-name = expected a name that every disk can hold
 label-first = first given here
 label-second = given again here
@@ -91,6 +101,13 @@ label-other-tolerance = the other one is here
 label-its-kind = its kind is given here
 label-its-system = its system is given here
 label-connector = the connector
+label-control = the control point
+label-values = its values are given here
+label-order = this mode has an order
+label-first-mode = this mode
+label-second-mode = does the same here
+label-in-celsius = in °C this would be { $low } to { $high }
+label-in-fahrenheit = in °F this would be { $low } to { $high }
 label-needs-shop = this paper would carry the shop's name
 
 ## Loading
@@ -139,6 +156,7 @@ misread-reversed = `{ $key }` runs from the higher to the lower end: `{ $written
 misread-not-an-interval = `{ $key }` is not a range: `{ $written }`
 misread-negative = `{ $key }` has a tolerance below zero: `{ $written }`
 misread-tolerance-too-large = `{ $key }` has a tolerance as large as the value itself: `{ $written }`
+misread-other-unit = `{ $key }` is in another unit: `{ $unit }`
 misread-not-an-accuracy = `{ $key }` is not a meter's accuracy: `{ $written }`
 
 ## Rules
@@ -189,6 +207,30 @@ rule-empty-sheet = sheet `{ $id }` has no vehicles or no tests to print
 rule-no-vehicle = sheet `{ $id }` prints nothing: no vehicle has system `{ $system }`
 rule-no-limits = `{ $written }` has no tolerance: no volts limits can be computed with it
 rule-no-limits-help = write `{ $written } ± …` from its document; ± 0 % only for a value that is exact
+rule-mode-twice = mode `{ $id }` names control point `{ $control }` twice
+rule-mode-twice-help = a control point is either forced, or free, or don’t care: keep one
+rule-mode-other-system = control point `{ $control }` is of system `{ $theirs }`, the mode is of `{ $system }`
+rule-mode-silent = mode `{ $id }` does not say what it does with { $controls }
+rule-mode-silent-help = write it under `forces` with its value, or into the list `free` or `dont_care`; nothing is taken for granted
+rule-mode-value = control point `{ $control }` has no value `{ $value }`
+rule-mode-forces-nothing = mode `{ $id }` forces nothing, so it tests nothing
+rule-mode-forces-nothing-help = add what it forces according to its source, or leave the mode out
+rule-mode-order-twice = two modes have the order { $order }
+rule-mode-order-missing = mode `{ $id }` has no `order`, but other modes of system `{ $system }` have
+rule-mode-same = modes `{ $first }` and `{ $second }` do the same with every control point
+rule-mode-same-help = check both against the source; if they really are the same, one row of the table is enough
+rule-control-never-forced = no mode of system `{ $system }` forces control point `{ $id }`
+rule-control-never-forced-help = add a mode that forces it, or leave the control point out: no mode can show whether it works
+rule-control-values = control point `{ $id }` has fewer than two values: nothing can show that it moves
+rule-control-value-twice = control point `{ $id }` has the value `{ $value }` twice
+rule-control-taken = `{ $value }` cannot be the value of a control point
+rule-panel-scales = the scales of panel `{ $id }` are no conversions of each other: the lower ends differ by { $low } K, the upper ends by { $high } K
+rule-panel-scales-help = check both against the source. If the panel has two scales of its own, neither may be computed from the other: say so with `separate = {"{"} value = true, source = "…" {"}"}`
+rule-panel-not-separate = panel `{ $id }` is called separate, but its scales are conversions of each other: the lower ends differ by { $low } K, the upper ends by { $high } K, no more than rounding
+rule-panel-not-separate-help = check both scales against the source, or remove `separate`
+rule-panel-separate-source = panel `{ $id }` is called separate, but not where that is known from
+rule-panel-separate-source-help = write `separate = {"{"} value = true, source = "…" {"}"}`, or give the panel a `source`
+rule-set-points-help = check the digits and the unit against the source
 rule-reserved-name = `{ $id }` cannot be a file name on every disk
 rule-same-name = `{ $id }` names two documents, or two that differ only in case
 rule-no-shop = the set names no shop
@@ -236,6 +278,15 @@ fact-volts = volts
 fact-ohms = ohms
 fact-digit = digit
 fact-input = Meter input
+fact-control-values = Values
+fact-control-observe = How to see it
+fact-mode-forces = Forced
+fact-mode-time = Time limit
+fact-panel-celsius = Scale in °C
+fact-panel-fahrenheit = Scale in °F
+fact-panel-low-mark = Lower end means
+fact-panel-high-mark = Upper end means
+fact-panel-separate = Two separate scales
 
 ## What every document says
 
@@ -410,8 +461,8 @@ run-more-failures = … and { $count } more
 run-no-such-document = there is no document, sheet or vehicle `{ $id }`
 run-no-such-document-near = there is no document, sheet or vehicle `{ $id }`; did you mean `{ $near }`?
 run-nothing-to-print = the set has no card, and no sheet with a vehicle
-run-no-such-table = there is no sensor or card `{ $id }`
-run-no-such-table-near = there is no sensor or card `{ $id }`; did you mean `{ $near }`?
+run-no-such-table = nothing with a table is called `{ $id }`
+run-no-such-table-near = nothing with a table is called `{ $id }`; did you mean `{ $near }`?
 run-table-reversed = the table runs from { $from } to { $to }, which is colder
 run-table-outside = { $at } lies outside the range of sensor `{ $id }`, { $low } to { $high }
 run-table-step = a step of { $step } gives no table
@@ -508,3 +559,45 @@ table-formula-tolerance-columns = Limits of R: the least and greatest columns of
 table-formula-pull-up = V = Vref R / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-up (Kirchhoff's laws).
 table-formula-pull-down = V = Vref Rp / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-down (Kirchhoff's laws).
 table-formula-window = Limits of V: least and greatest over every combination of the ends of all tolerances; limits are rounded inward.
+
+table-yes = yes
+table-no = no
+table-modes-title = Panel modes of { $system }: what each forces
+table-stuck-title = Stuck control points of { $system }, and the modes that expose them
+table-mode = mode
+table-name = name
+table-time = within, s
+table-forced = forced
+table-in-smallest = in smallest set
+table-free = free
+table-dont-care = don’t care
+table-control = control point
+table-stuck-at = stuck at
+table-forced-by = forced by
+table-exposed-by = exposed by
+table-first-exposing = first in smallest set
+table-modes-smallest = Smallest set of modes that visits every forced value: { $modes } ({ $count } of { $all }; proven, no smaller set does).
+table-modes-small = A small set of modes that visits every forced value: { $modes } ({ $count } of { $all }). More than { $most } modes: not proven to be the smallest; at least { $least } are needed.
+table-modes-nothing = No mode forces anything: there is nothing to visit.
+table-modes-alone = Only { $mode } forces: { $values }.
+table-modes-never-forced = No mode forces: { $values }.
+table-modes-hidden = No mode exposes a control point stuck at: { $values }.
+table-modes-none-hidden = Every control point stuck at any of its values is exposed by a mode.
+table-formula-smallest-set = Smallest set: the fewest modes of which one or more force each forced value of each control point; all sets are searched for up to { $most } modes, and of several the first by the order of the modes is taken (set covering, own search).
+table-formula-stuck-at = A control point stuck at a value is exposed by each mode that forces another value of it; free and don’t care expose nothing (common practice, no source).
+table-panel-end = end
+table-panel-low = lower
+table-panel-high = upper
+table-panel-mark = means
+table-panel-celsius = °C as given
+table-panel-celsius-in-f = that in °F
+table-panel-fahrenheit = °F as given
+table-panel-fahrenheit-in-c = that in °C
+table-panel-difference = °C less °F, K
+table-panel-agrees = agrees
+table-panel-conversions = The two scales are conversions of each other, within the rounding of their digits.
+table-panel-separate = The two scales are no conversions of each other: neither may be computed from the other.
+table-panel-spans = From end to end { $celsius } K in °C, and { $fahrenheit } °F = { $kelvins } K in °F.
+table-panel-one-scale = One scale only: the other one is not computed from it.
+table-formula-scales = t/°C = (t/°F − 32) / 1.8; a difference of 1 K is 1.8 °F (definitions of the scales).
+table-formula-scales-agree = An end agrees where both differ by no more than half of the larger one of the two last digits shown.

@@ -4,7 +4,11 @@
 //! One file per kind of thing that has figures. Rounding is a column's business
 //! and happens where text is made of it.
 
+mod modes;
+mod panel;
 mod sensor;
+
+use std::borrow::Cow;
 
 use serde::Serialize;
 
@@ -50,7 +54,7 @@ pub struct Table {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Column {
     /// Its name in CSV and JSON, with its unit.
-    pub key: &'static str,
+    pub key: Cow<'static, str>,
     /// Its head on a screen.
     pub head: String,
     /// How its numbers are shown on a screen.
@@ -80,8 +84,8 @@ pub enum Cell {
 
 impl Column {
     /// A column with this name, head and form.
-    pub fn new(key: &'static str, head: impl Into<String>, show: Show) -> Self {
-        Self { key, head: head.into(), show }
+    pub fn new(key: impl Into<Cow<'static, str>>, head: impl Into<String>, show: Show) -> Self {
+        Self { key: key.into(), head: head.into(), show }
     }
 
     /// Least, nominal and greatest of one quantity; limits are rounded inward.
@@ -147,6 +151,9 @@ fn kinds(model: &Model) -> Vec<Kind<'_>> {
     vec![
         Kind { name: "sensor", ids: ids(&model.sensors), table: sensor::of_sensor },
         Kind { name: "card", ids: ids(&model.cards), table: sensor::of_card },
+        Kind { name: "modes", ids: ids(&model.mode_sets), table: modes::of_system },
+        Kind { name: "stuck-at", ids: ids(&model.mode_sets), table: modes::of_stuck },
+        Kind { name: "panel", ids: ids(&model.panels), table: panel::of_panel },
     ]
 }
 

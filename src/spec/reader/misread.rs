@@ -97,6 +97,10 @@ pub(super) fn finding(key: &str, written: &str, misread: &Misread, place: Place)
         Reason::NotAnAccuracy => {
             Finding::error(message("misread-not-an-accuracy"), place, Message::new("wanted-accuracy"))
         }
+        Reason::OtherUnit { found, wanted } => {
+            let message = message("misread-other-unit").with("unit", found);
+            Finding::error(message, place, Message::new("wanted-unit").with("unit", wanted))
+        }
     }
 }
 
