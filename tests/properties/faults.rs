@@ -219,7 +219,7 @@ proptest! {
                 let real =
                     Subject { curve: &hand.curve, tolerance: None, circuit: Some(&hand.circuit), ..nominal };
                 let (value, _) = real.reading(fault, test, at, &hand.instruments).expect("known");
-                let read = value + error * nominal.uncertainty(value, test, at, &bench);
+                let read = value + error * nominal.uncertainty(value, test, at, &bench).expect("known");
                 (low.min(read), high.max(read))
             })
         };

@@ -44,7 +44,7 @@ pub fn explain(
     at: Temperature,
     instruments: &Instruments,
 ) -> Vec<Cause> {
-    let doubt = if reading.is_finite() { subject.uncertainty(reading, test, at, instruments) } else { 0.0 };
+    let Some(doubt) = subject.uncertainty(reading, test, at, instruments) else { return Vec::new() };
     let window = |fault: &Fault| {
         let (_, window) = subject.reading(Some(fault), test, at, instruments)?;
         window.map(|window| Interval { low: window.low - doubt, high: window.high + doubt })

@@ -85,8 +85,6 @@ fn widened(
 ) -> Option<Interval<f64>> {
     let (_, window) = subject.reading(fault, test, at, instruments)?;
     let window = window?;
-    let doubt = |reading: f64| {
-        if reading.is_finite() { subject.uncertainty(reading, test, at, instruments) } else { 0.0 }
-    };
-    Some(Interval { low: window.low - doubt(window.low), high: window.high + doubt(window.high) })
+    let doubt = |reading: f64| subject.uncertainty(reading, test, at, instruments);
+    Some(Interval { low: window.low - doubt(window.low)?, high: window.high + doubt(window.high)? })
 }

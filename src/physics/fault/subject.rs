@@ -5,7 +5,7 @@ use crate::physics::Band;
 use crate::physics::circuit::{Circuit, Disturbance, Meter, Probe, Topology};
 use crate::physics::curve::Curve;
 use crate::physics::tolerance::{self, Tolerance};
-use crate::physics::uncertainty::expanded;
+use crate::physics::uncertainty::{self, Budget, Contribution, Doubt, Source};
 use crate::quantity::{
     Accuracy, Interval, Resistance, Temperature, TemperatureDifference, Toleranced, Voltage,
 };
@@ -166,41 +166,61 @@ impl Subject<'_> {
         self.curve.temperature(circuit.resistance(volts, None)?).ok()
     }
 
-    /// How far a reading can be trusted: expanded uncertainty, k = 2, in the
-    /// reading's unit, from the instruments that are known.
+    /// How far a reading can be trusted, with the contributions that are known and
+    /// the names of those that are not.
+    ///
+    /// Thermometer and soak enter through the slope of the good reading; without
+    /// the sensor on the line they do not enter.
+    ///
+    /// `None` where the test does not apply, or the reading is no number.
     ///
     /// # Source
-    /// JCGM 100:2008, 5.1.2; see [`expanded`]. The thermometer and the soak enter
-    /// through the slope of the good reading.
+    /// JCGM 100:2008, 5.1.2; see [`uncertainty`](crate::physics::uncertainty).
     #[must_use]
-    pub fn uncertainty(&self, reading: f64, test: Test, at: Temperature, instruments: &Instruments) -> f64 {
-        let range = if test.is_ohms() { instruments.ohms } else { instruments.volts };
-        let of_meter = range.map_or(0.0, |(accuracy, digit)| accuracy.limit(reading, digit));
-        let of_leads = match instruments.leads {
-            Some(leads) if test.is_ohms() => leads.ohms(),
-            _ => 0.0,
+    pub fn doubt(
+        &self,
+        reading: f64,
+        test: Test,
+        at: Temperature,
+        instruments: &Instruments,
+    ) -> Option<Doubt> {
+        let with = uncertainty::Instruments {
+            thermometer: instruments.thermometer,
+            soak: instruments.soak,
+            meter: if test.is_ohms() { instruments.ohms } else { instruments.volts },
+            leads: instruments.leads,
         };
-        let slope = if test == Test::VoltsUnplugged { 0.0 } else { self.slope(test, at, instruments) };
-        let kelvins = |part: Option<TemperatureDifference>| part.map_or(0.0, TemperatureDifference::kelvins);
-        let parts =
-            [of_meter, of_leads, slope * kelvins(instruments.thermometer), slope * kelvins(instruments.soak)];
-        let all = expanded(&parts);
-        if all.is_finite() { all } else { 0.0 }
+        match test {
+            Test::OhmsAtSensor | Test::OhmsAtUnit => {
+                uncertainty::ohms(self.curve, at, Resistance::from_ohms(reading), &with).ok()
+            }
+            Test::VoltsAtUnit | Test::VoltsAtSensor => {
+                let (volts, meter) = (Voltage::from_volts(reading), instruments.meter(test));
+                uncertainty::volts(self.curve, self.circuit?, meter.as_ref(), at, volts, &with).ok()
+            }
+            Test::VoltsUnplugged => {
+                let limit = with.meter.map(|(accuracy, digit)| accuracy.limit(reading, digit));
+                let part = limit.map(|limit| Contribution::limit(Source::MeterReading, limit, 1.0));
+                let left_out = if part.is_none() { vec![Source::MeterReading] } else { Vec::new() };
+                Some(Doubt { budget: Budget::new(part.into_iter().collect()).ok()?, left_out })
+            }
+        }
     }
 
-    /// How far the good reading moves for each kelvin, without its sign.
-    fn slope(&self, test: Test, at: Temperature, instruments: &Instruments) -> f64 {
-        let half = TemperatureDifference::from_kelvins(0.05);
-        let nominal = |at| self.reading(None, test, at, instruments).map(|(nominal, _)| nominal);
-        let Some(here) = nominal(at) else { return 0.0 };
-        // At an end of the curve one side is not known: the other serves.
-        let (warm, cold) = (nominal(at.plus(half)), nominal(at.minus(half)));
-        let (difference, kelvins) = match (warm, cold) {
-            (Some(warm), Some(cold)) => (warm - cold, 2.0 * half.kelvins()),
-            (Some(other), None) | (None, Some(other)) => (other - here, half.kelvins()),
-            (None, None) => return 0.0,
-        };
-        (difference / kelvins).abs()
+    /// The expanded uncertainty of a reading, k = 2, in its unit; 0 for an open
+    /// circuit, which no meter misreads.
+    #[must_use]
+    pub fn uncertainty(
+        &self,
+        reading: f64,
+        test: Test,
+        at: Temperature,
+        instruments: &Instruments,
+    ) -> Option<f64> {
+        if reading.is_infinite() {
+            return Some(0.0);
+        }
+        self.doubt(reading, test, at, instruments).map(|doubt| doubt.budget.expanded())
     }
 
     /// The part's own resistance with a fault, and what is wrong around it.
