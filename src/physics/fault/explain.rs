@@ -2,7 +2,8 @@
 
 use super::subject::{Instruments, Subject, Test};
 use super::{Fault, Kind};
-use crate::quantity::{Interval, Temperature};
+use crate::physics::tolerance::Tolerance;
+use crate::quantity::{Interval, Resistance, Temperature, TemperatureDifference};
 
 /// Steps of a bisection: far below a digit over any of the ranges searched.
 const STEPS: usize = 80;
@@ -154,4 +155,29 @@ fn middle(kind: Kind, sizes: Interval<f64>) -> f64 {
         Kind::Leak | Kind::LeakToBattery => libm::sqrt(sizes.low * sizes.high),
         _ => 0.5 * (sizes.low + sizes.high),
     }
+}
+
+/// The resistances of the sensor itself that explain a reading, in a good circuit.
+///
+/// `None` where no resistance does, or a tolerance of the circuit is missing.
+#[must_use]
+pub fn looks_like(
+    subject: &Subject<'_>,
+    reading: f64,
+    test: Test,
+    at: Temperature,
+    instruments: &Instruments,
+) -> Option<Interval<Resistance>> {
+    // A part without any doubt of its own, shifted until it reads so.
+    let exact = Tolerance::Temperature(TemperatureDifference::from_kelvins(0.0));
+    let part = Subject { tolerance: Some(&exact), ..*subject };
+    let doubt = subject.uncertainty(reading, test, at, instruments)?;
+    let window = |fault: &Fault| {
+        let (_, window) = part.reading(Some(fault), test, at, instruments)?;
+        window.map(|window| Interval { low: window.low - doubt, high: window.high + doubt })
+    };
+    let shifts = sizes(Kind::ShiftedResistance, reading, &window)?;
+    let good = subject.curve.resistance(at).ok()?.ohms();
+    let shifted = |by: f64| Resistance::from_ohms(good * (1.0 + by));
+    Some(Interval { low: shifted(shifts.low), high: shifted(shifts.high) })
 }

@@ -9,7 +9,7 @@ mod pair;
 mod separate;
 mod subject;
 
-pub use explain::{Cause, explain};
+pub use explain::{Cause, explain, looks_like};
 pub use pair::{Pair, PairError, REASONABLE_SHIFT, Reading, Second, third_temperature, two_faults};
 pub use separate::{Condition, Separation, best_condition, separable};
 pub use subject::{Instruments, Other, Subject, Test};
