@@ -14,6 +14,7 @@ pub const DEMO: &[(&str, &str)] = &[
     spec!("curlew/sensors.toml"),
     spec!("heron/connectors.toml"),
     spec!("heron/papers.toml"),
+    spec!("heron/platinum-and-silicon.toml"),
     spec!("heron/sensors.toml"),
     spec!("shop.toml"),
     spec!("vehicles.toml"),

@@ -9,6 +9,7 @@
 
 mod card;
 mod connector;
+mod curve;
 mod demo;
 mod duplicate;
 mod instrument;
@@ -24,10 +25,11 @@ mod vehicle;
 
 pub use card::Card;
 pub use connector::{Connector, Pin, Side, View};
+pub use curve::{Curve, Row};
 pub use demo::DEMO;
 pub use instrument::{Instrument, InstrumentKind, Range};
 pub use load::{demo, folder};
-pub use sensor::{Circuit, Curve, Pins, Row, Sensor, Tolerance, Topology};
+pub use sensor::{Circuit, Pins, Sensor, Tolerance, Topology};
 pub use set::{Entries, Entry, Set};
 pub use sheet::{Group, Measure, Sheet, SheetRow, Spot};
 pub use shop::{Paper, Shop, System};

@@ -100,11 +100,15 @@ fn formulas(words: &Words, sensor: &Sensor) -> Vec<String> {
     let curve = match sensor.curve {
         Curve::Beta(_) => "table-formula-beta",
         Curve::SteinhartHart(_) => "table-formula-steinhart-hart",
+        Curve::SteinhartHart4(_) => "table-formula-steinhart-hart-4",
+        Curve::Platinum(_) => "table-formula-platinum",
+        Curve::SiliconPtc(_) => "table-formula-silicon",
         Curve::Table(_) => "table-formula-points",
     };
     let tolerance = sensor.tolerance.as_ref().map(|tolerance| match tolerance {
         Tolerance::Rated { .. } => "table-formula-tolerance-rated",
         Tolerance::Temperature(_) => "table-formula-tolerance-temperature",
+        Tolerance::Platinum(_) => "table-formula-tolerance-class",
         Tolerance::Columns { .. } => "table-formula-tolerance-columns",
     });
     let circuit = sensor.circuit.as_ref().map(|circuit| match circuit.topology {
