@@ -72,8 +72,8 @@ fn without_specs_the_demo_is_printed_and_said_first() {
     let output = bayleaf(folder.path(), &["print", "--at", "31 °C"]);
     assert_eq!(output.status.code(), Some(0), "{}", errors(&output));
     must_contain(said(&output).lines().next().unwrap_or_default(), "demo set built into the program");
-    must_contain(&said(&output), "17 documents");
-    assert_eq!(names_in(&folder.path().join("out")).len(), 17);
+    must_contain(&said(&output), "19 documents");
+    assert_eq!(names_in(&folder.path().join("out")).len(), 19);
 }
 
 #[test]
@@ -195,7 +195,7 @@ fn one_job_and_two_and_all_shares_give_the_same_bytes() {
         print(&["--out", "shares", "--shard", share, "--jobs", "2"]);
     }
     let names = names_in(&folder.path().join("one"));
-    assert_eq!(names.len(), 17);
+    assert_eq!(names.len(), 19);
     for other in ["two", "shares"] {
         assert_eq!(names_in(&folder.path().join(other)), names);
         for name in &names {
@@ -307,7 +307,7 @@ fn a_reader_that_is_gone_stops_no_printing() {
     let mut child = command.spawn().expect("the binary of this test run starts");
     drop(child.stdout.take());
     assert_eq!(child.wait().expect("it ends").code(), Some(0));
-    assert_eq!(names_in(&folder.path().join("out")).len(), 17);
+    assert_eq!(names_in(&folder.path().join("out")).len(), 19);
 }
 
 #[test]

@@ -85,6 +85,8 @@ fn documents_say_what_they_said() {
         "HER-EVAP",
         "HER-LINE",
         "HER-OUTSIDE",
+        "HER-REAR-CABIN",
+        "HER-REAR-DUCT",
         "CUR-SENSORS.AMB-15",
         "HER-SENSORS.RRV-3",
     ];

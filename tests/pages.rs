@@ -105,7 +105,7 @@ fn every_number_of_a_document_can_be_read_back_from_its_pdf() {
 fn the_demo_set_claims_both_standards_and_is_the_same_twice() {
     let typesetter = typesetter();
     let documents = documents(&demo());
-    assert_eq!(documents.len(), 17);
+    assert_eq!(documents.len(), 19);
     for document in &documents {
         let first = typesetter.pdf(job(document)).expect("it exports");
         let second = typesetter.pdf(job(document)).expect("it exports again");

@@ -4,9 +4,11 @@
 //! stays silent where there is none, because another rule has said why.
 
 use crate::physics::circuit;
-use crate::physics::curve::{BetaCurve, Curve, CurveError, SteinhartHart, Table};
+use crate::physics::curve::{
+    BetaCurve, Curve, CurveError, Platinum, SiliconPtc, SteinhartHart, SteinhartHart4, Table,
+};
 use crate::physics::tolerance::Tolerance;
-use crate::quantity::{Ratio, Temperature, Toleranced, Voltage};
+use crate::quantity::{Ratio, Resistance, Temperature, Toleranced, Voltage};
 use crate::spec;
 
 /// The curve of a sensor; `None` where a part of it was not given.
@@ -23,6 +25,20 @@ pub fn curve(written: &spec::Curve) -> Option<Result<Curve, CurveError>> {
             let (a, b, c) = (a.as_ref()?.value, b.as_ref()?.value, c.as_ref()?.value);
             SteinhartHart::new(a, b, c).map(Curve::SteinhartHart)
         }
+        spec::Curve::SteinhartHart4 { resistance, a, b, c, d } => {
+            let terms = [a.as_ref()?.value, b.as_ref()?.value, c.as_ref()?.value, d.as_ref()?.value];
+            // Coefficients without a resistance are for R in ohms, as those of three terms are.
+            let ohm = Resistance::from_ohms(1.0);
+            let base = resistance.as_ref().map_or(ohm, |resistance| resistance.value);
+            SteinhartHart4::new(terms, base).map(Curve::SteinhartHart4)
+        }
+        spec::Curve::Platinum { resistance } => {
+            Platinum::new(resistance.as_ref()?.value).map(Curve::Platinum)
+        }
+        spec::Curve::SiliconPtc { resistance, at, a, b } => {
+            let (resistance, at) = (resistance.as_ref()?.value, at.as_ref()?.value);
+            SiliconPtc::new(resistance, at, a.as_ref()?.value, b.as_ref()?.value).map(Curve::SiliconPtc)
+        }
         spec::Curve::Table { rows, .. } => column(rows, |row| row.nominal).map(Curve::Table),
     })
 }
@@ -32,8 +48,8 @@ pub fn curve(written: &spec::Curve) -> Option<Result<Curve, CurveError>> {
 /// A resistance tolerance holds at its rated temperature, and grows away from
 /// it only as the B value's tolerance says. On a beta curve the rated
 /// temperature is the curve's own; a B tolerance that was not given is not
-/// taken for zero. On a table or a Steinhart–Hart curve a resistance tolerance
-/// without `at` and `beta` is meant for every temperature.
+/// taken for zero. On any other curve a resistance tolerance without `at` and
+/// `beta` is meant for every temperature; a rising curve has no B value at all.
 #[must_use]
 pub fn tolerance(sensor: &spec::Sensor) -> Option<Tolerance> {
     let curve = &sensor.curve.as_ref()?.value;
@@ -42,6 +58,10 @@ pub fn tolerance(sensor: &spec::Sensor) -> Option<Tolerance> {
     };
     if let Some(difference) = &given.temperature {
         return Some(Tolerance::Temperature(difference.value));
+    }
+    if let Some(class) = &given.class {
+        let platinum = matches!(curve, spec::Curve::Platinum { .. });
+        return platinum.then_some(Tolerance::Platinum(class.value));
     }
     let resistance = given.resistance.as_ref()?.value;
     let rated_by_curve: Option<Temperature> = match curve {

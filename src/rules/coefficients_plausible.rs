@@ -1,9 +1,10 @@
-//! Steinhart–Hart coefficients that describe no thermistor.
+//! Coefficients that describe no sensor: Steinhart–Hart, three terms or four, and silicon.
 
-use crate::diag::{Finding, Findings};
+use crate::diag::{Finding, Findings, Place};
 use crate::model;
+use crate::physics::curve::FORMULA_DOMAIN;
 use crate::quantity::Temperature;
-use crate::spec::{Curve, Set};
+use crate::spec::{At, Curve, Set};
 use crate::words::Message;
 
 /// Resistances that thermistors have at 25 °C (from memory: 10 Ω to 2 MΩ are
@@ -11,21 +12,76 @@ use crate::words::Message;
 const LEAST: f64 = 1.0;
 const GREATEST: f64 = 2e7;
 
+/// Coefficients of R/R₂₅ taken for ones of ohms give a sensor of just 1 Ω.
+const ONE_OHM: f64 = 1.2;
+
+/// First coefficients of silicon sensors, 1/K: 7 to 8 × 10⁻³ is usual
+/// (tests/reference/02f_silicon_ptc_quadratic.csv), a factor of four on both sides.
+const SILICON: (f64, f64) = (2e-3, 3e-2);
+
 pub(super) fn check(set: &Set, findings: &Findings) {
     for (_, sensor, _) in super::sensors(set) {
         let Some(curve) = &sensor.curve else { continue };
-        let Curve::SteinhartHart { a: Some(a), .. } = &curve.value else { continue };
-        let Some(built) = model::curve(&curve.value) else { continue };
-        let at_25 = built.and_then(|curve| curve.resistance(Temperature::from_celsius(25.0)));
-        let label = Message::new("wanted-coefficients");
-        let message = match at_25 {
-            Ok(ohms) if (LEAST..=GREATEST).contains(&ohms.ohms()) => continue,
-            Ok(ohms) => Message::new("rule-coefficients").with("resistance", rough(ohms.ohms())),
-            Err(_) => Message::new("rule-coefficients-not-falling"),
-        };
-        let finding = Finding::error(message, a.place.clone(), label);
-        findings.report(finding.help(Message::new("rule-coefficients-help")));
+        match &curve.value {
+            Curve::SteinhartHart { a: Some(a), .. } => {
+                findings.report_all(thermistor(curve, &a.place, "wanted-coefficients"));
+            }
+            Curve::SteinhartHart4 { a: Some(a), .. } => {
+                findings.report_all(thermistor(curve, &a.place, "wanted-coefficients-4"));
+            }
+            Curve::SiliconPtc { .. } => findings.report_all(silicon(curve)),
+            _ => {}
+        }
     }
+}
+
+/// What is wrong with the coefficients of a thermistor, which begin at `place`.
+fn thermistor(curve: &At<Curve>, place: &Place, wanted: &'static str) -> Option<Finding> {
+    let at_25 = model::curve(&curve.value)?.and_then(|curve| {
+        // A curve that ends before 25 °C is looked at where it is nearest.
+        let usual = 25.0_f64.clamp(curve.domain().low.celsius(), curve.domain().high.celsius());
+        curve.resistance(Temperature::from_celsius(usual))
+    });
+    let for_ratio = matches!(&curve.value, Curve::SteinhartHart4 { resistance: None, .. });
+    let (message, help) = match at_25 {
+        Ok(ohms) if for_ratio && (1.0 / ONE_OHM..ONE_OHM).contains(&ohms.ohms()) => {
+            (Message::new("rule-coefficients-of-ratio"), "rule-coefficients-of-ratio-help")
+        }
+        Ok(ohms) if (LEAST..=GREATEST).contains(&ohms.ohms()) => return None,
+        Ok(ohms) => {
+            let message = Message::new("rule-coefficients").with("resistance", rough(ohms.ohms()));
+            (message, "rule-coefficients-help")
+        }
+        Err(_) => (Message::new("rule-coefficients-not-falling"), "rule-coefficients-help"),
+    };
+    let finding = Finding::error(message, place.clone(), Message::new(wanted));
+    Some(finding.help(Message::new(help)))
+}
+
+/// What is wrong with a silicon sensor's coefficients.
+pub(super) fn silicon(curve: &At<Curve>) -> Option<Finding> {
+    let Curve::SiliconPtc { resistance: Some(resistance), at: Some(at), a: Some(a), b: Some(b) } =
+        &curve.value
+    else {
+        return None;
+    };
+    if !FORMULA_DOMAIN.contains(&at.value) || resistance.value.ohms() <= 0.0 {
+        // Said by the rules for temperatures beyond a formula and for what is not above zero.
+        return None;
+    }
+    let built = model::curve(&curve.value)?;
+    let usual = (SILICON.0..=SILICON.1).contains(&a.value);
+    // Twice the slope at the rated temperature, a hundred kelvins away from it.
+    let bent = b.value.abs() * 100.0 > a.value.abs();
+    let (place, message) = match (usual, bent, built) {
+        (false, ..) => (&a.place, Message::new("rule-silicon").with("written", &a.written)),
+        (true, true, _) | (true, false, Err(_)) => {
+            (&b.place, Message::new("rule-silicon").with("written", &b.written))
+        }
+        (true, false, Ok(_)) => return None,
+    };
+    let label = Message::new("wanted-silicon").with("least", SILICON.0).with("greatest", SILICON.1);
+    Some(Finding::error(message, place.clone(), label).help(Message::new("rule-silicon-help")))
 }
 
 /// A resistance of any size in a few characters.

@@ -17,8 +17,14 @@ const MODE_SECONDS: (f64, f64) = (0.1, 600.0);
 pub(super) fn check(set: &Set, findings: &Findings) {
     let rule = Rule { findings };
     for (_, sensor, _) in super::sensors(set) {
-        if let Some(Curve::Beta { resistance, .. }) = sensor.curve.as_ref().map(|curve| &curve.value) {
-            rule.value(resistance, SENSOR_OHMS, "Ω", |ohms| ohms.ohms());
+        match sensor.curve.as_ref().map(|curve| &curve.value) {
+            Some(
+                Curve::Beta { resistance, .. }
+                | Curve::SteinhartHart4 { resistance, .. }
+                | Curve::Platinum { resistance }
+                | Curve::SiliconPtc { resistance, .. },
+            ) => rule.value(resistance, SENSOR_OHMS, "Ω", |ohms| ohms.ohms()),
+            Some(Curve::SteinhartHart { .. } | Curve::Table { .. }) | None => {}
         }
         rule.value(&sensor.service_limit, SERVICE_KELVINS, "K", |limit| limit.kelvins());
         if let Some(circuit) = &sensor.circuit {

@@ -8,9 +8,12 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     let rule = Rule { findings };
     for (_, sensor, _) in super::sensors(set) {
         match sensor.curve.as_ref().map(|curve| &curve.value) {
-            Some(Curve::Beta { resistance, at, .. }) => {
+            Some(Curve::Beta { resistance, at, .. } | Curve::SiliconPtc { resistance, at, .. }) => {
                 rule.value(resistance, |r| r.ohms());
                 rule.value(at, |t| t.kelvins());
+            }
+            Some(Curve::Platinum { resistance } | Curve::SteinhartHart4 { resistance, .. }) => {
+                rule.value(resistance, |r| r.ohms());
             }
             Some(Curve::Table { rows, .. }) => {
                 for row in rows {

@@ -1,20 +1,32 @@
 //! A range beyond what the curve knows, or a card beyond its sensor's range.
 
+use super::coefficients_plausible;
 use crate::diag::{Finding, Findings};
 use crate::model;
+use crate::physics::curve::FORMULA_DOMAIN;
 use crate::quantity::{Interval, Temperature};
-use crate::spec::{Curve, Set, Sourced};
+use crate::spec::{Curve, Sensor, Set, Sourced};
 use crate::words::Message;
 
 pub(super) fn check(set: &Set, findings: &Findings) {
     for (id, sensor, _) in super::sensors(set) {
         let Some(curve) = &sensor.curve else { continue };
         let is_table = matches!(curve.value, Curve::Table { .. });
+        if let Curve::SiliconPtc { at: Some(at), .. } = &curve.value {
+            // Outside the formulas' domain there is no such curve to ask for its own.
+            let point = at.map(Interval { low: at.value, high: at.value });
+            inside("rule-range-beyond-formula", &point, &FORMULA_DOMAIN, findings);
+        }
+        // Where the coefficients themselves are wrong, so is what they reach to.
+        if coefficients_plausible::silicon(curve).is_some() {
+            continue;
+        }
         let Some(Ok(built)) = model::curve(&curve.value) else { continue };
         let domain = built.domain();
         let what = if is_table { "rule-range-beyond-table" } else { "rule-range-beyond-formula" };
         if let Some(range) = &sensor.range {
             inside(what, range, &domain, findings);
+            beyond_class(sensor, range, findings);
         }
         if let Some(at) = sensor.tolerance.as_ref().and_then(|given| given.value.at.as_ref()) {
             let point = at.map(Interval { low: at.value, high: at.value });
@@ -36,6 +48,25 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             }
         }
     }
+}
+
+/// A platinum class holds only between two temperatures: beyond, there are no limits.
+fn beyond_class(sensor: &Sensor, range: &Sourced<Interval<Temperature>>, findings: &Findings) {
+    let class = sensor.tolerance.as_ref().and_then(|given| given.value.class.as_ref());
+    let platinum = sensor.curve.as_ref().is_some_and(|curve| matches!(curve.value, Curve::Platinum { .. }));
+    let Some(class) = class.filter(|_| platinum) else { return };
+    let holds = class.value.range();
+    if holds.contains(&range.value.low) && holds.contains(&range.value.high) {
+        return;
+    }
+    let message = Message::new("rule-range-beyond-class")
+        .with("class", &class.written)
+        .with("low", shown(holds.low))
+        .with("high", shown(holds.high));
+    let label = Message::new("wanted-inside").with("low", shown(holds.low)).with("high", shown(holds.high));
+    let finding = Finding::warning(message, range.place.clone(), label);
+    let finding = finding.because(class.place.clone(), Message::new("label-class"));
+    findings.report(finding.help(Message::new("rule-range-beyond-class-help")));
 }
 
 fn inside(

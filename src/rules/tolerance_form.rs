@@ -2,7 +2,7 @@
 
 use crate::diag::{Finding, Findings};
 use crate::model;
-use crate::spec::{Curve, Set};
+use crate::spec::{Curve, Sensor, Set, Tolerance};
 use crate::words::Message;
 
 pub(super) fn check(set: &Set, findings: &Findings) {
@@ -19,7 +19,17 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             let context = Message::new("label-columns");
             findings.report(finding.because(row.place.clone(), context));
         }
+        if of_no_such_curve(sensor, tolerance, findings) {
+            continue;
+        }
         let parts = [&tolerance.resistance, &tolerance.beta].into_iter().flatten().next();
+        let other = parts.map(|part| &part.place).or(tolerance.temperature.as_ref().map(|at| &at.place));
+        if let (Some(class), Some(other)) = (&tolerance.class, other) {
+            let message = Message::new("rule-tolerance-and-class");
+            let finding = Finding::error(message, class.place.clone(), Message::new("wanted-one-tolerance"));
+            findings.report(finding.because(other.clone(), Message::new("label-other-tolerance")));
+            continue;
+        }
         if let (Some(kelvins), Some(part)) = (&tolerance.temperature, parts) {
             let message = Message::new("rule-tolerance-twice");
             let finding =
@@ -53,4 +63,32 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             });
         }
     }
+}
+
+/// Whether the tolerance is one that this kind of curve cannot have.
+///
+/// A class belongs to platinum; a tolerance of B, and the temperature that it grows
+/// from, to thermistors.
+fn of_no_such_curve(sensor: &Sensor, tolerance: &Tolerance, findings: &Findings) -> bool {
+    let Some(curve) = &sensor.curve else { return false };
+    let platinum = matches!(curve.value, Curve::Platinum { .. });
+    let mut refused = false;
+    if let Some(class) = tolerance.class.as_ref().filter(|_| !platinum) {
+        let message = Message::new("rule-class-of-no-platinum").with("class", &class.written);
+        let finding = Finding::error(message, class.place.clone(), Message::new("wanted-no-class"));
+        let finding = finding.because(curve.place.clone(), Message::new("label-its-curve"));
+        findings.report(finding.help(Message::new("rule-class-of-no-platinum-help")));
+        refused = true;
+    }
+    let rises = model::curve(&curve.value).is_some_and(|built| built.is_ok_and(|built| !built.falls()));
+    let beta = tolerance.beta.as_ref().map(|beta| ("beta", &beta.place));
+    let at = tolerance.at.as_ref().map(|at| ("at", &at.place));
+    if let Some((key, place)) = beta.or(at).filter(|_| rises) {
+        let message = Message::new("rule-tolerance-no-b").with("key", key);
+        let finding = Finding::error(message, place.clone(), Message::new("wanted-no-b"));
+        let finding = finding.because(curve.place.clone(), Message::new("label-its-curve"));
+        findings.report(finding.help(Message::new("rule-tolerance-no-b-help")));
+        refused = true;
+    }
+    refused
 }

@@ -16,6 +16,7 @@ pub const DEMO: &[(&str, &str)] = &[
     spec!("heron/connectors.toml"),
     spec!("heron/modes.toml"),
     spec!("heron/papers.toml"),
+    spec!("heron/platinum-and-silicon.toml"),
     spec!("heron/sensors.toml"),
     spec!("shop.toml"),
     spec!("vehicles.toml"),

@@ -1,15 +1,13 @@
 //! `[sensor.ID]`: a temperature sensor as its documents describe it.
 
-use toml::de::DeValue;
-
-use super::reader::{Reader, plain_number};
+use super::curve::Curve;
+use super::reader::Reader;
 use super::value::{At, Sourced};
-use crate::diag::{Finding, Place};
+use crate::physics::tolerance::PlatinumClass;
 use crate::quantity::{
-    Beta, Interval, Quantity as _, Ratio, Resistance, Temperature, TemperatureDifference, Toleranced, Unit,
-    interval, ratio, scalar, toleranced,
+    Interval, Ratio, Resistance, Temperature, TemperatureDifference, Toleranced, interval, ratio, scalar,
+    toleranced,
 };
-use crate::words::Message;
 
 /// A sensor.
 #[derive(Debug, Clone)]
@@ -38,55 +36,6 @@ pub struct Sensor {
     pub next: Option<Vec<At<String>>>,
 }
 
-/// Resistance against temperature, in one of three forms.
-#[derive(Debug, Clone)]
-pub enum Curve {
-    /// R = R₀ exp[B (1/T − 1/T₀)].
-    Beta {
-        /// The resistance at the rated temperature.
-        resistance: Option<Sourced<Resistance>>,
-        /// The rated temperature.
-        at: Option<Sourced<Temperature>>,
-        /// The B value.
-        beta: Option<Sourced<Beta>>,
-    },
-    /// 1/T = a + b ln R + c (ln R)³.
-    SteinhartHart {
-        /// The constant term, 1/K.
-        a: Option<Sourced<f64>>,
-        /// The factor of ln R, 1/K.
-        b: Option<Sourced<f64>>,
-        /// The factor of (ln R)³, 1/K.
-        c: Option<Sourced<f64>>,
-    },
-    /// Points as a manual prints them.
-    Table {
-        /// The rows, in the order they were written.
-        rows: Vec<Row>,
-        /// The unit of the temperature column.
-        temperature_unit: Unit,
-        /// The unit of the resistance columns.
-        resistance_unit: Unit,
-        /// Where the table comes from.
-        source: Option<String>,
-    },
-}
-
-/// One row of a table, with its place.
-#[derive(Debug, Clone)]
-pub struct Row {
-    /// The temperature.
-    pub temperature: Temperature,
-    /// The nominal resistance.
-    pub nominal: Resistance,
-    /// The least and the greatest resistance, where the table has them.
-    pub limits: Option<(Resistance, Resistance)>,
-    /// The cells as the user wrote them.
-    pub written: Vec<String>,
-    /// Where the row stands.
-    pub place: Place,
-}
-
 /// How far a good part may lie from the curve.
 #[derive(Debug, Clone)]
 pub struct Tolerance {
@@ -98,6 +47,8 @@ pub struct Tolerance {
     pub at: Option<Sourced<Temperature>>,
     /// Or: a distance in temperature, the same over the whole range.
     pub temperature: Option<Sourced<TemperatureDifference>>,
+    /// Or: the class of a platinum element.
+    pub class: Option<Sourced<PlatinumClass>>,
     /// Whether a part stands there that could not be read.
     pub misread: bool,
 }
@@ -120,9 +71,9 @@ pub struct Circuit {
 /// Which side of the signal pin the sensor is on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Topology {
-    /// Resistor from reference to signal, sensor from signal to return: hotter is fewer volts.
+    /// Resistor from reference to signal, sensor from signal to return: more ohms is more volts.
     PullUp,
-    /// Sensor from reference to signal, resistor from signal to ground: hotter is more volts.
+    /// Sensor from reference to signal, resistor from signal to ground: more ohms is fewer volts.
     PullDown,
 }
 
@@ -162,44 +113,6 @@ impl Sensor {
     }
 }
 
-#[derive(Clone, Copy)]
-enum Model {
-    Beta,
-    SteinhartHart,
-    Table,
-}
-
-impl Curve {
-    fn read(reader: &Reader<'_>) -> Option<At<Self>> {
-        let models =
-            [("beta", Model::Beta), ("steinhart-hart", Model::SteinhartHart), ("table", Model::Table)];
-        reader.require(&["model"]);
-        // Without its model a curve's other keys mean nothing: one finding is enough.
-        let model = reader.choice("model", &models)?;
-        let curve = match model.value {
-            Model::Beta => {
-                reader.require(&["resistance", "at", "beta"]);
-                Some(Self::Beta {
-                    resistance: reader.sourced("resistance", scalar),
-                    at: reader.sourced("at", scalar),
-                    beta: reader.sourced("beta", scalar),
-                })
-            }
-            Model::SteinhartHart => {
-                reader.require(&["a", "b", "c"]);
-                Some(Self::SteinhartHart {
-                    a: reader.number("a"),
-                    b: reader.number("b"),
-                    c: reader.number("c"),
-                })
-            }
-            Model::Table => read_table(reader),
-        };
-        reader.finish();
-        curve.map(|value| At { value, place: reader.place.clone() })
-    }
-}
-
 impl Tolerance {
     fn read(reader: &Reader<'_>) -> Sourced<Self> {
         let mut value = Self {
@@ -207,6 +120,7 @@ impl Tolerance {
             beta: reader.sourced("beta", ratio),
             at: reader.sourced("at", scalar),
             temperature: reader.sourced("temperature", scalar),
+            class: read_class(reader),
             misread: false,
         };
         let read = [
@@ -214,12 +128,26 @@ impl Tolerance {
             ("beta", value.beta.is_some()),
             ("at", value.at.is_some()),
             ("temperature", value.temperature.is_some()),
+            ("class", value.class.is_some()),
         ];
         value.misread = read.iter().any(|(key, read)| !read && reader.has(key));
         reader.finish();
         let written = String::new();
         Sourced { value, written, place: reader.place.clone(), source: reader.source() }
     }
+}
+
+fn read_class(reader: &Reader<'_>) -> Option<Sourced<PlatinumClass>> {
+    let classes = [
+        ("AA", PlatinumClass::AA),
+        ("A", PlatinumClass::A),
+        ("B", PlatinumClass::B),
+        ("C", PlatinumClass::C),
+    ];
+    let class = reader.choice("class", &classes)?;
+    let written = classes.iter().find(|(_, known)| *known == class.value).map(|(word, _)| *word);
+    let written = written.unwrap_or_default().to_owned();
+    Some(Sourced { value: class.value, written, place: class.place, source: reader.source() })
 }
 
 impl Circuit {
@@ -248,49 +176,4 @@ impl Pins {
         reader.finish();
         pins
     }
-}
-
-/// Reads `points`: rows of `[temperature, resistance]` or `[temperature, min, nominal, max]`.
-fn read_table(reader: &Reader<'_>) -> Option<Curve> {
-    reader.require(&["temperature", "resistance", "points"]);
-    let temperatures = [("°C", Unit::Celsius), ("°F", Unit::Fahrenheit), ("K", Unit::Kelvin)];
-    let resistances = [("Ω", Unit::Ohm), ("ohm", Unit::Ohm), ("kΩ", Unit::Kiloohm), ("kohm", Unit::Kiloohm)];
-    let temperature_unit = reader.choice("temperature", &temperatures);
-    let resistance_unit = reader.choice("resistance", &resistances);
-    let points = reader.list("points")?;
-    let (temperature_unit, resistance_unit) = (temperature_unit?.value, resistance_unit?.value);
-    // Every bad row is reported before the table as a whole is given up.
-    let rows: Vec<Option<Row>> = (points.value.iter())
-        .map(|value| read_row(reader, value, temperature_unit, resistance_unit))
-        .collect();
-    let rows = rows.into_iter().collect::<Option<Vec<Row>>>()?;
-    Some(Curve::Table { rows, temperature_unit, resistance_unit, source: reader.source() })
-}
-
-fn read_row(
-    reader: &Reader<'_>,
-    value: &toml::Spanned<DeValue<'_>>,
-    temperature: Unit,
-    resistance: Unit,
-) -> Option<Row> {
-    let file = reader.file();
-    let place = file.place(value);
-    let cells = value.get_ref().as_array();
-    let numbers: Option<Vec<f64>> =
-        cells.and_then(|cells| cells.iter().map(|cell| plain_number(cell.get_ref())).collect());
-    let ohms = |number: f64| Resistance::from_written(number, resistance, false);
-    let row = numbers.as_deref().and_then(|numbers| match *numbers {
-        [t, nominal] => Some((t, ohms(nominal)?, None)),
-        [t, low, nominal, high] => Some((t, ohms(nominal)?, Some((ohms(low)?, ohms(high)?)))),
-        _ => None,
-    });
-    let Some((t, nominal, limits)) = row else {
-        let finding = Finding::error(Message::new("spec-bad-row"), place, Message::new("wanted-row"));
-        reader.report(finding);
-        return None;
-    };
-    let temperature = Temperature::from_written(t, temperature, false)?;
-    let written =
-        (cells?.iter()).map(|cell| file.text.get(cell.span()).unwrap_or_default().to_owned()).collect();
-    Some(Row { temperature, nominal, limits, written, place })
 }

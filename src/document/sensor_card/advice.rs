@@ -17,9 +17,25 @@ pub(super) struct Reading {
     means: String,
 }
 
+/// The readings that more ohms than good ones make; the others come of fewer.
+const MORE_OHMS: [&str; 5] = [
+    "card-means-open",
+    "card-means-open-pull-down",
+    "card-means-high",
+    "card-means-low-pull-down",
+    "card-means-ohms-high",
+];
+
 /// Open, short, too high, too low.
 pub(super) fn readings(words: &Words, readings: &Readings<'_>) -> Vec<Reading> {
-    let line = |reads: String, id: &'static str| Reading { reads, means: words.word(id) };
+    let falls = readings.sensor.curve.falls();
+    // What is believed of a reading depends on whether its fault is more ohms or fewer.
+    let line = |reads: String, id: &'static str| {
+        let warm = MORE_OHMS.contains(&id) != falls;
+        let (looks, or) = if warm { ("card-hot", "card-warmer") } else { ("card-cold", "card-colder") };
+        let message = Message::new(id).with_word("looks", looks).with_word("or", or);
+        Reading { reads, means: words.say(&message) }
+    };
     let (high, low) = (words.word("card-reads-high"), words.word("card-reads-low"));
     let (Some(open), Some(short), Some(topology)) =
         (readings.open(), readings.short(), readings.sensor.topology)

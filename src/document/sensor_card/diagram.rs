@@ -23,6 +23,8 @@ pub(super) struct Diagram {
     supply: String,
     sensor_signal: String,
     sensor_return: String,
+    /// Which way the sensor's resistance goes with temperature, as its symbol says.
+    coefficient: &'static str,
     alt: String,
 }
 
@@ -57,6 +59,7 @@ pub(super) fn compose(words: &Words, sensor: &Sensor, card: &Card) -> Option<Dia
     let input = card.meter.as_ref().and_then(|meter| meter.input);
     Some(Diagram {
         kind,
+        coefficient: if sensor.curve.falls() { "−t°" } else { "+t°" },
         alt: words.say(&alt),
         series: fact(&["fact-series"]).unwrap_or_default(),
         parallel: fact(&["fact-parallel"]).unwrap_or_default(),

@@ -13,9 +13,9 @@ use crate::words::{Message, Words};
 /// A warm bay; between two rows of any five-point table.
 const USUAL: Temperature = Temperature::from_celsius(31.0);
 
-/// Bad contacts to show what a wrong reading looks like, in Ω: the first that the
-/// sensor's curve can still be read at. Half a kiloohm is nothing to one sensor
-/// and beyond every temperature of another.
+/// Bad contacts to show what a wrong reading looks like, in Ω: the first that still
+/// looks like a temperature of the sensor's range, or else of its curve. Half a
+/// kiloohm is nothing to one sensor and beyond every temperature of another.
 const EXTRA: [f64; 4] = [500.0, 100.0, 10.0, 1.0];
 
 #[derive(Debug, Serialize)]
@@ -127,10 +127,12 @@ fn window(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<Str
 fn fault(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<String> {
     let circuit = readings.circuit()?;
     let good = readings.ohms(at)?.ohms();
-    let (extra, wrong, believed) = EXTRA.into_iter().find_map(|extra| {
+    let looks = EXTRA.into_iter().filter_map(|extra| {
         let wrong = Resistance::from_ohms(good + extra);
         Some((extra, wrong, readings.sensor.curve.temperature(wrong).ok()?))
-    })?;
+    });
+    let usual = |(.., believed): &(f64, Resistance, Temperature)| readings.sensor.range.contains(believed);
+    let (extra, wrong, believed) = looks.clone().find(usual).or_else(|| looks.clone().next())?;
     let volts = circuit.voltage(wrong, readings.meter.as_ref());
     let message = Message::new("card-example-fault")
         .with("extra", Resistance::from_ohms(extra))

@@ -15,6 +15,7 @@ use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, finish};
 use crate::model::{Card, PinEnd, PinUse, Points, Sensor};
+use crate::physics::curve::Direction;
 use crate::spec::{Side, Topology, View};
 use crate::words::{Message, Words};
 use reading::Readings;
@@ -127,10 +128,13 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
 
 /// Which way the reading moves when it gets hotter.
 fn direction(sensor: &Sensor) -> &'static str {
-    match sensor.topology {
-        Some(Topology::PullUp) => "card-direction-pull-up",
-        Some(Topology::PullDown) => "card-direction-pull-down",
-        None => "card-direction-ohms",
+    match (sensor.topology, sensor.curve.direction()) {
+        (Some(Topology::PullUp), Direction::Falling) => "card-direction-pull-up",
+        (Some(Topology::PullDown), Direction::Falling) => "card-direction-pull-down",
+        (None, Direction::Falling) => "card-direction-ohms",
+        (Some(Topology::PullUp), Direction::Rising) => "card-direction-rising-pull-up",
+        (Some(Topology::PullDown), Direction::Rising) => "card-direction-rising-pull-down",
+        (None, Direction::Rising) => "card-direction-rising-ohms",
     }
 }
 

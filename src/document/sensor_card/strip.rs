@@ -6,7 +6,8 @@ use super::figures::{self, VOLT_DECIMALS};
 use super::reading::{self, Readings};
 use crate::model::Card;
 use crate::model::strip::{rows_in, temperatures};
-use crate::quantity::{Interval, Rounding, Temperature, TemperatureDifference, figure};
+use crate::physics::tolerance::Tolerance;
+use crate::quantity::{Interval, Rounding, Temperature, TemperatureDifference, figure, ten_to};
 use crate::words::{Message, Words};
 
 /// Rows of the strip that fit the front of a card at the legible size.
@@ -91,10 +92,21 @@ pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> St
     Strip { columns: columns.collect(), notes: notes(words, readings, card), rows }
 }
 
-/// The decimals of the card's ohms: those of its smallest value, at the hot end.
+/// The decimals of the card's ohms: those that its smallest value needs.
+///
+/// A rising curve moves ten times less in a kelvin than a thermistor, so it also
+/// needs as many as show a tenth of a kelvin, up to two.
 pub(super) fn ohm_decimals(readings: &Readings<'_>, card: &Card) -> usize {
-    let smallest = readings.ohms(card.range.high).map_or(f64::MAX, |ohms| ohms.ohms());
-    figures::column_decimals(smallest)
+    let curve = &readings.sensor.curve;
+    let at = if curve.falls() { card.range.high } else { card.range.low };
+    let smallest = readings.ohms(at).map_or(f64::MAX, |ohms| ohms.ohms());
+    let usual = figures::column_decimals(smallest);
+    if curve.falls() {
+        return usual;
+    }
+    let tenth = curve.slope(at).map_or(1.0, |slope| 0.1 * slope * smallest);
+    let shown = (0_usize..2).find(|&decimals| tenth * ten_to(decimals) >= 1.0).unwrap_or(2);
+    usual.max(shown)
 }
 
 fn row(readings: &Readings<'_>, at: Temperature, decimals: usize) -> Vec<String> {
@@ -115,11 +127,11 @@ fn row(readings: &Readings<'_>, at: Temperature, decimals: usize) -> Vec<String>
         (None, Some(volts)) => [blank(), figure(volts.volts(), VOLT_DECIMALS, Rounding::Nearest), blank()],
         (None, None) => [blank(), blank(), blank()],
     };
-    let slope = readings
-        .sensor
-        .curve
-        .slope(at)
-        .map_or_else(|_| blank(), |slope| figure(100.0 * slope, 1, Rounding::Nearest));
+    let curve = &readings.sensor.curve;
+    // Platinum has 0.4 %/K, a thermistor ten times as much.
+    let digits = if curve.falls() { 1 } else { 2 };
+    let slope =
+        curve.slope(at).map_or_else(|_| blank(), |slope| figure(100.0 * slope, digits, Rounding::Nearest));
     // A whole degree Celsius is a whole number of tenths of a degree Fahrenheit.
     let fahrenheit = figure(at.fahrenheit(), 1, Rounding::Nearest);
     let temperatures = [figures::celsius(at), fahrenheit];
@@ -140,7 +152,8 @@ fn notes(words: &Words, readings: &Readings<'_>, card: &Card) -> [String; 2] {
     }
     let ends = [card.range.low, card.range.high];
     if sensor.tolerance.is_some() && ends.iter().any(|&at| readings.ohm_band(at).is_none()) {
-        parts.push(words.word("card-note-beyond"));
+        let class = matches!(sensor.tolerance, Some(Tolerance::Platinum(_)));
+        parts.push(words.word(if class { "card-note-beyond-class" } else { "card-note-beyond" }));
     }
     if sensor.circuit.is_none() {
         parts.push(words.word("card-note-no-circuit"));

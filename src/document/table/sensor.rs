@@ -102,14 +102,14 @@ fn formulas(words: &Words, sensor: &Sensor) -> Vec<String> {
         Curve::SteinhartHart(_) => "table-formula-steinhart-hart",
         Curve::SteinhartHart4(_) => "table-formula-steinhart-hart-4",
         Curve::Platinum(_) => "table-formula-platinum",
-        Curve::SiliconPtc(_) => "table-formula-silicon-ptc",
+        Curve::SiliconPtc(_) => "table-formula-silicon",
         Curve::Table(_) => "table-formula-points",
     };
     let tolerance = sensor.tolerance.as_ref().map(|tolerance| match tolerance {
         Tolerance::Rated { .. } => "table-formula-tolerance-rated",
         Tolerance::Temperature(_) => "table-formula-tolerance-temperature",
+        Tolerance::Platinum(_) => "table-formula-tolerance-class",
         Tolerance::Columns { .. } => "table-formula-tolerance-columns",
-        Tolerance::Platinum(_) => "table-formula-tolerance-platinum",
     });
     let circuit = sensor.circuit.as_ref().map(|circuit| match circuit.topology {
         Topology::PullUp => "table-formula-pull-up",

@@ -18,6 +18,28 @@ pub(super) fn curve(id: &str, sensor: &spec::Sensor) -> Vec<Fact> {
             Fact::new(key("b"), "fact-coefficient-b", b.as_ref()),
             Fact::new(key("c"), "fact-coefficient-c", c.as_ref()),
         ],
+        Some(spec::Curve::SteinhartHart4 { resistance, a, b, c, d }) => {
+            // Coefficients for ohms have no such value: that is not a missing one.
+            let base = resistance
+                .as_ref()
+                .map(|resistance| Fact::new(key("resistance"), "fact-coefficients-for", Some(resistance)));
+            let terms = [
+                Fact::new(key("a"), "fact-coefficient-a", a.as_ref()),
+                Fact::new(key("b"), "fact-coefficient-b", b.as_ref()),
+                Fact::new(key("c"), "fact-coefficient-c", c.as_ref()),
+                Fact::new(key("d"), "fact-coefficient-d", d.as_ref()),
+            ];
+            base.into_iter().chain(terms).collect()
+        }
+        Some(spec::Curve::Platinum { resistance }) => {
+            vec![Fact::new(key("resistance"), "fact-resistance-at-zero", resistance.as_ref())]
+        }
+        Some(spec::Curve::SiliconPtc { resistance, at, a, b }) => vec![
+            Fact::new(key("resistance"), "fact-rated-resistance", resistance.as_ref()),
+            Fact::new(key("at"), "fact-rated-temperature", at.as_ref()),
+            Fact::new(key("a"), "fact-coefficient-a", a.as_ref()),
+            Fact::new(key("b"), "fact-coefficient-b-squared", b.as_ref()),
+        ],
         Some(spec::Curve::Table { rows, temperature_unit, resistance_unit, source }) => {
             vec![Fact {
                 key: key("points"),
@@ -49,6 +71,9 @@ fn tolerance(id: &str, sensor: &spec::Sensor) -> Vec<Fact> {
     if given.temperature.is_some() {
         let fact = plus_minus(Fact::new(key("temperature"), "fact-tolerance", given.temperature.as_ref()));
         return vec![fact];
+    }
+    if given.class.is_some() {
+        return vec![Fact::new(key("class"), "fact-tolerance-class", given.class.as_ref())];
     }
     let mut facts = vec![plus_minus(Fact::new(
         key("resistance"),

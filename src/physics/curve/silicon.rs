@@ -101,7 +101,7 @@ impl SiliconPtc {
     /// R(T).
     #[must_use]
     pub fn resistance(&self, at: Temperature) -> Resistance {
-        Resistance::from_ohms(self.rated.ohms() * self.ratio(self.from_rated(at)))
+        Resistance::from_ohms(self.rated.ohms() * self.ratio(self.above_rated(at)))
     }
 
     /// T(R): T = T₀ + [√(a² + 4b (R/R₀ − 1)) − a]/2b.
@@ -119,12 +119,12 @@ impl SiliconPtc {
 
     /// (1/R) dR/dT.
     pub(super) fn slope(&self, at: Temperature) -> f64 {
-        let x = self.from_rated(at);
+        let x = self.above_rated(at);
         (self.a + 2.0 * self.b * x) / self.ratio(x)
     }
 
     /// Kelvins above the rated temperature.
-    fn from_rated(&self, at: Temperature) -> f64 {
+    fn above_rated(&self, at: Temperature) -> f64 {
         at.celsius() - self.at.celsius()
     }
 
