@@ -24,7 +24,8 @@ pub use paper::{Card, Group, Row, Sheet};
 pub use pins::{PinEnd, PinUse};
 pub use sensor::{Points, Sensor};
 
-use crate::quantity::{Toleranced, Voltage};
+use crate::physics::decision::Rule;
+use crate::quantity::{TemperatureDifference, Toleranced, Voltage};
 use crate::spec::{Paper, Sourced};
 
 /// A whole set of specs, checked and linked.
@@ -36,6 +37,10 @@ pub struct Model {
     pub systems: BTreeMap<String, System>,
     /// Sensors by id.
     pub sensors: BTreeMap<String, Sensor>,
+    /// Thermometers by id.
+    pub thermometers: BTreeMap<String, Thermometer>,
+    /// Multimeters by id.
+    pub multimeters: BTreeMap<String, Multimeter>,
     /// Vehicles by id.
     pub vehicles: BTreeMap<String, Vehicle>,
     /// Cards by id.
@@ -53,6 +58,12 @@ pub struct Shop {
     pub paper: Paper,
     /// A line printed in bold on every page.
     pub notice: Option<String>,
+    /// How it decides over a reading near a limit.
+    pub decision: Option<Rule>,
+    /// How far a sensor may be from the thermometer beside it after soaking.
+    pub soak: Option<TemperatureDifference>,
+    /// Decision rule and soak, as written.
+    pub facts: Vec<Fact>,
 }
 
 /// One kind of climate system.

@@ -6,6 +6,7 @@
 
 mod beta_plausible;
 mod coefficients_plausible;
+mod decision_form;
 mod divider_readable;
 mod document_names;
 mod links;
@@ -29,6 +30,7 @@ pub fn check(set: &Set, findings: &Findings) {
     let rules = [
         beta_plausible::check,
         coefficients_plausible::check,
+        decision_form::check,
         divider_readable::check,
         document_names::check,
         links::check,

@@ -39,6 +39,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     }
     for meter in set.instruments.values().map(|entry| &entry.item) {
         rule.value(&meter.input_resistance, |r| r.nominal.ohms());
+        rule.value(&meter.leads, |r| r.nominal.ohms());
         rule.value(&meter.accuracy, |k| k.kelvins());
         if let Some(volts) = &meter.volts {
             rule.value(&volts.resolution, |v| v.volts());
@@ -46,6 +47,9 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         if let Some(ohms) = &meter.ohms {
             rule.value(&ohms.resolution, |r| r.ohms());
         }
+    }
+    if let Some(shop) = &set.shop {
+        rule.value(&shop.item.soak, |k| k.kelvins());
     }
     for card in set.cards.values() {
         rule.value(&card.item.step, |k| k.kelvins());

@@ -30,6 +30,6 @@ pub use load::{demo, folder};
 pub use sensor::{Circuit, Curve, Pins, Row, Sensor, Tolerance, Topology};
 pub use set::{Entries, Entry, Set};
 pub use sheet::{Group, Measure, Sheet, SheetRow, Spot};
-pub use shop::{Paper, Shop, System};
+pub use shop::{Decision, Paper, Shop, System};
 pub use value::{At, Sourced};
 pub use vehicle::Vehicle;

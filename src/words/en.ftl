@@ -76,6 +76,8 @@ wanted-fewer-rows = expected a step that gives { $most } rows or fewer
 wanted-of-system = expected one of system `{ $system }`
 wanted-tests = expected a list `test` with one entry or more
 wanted-tolerance = expected a tolerance, such as ± 1 %
+wanted-guard-size = expected more than 0 %, up to 300 %
+wanted-no-guard = expected only with `decision = "guarded"`
 wanted-not-empty = expected one vehicle and one group, or more
 wanted-fitted = expected a vehicle with this system
 wanted-other-name = expected a name that every disk can hold
@@ -87,6 +89,7 @@ label-first-row = the first row
 label-colder-row = the colder row
 label-columns = the table has min and max columns
 label-other-tolerance = the other one is here
+label-its-decision = the decision is given here
 label-its-kind = its kind is given here
 label-its-system = its system is given here
 label-connector = the connector
@@ -184,6 +187,10 @@ rule-no-limits = `{ $written }` has no tolerance: no volts limits can be compute
 rule-no-limits-help = write `{ $written } ± …` from its document; ± 0 % only for a value that is exact
 rule-reserved-name = `{ $id }` cannot be a file name on every disk
 rule-same-name = `{ $id }` names two documents, or two that differ only in case
+rule-guard-size = a guard band of { $written } of U is of no use
+rule-guard-size-help = write `guard = "100 %"` for w = U; for limits without a guard band `decision = "simple"`
+rule-guard-alone = a guard band of { $written }, but the decision is not guarded
+rule-guard-alone-help = write `decision = "guarded"`, or take the guard band out
 rule-no-shop = the set names no shop
 rule-no-shop-help = add [shop] with `title` and `paper`
 sheet-thermometer = Thermometer
@@ -229,6 +236,11 @@ fact-volts = volts
 fact-ohms = ohms
 fact-digit = digit
 fact-input = Meter input
+fact-leads = leads
+fact-thermocouple = thermocouple type
+fact-soak = soak
+fact-decision = Decision rule
+fact-guard = Guard band, part of U
 
 ## What every document says
 
@@ -340,7 +352,12 @@ sheet-sign-checked = Checked by
 sheet-expect = Expect
 sheet-expect-at = Expect at { $temperature }
 sheet-no-bay = No bay temperature given: read the window from the strip table of the card named in each row.
-sheet-legend = Bold: OK, a part within its data. Service: outside bold, but too little to explain a complaint. ±: so near to a limit undecided with these instruments (k = 2); “never OK”: they cannot tell, use better ones.
+sheet-legend = Bold: OK, a part within its data. Service: outside bold, but too little to explain a complaint.
+sheet-legend-guarded = ±: so near to a limit undecided with these instruments (U, k = 2); “never OK”: they cannot tell, use better ones.
+sheet-legend-guarded-part = ±: so near to a limit undecided with these instruments ({ $part } of U, k = 2); “never OK”: they cannot tell, use better ones.
+sheet-legend-simple = ±: uncertainty with these instruments (U, k = 2); this shop decides by the limits alone.
+sheet-legend-no-rule = ±: uncertainty with these instruments (U, k = 2); how to decide so near to a limit is NOT GIVEN.
+sheet-left-out = Not in ±, because NOT GIVEN: { $what }.
 sheet-bay = Valid while sensor and probe are at this temperature; else read the window from the card’s strip table.
 sheet-all-mated = all connectors mated
 sheet-sensor-unmated = sensor unmated
@@ -354,12 +371,15 @@ sheet-component-half = component side, pins by their marks
 sheet-record-only = record only; nominal { $value }
 sheet-unplugged = unplugged { $window }
 sheet-doubt-all = ± { $doubt } { $unit }: never OK
+sheet-doubt-only = ± { $doubt } { $unit } uncertain
 sheet-doubt = ± { $doubt } { $unit } undecided
 sheet-instrument-value = { $what } { $value }
 sheet-else-open = Reads its unplugged value: sensor not mated, or an open wire.
 sheet-else-other-end = Reads the other end (0 V; the reference where unplugged is near 0 V): sensor or signal shorted.
 sheet-else-ohms = Ohms: over range is open, near 0 Ω is shorted.
 sheet-else-all = All rows wrong the same way: shared return, ground or reference; measure these first.
+sheet-else-simple = Within the printed ± of a limit: the limit decides, but another meter may read the other side of it. Say so in the remarks.
+sheet-else-no-rule = Within the printed ± of a limit: write the reading down; how this shop decides there is NOT GIVEN.
 sheet-else-undecided = Undecided: within the printed ± of a limit. Repeat with the sensor in ice water, or with a better thermometer or meter.
 
 ## Cautions
@@ -403,6 +423,7 @@ run-no-such-table = there is no sensor or card `{ $id }`
 run-no-such-table-near = there is no sensor or card `{ $id }`; did you mean `{ $near }`?
 run-table-reversed = the table runs from { $from } to { $to }, which is colder
 run-table-outside = { $at } lies outside the range of sensor `{ $id }`, { $low } to { $high }
+run-junction-outside = a cold junction at { $at } lies outside thermometer `{ $id }`, { $low } to { $high }
 run-table-step = a step of { $step } gives no table
 run-table-no-meter = Volts without the load of a meter.
 run-table-meter = Volts with a { $input } meter.
@@ -493,3 +514,9 @@ table-formula-tolerance-columns = Limits of R: the least and greatest columns of
 table-formula-pull-up = V = Vref R / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-up (Kirchhoff's laws).
 table-formula-pull-down = V = Vref Rp / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-down (Kirchhoff's laws).
 table-formula-window = Limits of V: least and greatest over every combination of the ends of all tolerances; limits are rounded inward.
+table-head-ice = from ice
+table-head-bay = from bay
+table-junction-ice = Cold junction at 0 °C; with --at also for a cold junction at bay temperature.
+table-junction-at = “From bay”: cold junction at { $at }, as on a voltmeter in the bay; “from ice”: at 0 °C.
+table-formula-thermocouple = E(t) = Σ cᵢ tⁱ, t in °C; for type K above 0 °C also a₀ exp[a₁ (t − a₂)²] (ITS-90 reference functions: NIST Monograph 175, IEC 60584-1).
+table-formula-junction = With the cold junction at t₀: E(t) − E(t₀). EMFs add, temperatures do not.

@@ -5,6 +5,7 @@
 //! and happens where text is made of it.
 
 mod sensor;
+mod thermocouple;
 
 use serde::Serialize;
 
@@ -27,6 +28,8 @@ pub struct Ask<'a> {
     pub to: Option<Temperature>,
     /// From row to row, where not the usual step.
     pub step: Option<TemperatureDifference>,
+    /// The temperature of the bay, where the figures depend on it.
+    pub bay: Option<Temperature>,
 }
 
 /// A table of figures.
@@ -147,6 +150,7 @@ fn kinds(model: &Model) -> Vec<Kind<'_>> {
     vec![
         Kind { name: "sensor", ids: ids(&model.sensors), table: sensor::of_sensor },
         Kind { name: "card", ids: ids(&model.cards), table: sensor::of_card },
+        Kind { name: "instrument", ids: thermocouple::ids(model), table: thermocouple::of_thermometer },
     ]
 }
 
