@@ -24,6 +24,24 @@ fn demo() -> Model {
     model::build(&set).expect("the demo set is clean")
 }
 
+/// The demo set with some of its text replaced.
+fn demo_with(changes: &[(&str, &str)]) -> Model {
+    let mut sources = bayleaf::diag::Sources::default();
+    let mut met = vec![false; changes.len()];
+    for (path, text) in spec::DEMO {
+        let mut text = (*text).to_owned();
+        for ((from, to), met) in changes.iter().zip(&mut met) {
+            *met |= text.contains(from);
+            text = text.replace(from, to);
+        }
+        sources.add((*path).to_owned(), text);
+    }
+    assert!(met.iter().all(|met| *met), "the demo set no longer holds all of {changes:?}");
+    let findings = Findings::default();
+    let set = Set::read(&sources, &findings);
+    model::build(&set).expect("the changed demo set is clean")
+}
+
 fn documents(model: &Model, bay: Option<f64>) -> Vec<Document> {
     let words = Words::english();
     let context = Context {
@@ -131,7 +149,7 @@ fn a_bay_outside_a_sensors_range_gives_no_window() {
 fn printed_limits_lie_inside_the_computed_ones() {
     let model = demo();
     let step = Some(bayleaf::quantity::TemperatureDifference::from_kelvins(2.0));
-    let ask = document::table::Ask { id: "CUR-EVAP", from: None, to: None, step };
+    let ask = document::table::Ask { id: "CUR-EVAP", from: None, to: None, step, bay: None };
     let computed = document::table::of(&model, &Words::english(), &ask).expect("it has a table");
     let documents = documents(&model, None);
     let document = documents.iter().find(|document| document.id == "CUR-EVAP").expect("it is listed");
@@ -186,17 +204,11 @@ fn the_fingerprint_tells_content_and_not_the_date() {
 /// 7 604–7 797 Ω of sensor behind 1 kΩ ± 5 % in the line: 8 554–8 847 Ω.
 #[test]
 fn ohms_through_the_harness_include_the_lines_resistor() {
-    let mut sources = bayleaf::diag::Sources::default();
-    for (path, text) in spec::DEMO {
-        let at_unit = text.replace(
-            "measure = \"resistance\"\nplace = \"sensor\"",
-            "measure = \"resistance\"\nplace = \"control unit\"",
-        );
-        sources.add((*path).to_owned(), at_unit);
-    }
-    let findings = Findings::default();
-    let set = Set::read(&sources, &findings);
-    let model = model::build(&set).expect("the changed demo set is clean");
+    let at_unit = (
+        "measure = \"resistance\"\nplace = \"sensor\"",
+        "measure = \"resistance\"\nplace = \"control unit\"",
+    );
+    let model = demo_with(&[at_unit]);
     let documents = documents(&model, Some(31.0));
     let sheet = documents.iter().find(|document| document.id == "CUR-SENSORS.AMB-12").expect("it is listed");
     let data: Value = serde_json::from_slice(&sheet.data).expect("data is JSON");
@@ -205,4 +217,82 @@ fn ohms_through_the_harness_include_the_lines_resistor() {
     assert_eq!(expect(4), "8554–8847");
     // A sensor without one reads as at its own pins.
     assert_eq!(expect(0), "1687–1803");
+}
+
+/// What ± means is the shop's business, and what it leaves out is said.
+#[test]
+fn a_sheet_decides_as_its_shop_does() {
+    const GUARDED: &str = "decision = \"guarded\"\n";
+    let sheet = |changes: &[(&str, &str)]| {
+        let documents = documents(&demo_with(changes), Some(31.0));
+        let sheet = documents.into_iter().find(|document| document.id == "CUR-SENSORS.AMB-12");
+        let sheet = sheet.expect("it is listed");
+        let data: Value = serde_json::from_slice(&sheet.data).expect("data is JSON");
+        // Numbers and units are tied by spaces that do not break.
+        let text = |value: &Value| value.as_str().unwrap_or_default().replace('\u{a0}', " ");
+        let doubt = text(&data["groups"][0]["rows"][0]["expect_sub2"]);
+        let last = data["else_lines"].as_array().and_then(|lines| lines.last()).map(text);
+        (doubt, text(&data["legend"]), last.unwrap_or_default(), sheet.not_given)
+    };
+    let (doubt, legend, last, not_given) = sheet(&[]);
+    assert_eq!(doubt, "± 0.019 V undecided");
+    assert!(legend.contains("undecided with these instruments (U, k = 2)"), "{legend}");
+    assert!(!legend.contains("NOT GIVEN") && last.starts_with("Undecided:"), "{legend} {last}");
+    assert!(!not_given.iter().any(|key| key.starts_with("shop.")), "{not_given:?}");
+
+    // Half of U: 9.5 mV or less, rounded up.
+    let (doubt, legend, ..) = sheet(&[(GUARDED, "decision = \"guarded\"\nguard = \"50 %\"\n")]);
+    assert_eq!(doubt, "± 0.010 V undecided");
+    assert!(legend.contains("50 % of U"), "{legend}");
+
+    let (doubt, legend, last, not_given) = sheet(&[(GUARDED, "decision = \"simple\"\n")]);
+    assert_eq!(doubt, "± 0.019 V uncertain");
+    assert!(legend.contains("by the limits alone") && !last.contains("ndecided"), "{legend} {last}");
+    assert!(!not_given.iter().any(|key| key.starts_with("shop.")), "{not_given:?}");
+
+    let (doubt, legend, _, not_given) = sheet(&[(GUARDED, "")]);
+    assert_eq!(doubt, "± 0.019 V uncertain");
+    assert!(legend.contains("NOT GIVEN"), "{legend}");
+    assert!(not_given.contains(&"shop.decision".to_owned()), "{not_given:?}");
+
+    // Without soaking ± is smaller, which would be a silent gain.
+    let changes = [("soak = \"± 0.2 K\"\n", ""), ("leads = \"0.2 Ω ± 0.1 Ω\"\n", "")];
+    let (doubt, legend, _, not_given) = sheet(&changes);
+    assert_eq!(doubt, "± 0.017 V undecided");
+    assert!(legend.ends_with("Not in ±, because NOT GIVEN: soak, leads."), "{legend}");
+    for key in ["shop.soak", "instrument.meter.leads"] {
+        assert!(not_given.contains(&key.to_owned()), "{not_given:?}");
+    }
+}
+
+/// A cold junction in the bay takes off what the bay itself would read.
+#[test]
+fn a_thermocouple_has_a_table_for_the_bay() {
+    let model = demo();
+    let at = Temperature::from_celsius;
+    let ask = document::table::Ask {
+        id: "clamp-probe",
+        from: Some(at(25.0)),
+        to: Some(at(50.0)),
+        step: Some(bayleaf::quantity::TemperatureDifference::from_kelvins(25.0)),
+        bay: Some(at(25.0)),
+    };
+    let table = document::table::of(&model, &Words::english(), &ask).expect("it has a table");
+    let number = |row: usize, key: &str| {
+        let column = table.columns.iter().position(|column| column.key == key).expect("the column is there");
+        match table.rows[row][column] {
+            document::table::Cell::Number(number) => number,
+            ref other => panic!("{key}: {other:?}"),
+        }
+    };
+    // tests/reference/09a_thermocouple.csv, type K: 25 and 50 °C from 0 and from 25 °C.
+    for (row, key, published) in [
+        (0, "emf_from_ice_mv", 1.000_242_35),
+        (0, "emf_from_bay_mv", 0.0),
+        (1, "emf_from_ice_mv", 2.023_077_89),
+        (1, "emf_from_bay_mv", 1.022_835_53),
+    ] {
+        assert!((number(row, key) - published).abs() <= 1e-6, "{key} in row {row}: {}", number(row, key));
+    }
+    assert!(table.inputs.iter().any(|fact| fact.written.as_deref() == Some("K")), "{:?}", table.inputs);
 }

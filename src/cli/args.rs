@@ -139,6 +139,10 @@ pub struct Table {
     #[arg(long, value_name = "DIFFERENCE", value_parser = difference)]
     pub step: Option<TemperatureDifference>,
 
+    /// Bay temperature, for figures that depend on it, such as a thermocouple's cold junction
+    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
+    pub at: Option<Temperature>,
+
     /// Form of the output
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub format: Format,

@@ -18,7 +18,13 @@ pub(super) fn run(arguments: &Arguments) -> Outcome {
         Ok(loaded) => loaded,
         Err(outcome) => return outcome,
     };
-    let ask = Ask { id: &arguments.id, from: arguments.from, to: arguments.to, step: arguments.step };
+    let ask = Ask {
+        id: &arguments.id,
+        from: arguments.from,
+        to: arguments.to,
+        step: arguments.step,
+        bay: arguments.at,
+    };
     match of(&loaded.model, &words, &ask) {
         Ok(table) => {
             let told = match arguments.format {

@@ -10,7 +10,7 @@ use super::pins::{PinEnd, PinUse};
 use super::sensor::{Points, Sensor};
 use super::{Model, Shop, System, Vehicle};
 use crate::quantity::{Accuracy, Scalar};
-use crate::spec::{self, At, Entry, Set, Sourced};
+use crate::spec::{self, At, Entry, InstrumentKind, Set, Sourced};
 
 mod facts;
 mod modes;
@@ -27,6 +27,9 @@ pub fn build(set: &Set) -> Option<Model> {
             title: text(&shop.title)?,
             paper: shop.paper.as_ref()?.value,
             notice: text(&shop.notice),
+            decision: convert::decision(shop),
+            soak: shop.soak.as_ref().map(|soak| soak.value),
+            facts: facts::shop(shop),
         },
         systems: all(&set.systems, |_, system| {
             Some(System {
@@ -38,6 +41,8 @@ pub fn build(set: &Set) -> Option<Model> {
         sensors: all(&set.sensors, |id, sensor| build_sensor(set, id, sensor))?,
         mode_sets: modes::mode_sets(set)?,
         panels: all(&set.panels, modes::panel)?,
+        thermometers: instruments(set, InstrumentKind::Thermometer, thermometer_of)?,
+        multimeters: instruments(set, InstrumentKind::Multimeter, multimeter_of)?,
         vehicles: all(&set.vehicles, |id, vehicle| {
             Some(Vehicle {
                 id: id.to_owned(),
@@ -155,14 +160,29 @@ fn pin_use(set: &Set, pin: &Option<Sourced<String>>, fact: Fact) -> Option<PinUs
     Some(PinUse { name, fact, wire })
 }
 
+/// Every instrument of one kind.
+fn instruments<T>(
+    set: &Set,
+    kind: InstrumentKind,
+    build: impl Fn(&str, &spec::Instrument) -> Option<T>,
+) -> Option<BTreeMap<String, T>> {
+    let of_kind = (set.instruments.iter())
+        .filter(|(_, entry)| entry.item.kind.as_ref().is_some_and(|found| found.value == kind));
+    of_kind.map(|(id, entry)| Some((id.clone(), build(id, &entry.item)?))).collect()
+}
+
 fn multimeter(set: &Set, link: &Option<At<String>>) -> Option<Multimeter> {
     let id = &link.as_ref()?.value;
-    let meter = &set.instruments.get(id)?.item;
+    multimeter_of(id, &set.instruments.get(id)?.item)
+}
+
+fn multimeter_of(id: &str, meter: &spec::Instrument) -> Option<Multimeter> {
     Some(Multimeter {
         title: text(&meter.title)?,
         input: meter.input_resistance.as_ref().map(|input| input.value),
         volts: range(meter.volts.as_ref()),
         ohms: range(meter.ohms.as_ref()),
+        leads: meter.leads.as_ref().map(|leads| leads.value),
         facts: facts::multimeter(id, meter),
     })
 }
@@ -175,12 +195,15 @@ fn range<T: Scalar>(range: Option<&spec::Range<T>>) -> Option<(Accuracy, f64)> {
 
 fn thermometer(set: &Set, link: &Option<At<String>>) -> Option<Thermometer> {
     let id = &link.as_ref()?.value;
-    let meter = &set.instruments.get(id)?.item;
-    let key = format!("instrument.{id}.accuracy");
+    thermometer_of(id, &set.instruments.get(id)?.item)
+}
+
+fn thermometer_of(id: &str, meter: &spec::Instrument) -> Option<Thermometer> {
     Some(Thermometer {
         title: text(&meter.title)?,
         limit: meter.accuracy.as_ref().map(|accuracy| accuracy.value),
-        facts: vec![Fact::new(key, "fact-accuracy", meter.accuracy.as_ref())],
+        thermocouple: meter.thermocouple.as_ref().map(|wire| wire.value),
+        facts: facts::thermometer(id, meter),
     })
 }
 

@@ -7,6 +7,7 @@ use crate::physics::circuit;
 use crate::physics::curve::{
     BetaCurve, Curve, CurveError, Platinum, SiliconPtc, SteinhartHart, SteinhartHart4, Table,
 };
+use crate::physics::decision::Rule;
 use crate::physics::tolerance::Tolerance;
 use crate::quantity::{Ratio, Resistance, Temperature, Toleranced, Voltage};
 use crate::spec;
@@ -95,6 +96,20 @@ pub(super) fn circuit(
         series: written.series.as_ref().map(|series| series.value),
         parallel: written.parallel.as_ref().map(|parallel| parallel.value),
         ..circuit::Circuit::divider(topology, written.resistor.as_ref()?.value, reference.value)
+    })
+}
+
+/// The decision rule of a shop; `None` where it gave none.
+///
+/// A guard band is the whole expanded uncertainty, w = U, unless the shop says
+/// which part of it: that is what the word means in ILAC-G8:09/2019 (as quoted).
+pub(super) fn decision(shop: &spec::Shop) -> Option<Rule> {
+    Some(match shop.decision.as_ref()?.value {
+        spec::Decision::Simple => Rule::Simple,
+        spec::Decision::Guarded => {
+            let multiple = shop.guard.as_ref().map_or(Ratio::new(1.0), |guard| guard.value);
+            Rule::Guarded { multiple }
+        }
     })
 }
 

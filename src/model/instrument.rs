@@ -1,6 +1,7 @@
 //! The instruments that a card's volts and a sheet's windows assume.
 
 use super::fact::Fact;
+use crate::physics::thermocouple::Thermocouple;
 use crate::quantity::{Accuracy, Resistance, TemperatureDifference, Toleranced};
 
 /// A thermometer.
@@ -10,7 +11,9 @@ pub struct Thermometer {
     pub title: String,
     /// Its limit of error.
     pub limit: Option<TemperatureDifference>,
-    /// Its accuracy, as written.
+    /// The thermocouple behind it, where it is one.
+    pub thermocouple: Option<Thermocouple>,
+    /// Its accuracy, and its thermocouple, as written.
     pub facts: Vec<Fact>,
 }
 
@@ -25,6 +28,19 @@ pub struct Multimeter {
     pub volts: Option<(Accuracy, f64)>,
     /// Accuracy and value of a digit on ohms, in ohms.
     pub ohms: Option<(Accuracy, f64)>,
-    /// Accuracies and input resistance, as written.
+    /// What its two leads add to ohms.
+    pub leads: Option<Toleranced<Resistance>>,
+    /// Accuracies, input resistance and leads, as written.
     pub facts: Vec<Fact>,
+}
+
+impl Multimeter {
+    /// The most that the leads add to a reading in ohms.
+    ///
+    /// All of it counts as a limit of error: a reading is not corrected for it.
+    #[must_use]
+    pub fn most_of_leads(&self) -> Option<Resistance> {
+        let leads = self.leads?;
+        Some(leads.limits.map_or(leads.nominal, |limits| limits.high))
+    }
 }

@@ -28,7 +28,8 @@ pub use paper::{Card, Group, Row, Sheet};
 pub use pins::{PinEnd, PinUse};
 pub use sensor::{Points, Sensor};
 
-use crate::quantity::{Toleranced, Voltage};
+use crate::physics::decision::Rule;
+use crate::quantity::{TemperatureDifference, Toleranced, Voltage};
 use crate::spec::{Paper, Sourced};
 
 /// A whole set of specs, checked and linked.
@@ -44,6 +45,10 @@ pub struct Model {
     pub mode_sets: BTreeMap<String, ModeSet>,
     /// Panels by id.
     pub panels: BTreeMap<String, Panel>,
+    /// Thermometers by id.
+    pub thermometers: BTreeMap<String, Thermometer>,
+    /// Multimeters by id.
+    pub multimeters: BTreeMap<String, Multimeter>,
     /// Vehicles by id.
     pub vehicles: BTreeMap<String, Vehicle>,
     /// Cards by id.
@@ -61,6 +66,12 @@ pub struct Shop {
     pub paper: Paper,
     /// A line printed in bold on every page.
     pub notice: Option<String>,
+    /// How it decides over a reading near a limit.
+    pub decision: Option<Rule>,
+    /// How far a sensor may be from the thermometer beside it after soaking.
+    pub soak: Option<TemperatureDifference>,
+    /// Decision rule and soak, as written.
+    pub facts: Vec<Fact>,
 }
 
 /// One kind of climate system.

@@ -13,6 +13,8 @@ const METER_OHMS: (f64, f64) = (1e4, 1e12);
 const REFERENCE_VOLTS: (f64, f64) = (1.0, 30.0);
 const SERVICE_KELVINS: (f64, f64) = (0.1, 30.0);
 const MODE_SECONDS: (f64, f64) = (0.1, 600.0);
+const SOAK_KELVINS: (f64, f64) = (0.01, 10.0);
+const LEAD_OHMS: (f64, f64) = (0.005, 5.0);
 
 pub(super) fn check(set: &Set, findings: &Findings) {
     let rule = Rule { findings };
@@ -42,6 +44,10 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     }
     for meter in set.instruments.values() {
         rule.part(&meter.item.input_resistance, METER_OHMS, "Ω");
+        rule.part(&meter.item.leads, LEAD_OHMS, "Ω");
+    }
+    if let Some(shop) = &set.shop {
+        rule.value(&shop.item.soak, SOAK_KELVINS, "K", |soak| soak.kelvins());
     }
 }
 

@@ -8,6 +8,7 @@ mod beta_plausible;
 mod coefficients_plausible;
 mod control_forced;
 mod control_values;
+mod decision_form;
 mod divider_readable;
 mod document_names;
 mod links;
@@ -41,6 +42,7 @@ pub fn check(set: &Set, findings: &Findings) {
         coefficients_plausible::check,
         control_forced::check,
         control_values::check,
+        decision_form::check,
         divider_readable::check,
         document_names::check,
         links::check,

@@ -42,6 +42,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     }
     for meter in set.instruments.values().map(|entry| &entry.item) {
         rule.value(&meter.input_resistance, |r| r.nominal.ohms());
+        rule.value(&meter.leads, |r| r.nominal.ohms());
         rule.value(&meter.accuracy, |k| k.kelvins());
         if let Some(volts) = &meter.volts {
             rule.value(&volts.resolution, |v| v.volts());
@@ -52,6 +53,9 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     }
     for mode in set.modes.values() {
         rule.value(&mode.item.time, |time| time.seconds());
+    }
+    if let Some(shop) = &set.shop {
+        rule.value(&shop.item.soak, |k| k.kelvins());
     }
     for card in set.cards.values() {
         rule.value(&card.item.step, |k| k.kelvins());

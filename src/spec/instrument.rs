@@ -2,6 +2,7 @@
 
 use super::reader::Reader;
 use super::value::{At, Sourced};
+use crate::physics::thermocouple::Thermocouple;
 use crate::quantity::{
     Accuracy, Resistance, Scalar, TemperatureDifference, Toleranced, Voltage, accuracy, scalar, toleranced,
 };
@@ -15,12 +16,16 @@ pub struct Instrument {
     pub kind: Option<At<InstrumentKind>>,
     /// A thermometer's limit of error.
     pub accuracy: Option<Sourced<TemperatureDifference>>,
+    /// The thermocouple behind a thermometer, where it is one.
+    pub thermocouple: Option<Sourced<Thermocouple>>,
     /// A multimeter's DC volts.
     pub volts: Option<Range<Voltage>>,
     /// A multimeter's ohms.
     pub ohms: Option<Range<Resistance>>,
     /// A multimeter's input resistance on DC volts.
     pub input_resistance: Option<Sourced<Toleranced<Resistance>>>,
+    /// What a multimeter's two leads add to ohms.
+    pub leads: Option<Sourced<Toleranced<Resistance>>>,
 }
 
 /// What an instrument measures.
@@ -56,12 +61,27 @@ impl Instrument {
         Self {
             title: reader.text("title"),
             accuracy: thermometer.then(|| reader.sourced("accuracy", scalar)).flatten(),
+            thermocouple: thermometer.then(|| thermocouple(reader)).flatten(),
             volts: multimeter.then(|| reader.table("volts").map(|r| Range::read(&r))).flatten(),
             ohms: multimeter.then(|| reader.table("ohms").map(|r| Range::read(&r))).flatten(),
             input_resistance: multimeter.then(|| reader.sourced("input_resistance", toleranced)).flatten(),
+            leads: multimeter.then(|| reader.sourced("leads", toleranced)).flatten(),
             kind,
         }
     }
+}
+
+/// A type of thermocouple by its letter, with the instrument's own source.
+fn thermocouple(reader: &Reader<'_>) -> Option<Sourced<Thermocouple>> {
+    let types = [("K", Thermocouple::K), ("T", Thermocouple::T), ("J", Thermocouple::J)];
+    let found = reader.choice("thermocouple", &types)?;
+    let letter = types.iter().find(|(_, known)| *known == found.value).map_or("", |(letter, _)| letter);
+    Some(Sourced {
+        value: found.value,
+        written: letter.to_owned(),
+        place: found.place,
+        source: reader.source(),
+    })
 }
 
 impl<T: Scalar> Range<T> {

@@ -2,7 +2,7 @@
 
 use super::reader::Reader;
 use super::value::{At, Sourced};
-use crate::quantity::{Toleranced, Voltage, toleranced};
+use crate::quantity::{Ratio, TemperatureDifference, Toleranced, Voltage, ratio, scalar, toleranced};
 
 /// `[shop]`: whose paper this is.
 #[derive(Debug, Clone)]
@@ -13,6 +13,21 @@ pub struct Shop {
     pub paper: Option<At<Paper>>,
     /// A line printed in bold on every page, such as a mark of invented values.
     pub notice: Option<At<String>>,
+    /// How a reading near a limit is decided.
+    pub decision: Option<At<Decision>>,
+    /// The guard band as a part of the expanded uncertainty, where not all of it.
+    pub guard: Option<Sourced<Ratio>>,
+    /// How far a sensor may be from the thermometer beside it after soaking.
+    pub soak: Option<Sourced<TemperatureDifference>>,
+}
+
+/// A shop's decision rule.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Decision {
+    /// Inside the limits passes, outside fails.
+    Simple,
+    /// Within a guard band to either side of a limit nothing is decided.
+    Guarded,
 }
 
 /// The paper that test sheets are printed on.
@@ -31,6 +46,10 @@ impl Shop {
             title: reader.text("title"),
             paper: reader.choice("paper", &[("A4", Paper::A4), ("letter", Paper::Letter)]),
             notice: reader.text("notice"),
+            decision: reader
+                .choice("decision", &[("guarded", Decision::Guarded), ("simple", Decision::Simple)]),
+            guard: reader.sourced("guard", ratio),
+            soak: reader.sourced("soak", scalar),
         }
     }
 }

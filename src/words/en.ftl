@@ -81,6 +81,8 @@ wanted-fewer-rows = expected a step that gives { $most } rows or fewer
 wanted-of-system = expected one of system `{ $system }`
 wanted-tests = expected a list `test` with one entry or more
 wanted-tolerance = expected a tolerance, such as ± 1 %
+wanted-guard-size = expected more than 0 %, up to 300 %
+wanted-no-guard = expected only with `decision = "guarded"`
 wanted-not-empty = expected one vehicle and one group, or more
 wanted-fitted = expected a vehicle with this system
 wanted-every-control = expected every control point of its system in one of the three lists
@@ -104,6 +106,7 @@ label-columns = the table has min and max columns
 label-other-tolerance = the other one is here
 label-its-curve = its curve
 label-class = the class is given here
+label-its-decision = the decision is given here
 label-its-kind = its kind is given here
 label-its-system = its system is given here
 label-connector = the connector
@@ -250,6 +253,10 @@ rule-panel-separate-source-help = write `separate = {"{"} value = true, source =
 rule-set-points-help = check the digits and the unit against the source
 rule-reserved-name = `{ $id }` cannot be a file name on every disk
 rule-same-name = `{ $id }` names two documents, or two that differ only in case
+rule-guard-size = a guard band of { $written } of U is of no use
+rule-guard-size-help = write `guard = "100 %"` for w = U; for limits without a guard band `decision = "simple"`
+rule-guard-alone = a guard band of { $written }, but the decision is not guarded
+rule-guard-alone-help = write `decision = "guarded"`, or take the guard band out
 rule-no-shop = the set names no shop
 rule-no-shop-help = add [shop] with `title` and `paper`
 sheet-thermometer = Thermometer
@@ -309,6 +316,11 @@ fact-panel-fahrenheit = Scale in °F
 fact-panel-low-mark = Lower end means
 fact-panel-high-mark = Upper end means
 fact-panel-separate = Two separate scales
+fact-leads = leads
+fact-thermocouple = thermocouple type
+fact-soak = soak
+fact-decision = Decision rule
+fact-guard = Guard band, part of U
 
 ## What every document says
 
@@ -432,7 +444,12 @@ sheet-sign-checked = Checked by
 sheet-expect = Expect
 sheet-expect-at = Expect at { $temperature }
 sheet-no-bay = No bay temperature given: read the window from the strip table of the card named in each row.
-sheet-legend = Bold: OK, a part within its data. Service: outside bold, but too little to explain a complaint. ±: so near to a limit undecided with these instruments (k = 2); “never OK”: they cannot tell, use better ones.
+sheet-legend = Bold: OK, a part within its data. Service: outside bold, but too little to explain a complaint.
+sheet-legend-guarded = ±: so near to a limit undecided with these instruments (U, k = 2); “never OK”: they cannot tell, use better ones.
+sheet-legend-guarded-part = ±: so near to a limit undecided with these instruments ({ $part } of U, k = 2); “never OK”: they cannot tell, use better ones.
+sheet-legend-simple = ±: uncertainty with these instruments (U, k = 2); this shop decides by the limits alone.
+sheet-legend-no-rule = ±: uncertainty with these instruments (U, k = 2); how to decide so near to a limit is NOT GIVEN.
+sheet-left-out = Not in ±, because NOT GIVEN: { $what }.
 sheet-bay = Valid while sensor and probe are at this temperature; else read the window from the card’s strip table.
 sheet-all-mated = all connectors mated
 sheet-sensor-unmated = sensor unmated
@@ -446,12 +463,15 @@ sheet-component-half = component side, pins by their marks
 sheet-record-only = record only; nominal { $value }
 sheet-unplugged = unplugged { $window }
 sheet-doubt-all = ± { $doubt } { $unit }: never OK
+sheet-doubt-only = ± { $doubt } { $unit } uncertain
 sheet-doubt = ± { $doubt } { $unit } undecided
 sheet-instrument-value = { $what } { $value }
 sheet-else-open = Reads its unplugged value: sensor not mated, or an open wire.
 sheet-else-other-end = Reads the other end (0 V; the reference where unplugged is near 0 V): sensor or signal shorted.
 sheet-else-ohms = Ohms: over range is open, near 0 Ω is shorted.
 sheet-else-all = All rows wrong the same way: shared return, ground or reference; measure these first.
+sheet-else-simple = Within the printed ± of a limit: the limit decides, but another meter may read the other side of it. Say so in the remarks.
+sheet-else-no-rule = Within the printed ± of a limit: write the reading down; how this shop decides there is NOT GIVEN.
 sheet-else-undecided = Undecided: within the printed ± of a limit. Repeat with the sensor in ice water, or with a better thermometer or meter.
 
 ## Cautions
@@ -495,6 +515,7 @@ run-no-such-table = nothing with a table is called `{ $id }`
 run-no-such-table-near = nothing with a table is called `{ $id }`; did you mean `{ $near }`?
 run-table-reversed = the table runs from { $from } to { $to }, which is colder
 run-table-outside = { $at } lies outside the range of sensor `{ $id }`, { $low } to { $high }
+run-junction-outside = a cold junction at { $at } lies outside thermometer `{ $id }`, { $low } to { $high }
 run-table-step = a step of { $step } gives no table
 run-table-no-meter = Volts without the load of a meter.
 run-table-meter = Volts with a { $input } meter.
@@ -634,3 +655,9 @@ table-panel-spans = From end to end { $celsius } K in °C, and { $fahrenheit } �
 table-panel-one-scale = One scale only: the other one is not computed from it.
 table-formula-scales = t/°C = (t/°F − 32) / 1.8; a difference of 1 K is 1.8 °F (definitions of the scales).
 table-formula-scales-agree = An end agrees where both differ by no more than half of the larger one of the two last digits shown.
+table-head-ice = from ice
+table-head-bay = from bay
+table-junction-ice = Cold junction at 0 °C; with --at also for a cold junction at bay temperature.
+table-junction-at = “From bay”: cold junction at { $at }, as on a voltmeter in the bay; “from ice”: at 0 °C.
+table-formula-thermocouple = E(t) = Σ cᵢ tⁱ, t in °C; for type K above 0 °C also a₀ exp[a₁ (t − a₂)²] (ITS-90 reference functions: NIST Monograph 175, IEC 60584-1).
+table-formula-junction = With the cold junction at t₀: E(t) − E(t₀). EMFs add, temperatures do not.

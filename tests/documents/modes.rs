@@ -6,7 +6,7 @@ use bayleaf::document::table::{Ask, Cell, Table, of};
 use bayleaf::words::Words;
 
 fn table(id: &str) -> Table {
-    let ask = Ask { id, from: None, to: None, step: None };
+    let ask = Ask { id, ..Ask::default() };
     of(&crate::demo(), &Words::english(), &ask).unwrap_or_else(|message| panic!("{id}: {message:?}"))
 }
 

@@ -6,7 +6,7 @@ use crate::model::{Multimeter, Sensor};
 use crate::physics::Band;
 use crate::physics::circuit::{Circuit, Meter, Probe};
 use crate::physics::tolerance::{self, service_limits};
-use crate::quantity::{Interval, Ratio, Resistance, Temperature, TemperatureDifference, Voltage};
+use crate::quantity::{Interval, Ratio, Resistance, Temperature, Voltage};
 use crate::words::{Message, Words};
 
 /// A sensor that is not there.
@@ -44,18 +44,6 @@ impl<'a> Readings<'a> {
     /// The nominal voltage.
     pub(in crate::document) fn volts(&self, at: Temperature) -> Option<Voltage> {
         Some(self.circuit()?.voltage(self.ohms(at)?, self.meter.as_ref()))
-    }
-
-    /// How far the nominal voltage moves from one kelvin to the next, across `at`.
-    pub(in crate::document) fn volts_per_kelvin(&self, at: Temperature) -> f64 {
-        let half = TemperatureDifference::from_kelvins(0.5);
-        let ends = self.volts(at.plus(half)).zip(self.volts(at.minus(half)));
-        // At an end of a table one side is not known: twice the other half serves.
-        let one_side = |end: Temperature| Some(2.0 * (self.volts(end)?.volts() - self.volts(at)?.volts()));
-        ends.map(|(warm, cold)| warm.volts() - cold.volts())
-            .or_else(|| one_side(at.plus(half)))
-            .or_else(|| one_side(at.minus(half)))
-            .unwrap_or(0.0)
     }
 
     /// The voltage of a good part in a good circuit, where all tolerances are known.

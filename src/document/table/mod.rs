@@ -7,6 +7,7 @@
 mod modes;
 mod panel;
 mod sensor;
+mod thermocouple;
 
 use std::borrow::Cow;
 
@@ -21,7 +22,7 @@ use crate::words::{Message, Words};
 const MOST_ROWS: f64 = 1e5;
 
 /// What is asked for.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, Default)]
 pub struct Ask<'a> {
     /// The id of a thing, or `kind.id` where two kinds share it.
     pub id: &'a str,
@@ -31,6 +32,8 @@ pub struct Ask<'a> {
     pub to: Option<Temperature>,
     /// From row to row, where not the usual step.
     pub step: Option<TemperatureDifference>,
+    /// The temperature of the bay, where the figures depend on it.
+    pub bay: Option<Temperature>,
 }
 
 /// A table of figures.
@@ -154,6 +157,7 @@ fn kinds(model: &Model) -> Vec<Kind<'_>> {
         Kind { name: "modes", ids: ids(&model.mode_sets), table: modes::of_system },
         Kind { name: "stuck-at", ids: ids(&model.mode_sets), table: modes::of_stuck },
         Kind { name: "panel", ids: ids(&model.panels), table: panel::of_panel },
+        Kind { name: "instrument", ids: thermocouple::ids(model), table: thermocouple::of_thermometer },
     ]
 }
 

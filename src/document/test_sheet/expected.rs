@@ -3,9 +3,10 @@
 use crate::document::figures::{self, VOLT_DECIMALS};
 use crate::document::sensor_card::advice;
 use crate::document::sensor_card::reading::{self, Readings};
-use crate::model::{Row, Sheet};
+use crate::model::{Multimeter, Row, Sheet, Shop};
 use crate::physics::Band;
-use crate::physics::uncertainty::expanded;
+use crate::physics::decision::{Limits, Rule, acceptance};
+use crate::physics::uncertainty::{self, Doubt, Instruments};
 use crate::quantity::{Resistance, Rounding, Temperature, Voltage, decimals_for, figure};
 use crate::spec::{Measure, Spot};
 use crate::words::{Message, Words};
@@ -14,6 +15,7 @@ use crate::words::{Message, Words};
 #[derive(Clone, Copy)]
 pub(super) struct Test<'a> {
     pub words: &'a Words,
+    pub shop: &'a Shop,
     pub sheet: &'a Sheet,
     pub readings: &'a Readings<'a>,
     pub measure: Measure,
@@ -68,9 +70,8 @@ impl Test<'_> {
                 return nominal_only(words, &nominal.unwrap_or_default(), "Ω");
             };
             let plain = band.map(Resistance::ohms);
-            // The series resistor does not change with temperature; the sensor does.
-            let alone = readings.ohms(at).map_or(0.0, |ohms| ohms.ohms());
-            let per_kelvin = sensor.curve.slope(at).map_or(0.0, |slope| slope * alone);
+            // The meter's percentage is taken at the upper limit, where it is most.
+            let doubt = uncertainty::ohms(&sensor.curve, at, band.high, &self.instruments()).ok();
             return Expected {
                 main: ohm_range(band),
                 is_window: true,
@@ -78,7 +79,7 @@ impl Test<'_> {
                     .and_then(|band| self.through_the_line(band))
                     .map(|band| service(ohm_range(band), "Ω"))
                     .unwrap_or_default(),
-                sub2: doubt(self, plain, per_kelvin).unwrap_or_default(),
+                sub2: doubt.and_then(|doubt| self.undecided(&doubt, plain)).unwrap_or_default(),
                 ..Expected::default()
             };
         }
@@ -87,6 +88,10 @@ impl Test<'_> {
             return nominal_only(words, &nominal.unwrap_or_default(), "V");
         };
         let plain = band.map(Voltage::volts);
+        let doubt = readings.circuit().and_then(|circuit| {
+            let meter = readings.meter.as_ref();
+            uncertainty::volts(&sensor.curve, circuit, meter, at, band.high, &self.instruments()).ok()
+        });
         let unplugged = readings.open().map(|band| {
             let window = advice::span(words, band);
             words.say(&Message::new("sheet-unplugged").with("window", window))
@@ -95,7 +100,7 @@ impl Test<'_> {
             main: volt_range(band),
             is_window: true,
             sub: readings.service_volts(at).map(|band| service(volt_range(band), "V")).unwrap_or_default(),
-            sub2: doubt(self, plain, readings.volts_per_kelvin(at)).unwrap_or_default(),
+            sub2: doubt.and_then(|doubt| self.undecided(&doubt, plain)).unwrap_or_default(),
             sub3: unplugged.unwrap_or_default(),
         }
     }
@@ -117,27 +122,49 @@ impl Test<'_> {
             high: plus(band.high, limits.high),
         })
     }
-}
 
-/// What the instruments leave undecided next to a limit.
-///
-/// The expanded uncertainty from the thermometer, through the sensor's slope, and
-/// from the meter at the window's upper end. `None` where an instrument's
-/// accuracy was not given.
-fn doubt(test: &Test<'_>, window: Band<f64>, per_kelvin: f64) -> Option<String> {
-    let Test { words, sheet, measure, .. } = *test;
-    let thermometer = sheet.thermometer.as_ref()?.limit?.kelvins();
-    let meter = sheet.meter.as_ref()?;
-    let (range, decimals, unit) = match measure {
-        Measure::Resistance => (meter.ohms?, decimals_for(window.nominal), "Ω"),
-        Measure::Voltage | Measure::OpenVoltage => (meter.volts?, VOLT_DECIMALS, "V"),
-    };
-    let (accuracy, digit) = range;
-    let meter = accuracy.limit(window.high, digit);
-    let doubt = expanded(&[thermometer * per_kelvin.abs(), meter]);
-    let id = if 2.0 * doubt < window.high - window.low { "sheet-doubt" } else { "sheet-doubt-all" };
-    let doubt = figure(doubt, decimals, Rounding::Up);
-    Some(words.say(&Message::new(id).with("doubt", doubt).with("unit", unit)))
+    /// The instruments of the sheet, on the range that this test reads.
+    fn instruments(&self) -> Instruments {
+        let Self { shop, sheet, measure, .. } = *self;
+        let meter = sheet.meter.as_ref();
+        Instruments {
+            thermometer: sheet.thermometer.as_ref().and_then(|thermometer| thermometer.limit),
+            soak: shop.soak,
+            meter: meter.and_then(|meter| match measure {
+                Measure::Resistance => meter.ohms,
+                Measure::Voltage | Measure::OpenVoltage => meter.volts,
+            }),
+            leads: meter.and_then(Multimeter::most_of_leads),
+        }
+    }
+
+    /// How near to a limit a reading is undecided, by the shop's rule.
+    ///
+    /// `None` where the accuracy of thermometer or meter was not given; what else
+    /// was not given is left out, and the sheet's legend says so.
+    fn undecided(&self, doubt: &Doubt, window: Band<f64>) -> Option<String> {
+        use uncertainty::Source::{MeterReading, Thermometer};
+        if [Thermometer, MeterReading].iter().any(|source| doubt.left_out.contains(source)) {
+            return None;
+        }
+        let (decimals, unit) = match self.measure {
+            Measure::Resistance => (decimals_for(window.nominal), "Ω"),
+            Measure::Voltage | Measure::OpenVoltage => (VOLT_DECIMALS, "V"),
+        };
+        let expanded = doubt.budget.expanded();
+        let (shown, id) = match self.shop.decision {
+            Some(rule @ Rule::Guarded { .. }) => {
+                let guard = rule.guard(expanded);
+                let limits = Limits::new(Some(window.low), Some(window.high)).ok()?;
+                let none_passes = acceptance(&limits, guard).ok()?.is_empty();
+                (guard, if none_passes { "sheet-doubt-all" } else { "sheet-doubt" })
+            }
+            // Nothing is undecided by a simple rule, and without a rule nobody knows.
+            Some(Rule::Simple) | None => (expanded, "sheet-doubt-only"),
+        };
+        let doubt = figure(shown, decimals, Rounding::Up);
+        Some(self.words.say(&Message::new(id).with("doubt", doubt).with("unit", unit)))
+    }
 }
 
 /// NOT GIVEN where a window should be, with the nominal value where that is known.

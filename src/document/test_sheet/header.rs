@@ -3,7 +3,9 @@
 use serde::Serialize;
 
 use crate::document::marks::Marks;
-use crate::model::{Fact, Sheet, Vehicle};
+use crate::model::{Fact, Sheet, Shop, Vehicle};
+use crate::physics::decision::Rule;
+use crate::spec::Measure;
 use crate::words::{Message, Words};
 
 /// A known fact of the vehicle.
@@ -48,9 +50,9 @@ pub(super) fn identity(words: &Words, vehicle: &Vehicle, system: &str, marks: &m
 }
 
 /// The instruments that windows and ± assume.
-pub(super) fn instruments(words: &Words, sheet: &Sheet, marks: &mut Marks) -> Vec<Instrument> {
+pub(super) fn instruments(words: &Words, shop: &Shop, sheet: &Sheet, marks: &mut Marks) -> Vec<Instrument> {
     let mut all = Vec::new();
-    let mut line = |role, found: Option<(&String, &Vec<Fact>)>| {
+    let mut line = |role, found: Option<(&String, Vec<&Fact>)>| {
         let Some((title, facts)) = found else {
             let not_given = words.word("doc-not-given");
             let key = format!("sheet.{}.{role}", sheet.id);
@@ -58,7 +60,7 @@ pub(super) fn instruments(words: &Words, sheet: &Sheet, marks: &mut Marks) -> Ve
             all.push(Instrument { role: words.word(role), name: not_given, accuracy: String::new() });
             return;
         };
-        let shown = facts.iter().map(|fact| {
+        let shown = facts.into_iter().map(|fact| {
             let value = Message::new("sheet-instrument-value")
                 .with_word("what", fact.label)
                 .with("value", marks.shown(words, fact));
@@ -67,8 +69,57 @@ pub(super) fn instruments(words: &Words, sheet: &Sheet, marks: &mut Marks) -> Ve
         let accuracy = shown.collect::<Vec<_>>().join(" · ");
         all.push(Instrument { role: words.word(role), name: title.clone(), accuracy });
     };
+    let soak = || shop.facts.iter().filter(|fact| fact.label == "fact-soak");
     let thermometer = sheet.thermometer.as_ref();
-    line("sheet-thermometer", thermometer.map(|meter| (&meter.title, &meter.facts)));
-    line("sheet-multimeter", sheet.meter.as_ref().map(|meter| (&meter.title, &meter.facts)));
+    line(
+        "sheet-thermometer",
+        thermometer.map(|meter| (&meter.title, meter.facts.iter().chain(soak()).collect())),
+    );
+    // Leads add nothing to volts.
+    let ohms = reads_ohms(sheet);
+    let of_meter = |fact: &&Fact| ohms || fact.label != "fact-leads";
+    let meter = sheet.meter.as_ref();
+    line(
+        "sheet-multimeter",
+        meter.map(|meter| (&meter.title, meter.facts.iter().filter(of_meter).collect())),
+    );
     all
+}
+
+fn reads_ohms(sheet: &Sheet) -> bool {
+    sheet.groups.iter().any(|group| group.measure == Measure::Resistance)
+}
+
+/// What bold, service and ± mean, by the shop's own rule.
+pub(super) fn legend(words: &Words, shop: &Shop, sheet: &Sheet, marks: &mut Marks) -> String {
+    let rule = match shop.decision {
+        Some(Rule::Guarded { multiple }) if (multiple.part() - 1.0).abs() > f64::EPSILON => {
+            words.say(&Message::new("sheet-legend-guarded-part").with("part", multiple))
+        }
+        Some(Rule::Guarded { .. }) => words.word("sheet-legend-guarded"),
+        Some(Rule::Simple) => words.word("sheet-legend-simple"),
+        None => words.word("sheet-legend-no-rule"),
+    };
+    for fact in shop.facts.iter().filter(|fact| fact.label != "fact-soak" && fact.is_missing()) {
+        marks.mark(words, fact);
+    }
+    let soak = (shop.soak.is_none() && sheet.thermometer.is_some()).then_some("fact-soak");
+    let meter = sheet.meter.as_ref();
+    let leads =
+        (reads_ohms(sheet) && meter.is_some_and(|meter| meter.leads.is_none())).then_some("fact-leads");
+    let left_out: Vec<String> = [soak, leads].into_iter().flatten().map(|id| words.word(id)).collect();
+    let mut parts = vec![words.word("sheet-legend"), rule];
+    if !left_out.is_empty() {
+        parts.push(words.say(&Message::new("sheet-left-out").with("what", left_out.join(", "))));
+    }
+    parts.join(" ")
+}
+
+/// What a reading within ± of a limit means, by the shop's own rule.
+pub(super) fn near_a_limit(shop: &Shop) -> &'static str {
+    match shop.decision {
+        Some(Rule::Guarded { .. }) => "sheet-else-undecided",
+        Some(Rule::Simple) => "sheet-else-simple",
+        None => "sheet-else-no-rule",
+    }
 }

@@ -139,17 +139,17 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         furniture,
         vehicle: header::identity(words, vehicle, &system.title, &mut marks),
         boxes: BOXES.map(|(id, unit)| WriteOn { label: words.word(id), unit }).into(),
-        instruments: header::instruments(words, sheet, &mut marks),
+        instruments: header::instruments(words, &model.shop, sheet, &mut marks),
         at: bay.map(both_scales).unwrap_or_default(),
         at_note: words.word(if bay.is_some() { "sheet-bay" } else { "sheet-no-bay" }),
-        legend: words.word("sheet-legend"),
+        legend: header::legend(words, &model.shop, sheet, &mut marks),
         groups,
         else_lines: [
             "sheet-else-open",
             "sheet-else-other-end",
             "sheet-else-ohms",
             "sheet-else-all",
-            "sheet-else-undecided",
+            header::near_a_limit(&model.shop),
         ]
         .map(|id| words.word(id))
         .into(),
@@ -201,7 +201,15 @@ fn test_row(
         Spot::Sensor => (&sensor.component, Probe::Sensor),
     };
     let readings = Readings::at(sensor, sheet.meter.as_ref(), probe);
-    let test = Test { words, sheet, readings: &readings, measure: group.measure, place: group.place, row };
+    let test = Test {
+        words,
+        shop: &model.shop,
+        sheet,
+        readings: &readings,
+        measure: group.measure,
+        place: group.place,
+        row,
+    };
     let expected = test.expected(bay);
     let not_given = || words.word("doc-not-given");
     let unit = match group.measure {

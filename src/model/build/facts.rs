@@ -170,7 +170,34 @@ pub(super) fn multimeter(id: &str, meter: &spec::Instrument) -> Vec<Fact> {
         Fact::new(key("ohms.accuracy"), "fact-ohms", ohms.and_then(|o| o.accuracy.as_ref())),
         Fact::new(key("ohms.resolution"), "fact-digit", ohms.and_then(|o| o.resolution.as_ref())),
         Fact::new(key("input_resistance"), "fact-input", meter.input_resistance.as_ref()),
+        Fact::new(key("leads"), "fact-leads", meter.leads.as_ref()),
     ]
+}
+
+/// A thermometer's accuracy, and its thermocouple where it has one.
+pub(super) fn thermometer(id: &str, meter: &spec::Instrument) -> Vec<Fact> {
+    let key = |part: &str| format!("instrument.{id}.{part}");
+    let mut facts = vec![Fact::new(key("accuracy"), "fact-accuracy", meter.accuracy.as_ref())];
+    // A thermometer without a thermocouple lacks nothing.
+    if let Some(wire) = &meter.thermocouple {
+        facts.push(Fact::new(key("thermocouple"), "fact-thermocouple", Some(wire)));
+    }
+    facts
+}
+
+/// How a shop decides and soaks. A rule is the shop's own and needs no source.
+pub(super) fn shop(shop: &spec::Shop) -> Vec<Fact> {
+    let own = |rule: &spec::At<spec::Decision>| match rule.value {
+        spec::Decision::Simple => "simple".to_owned(),
+        spec::Decision::Guarded => "guarded".to_owned(),
+    };
+    let written = shop.decision.as_ref().map(own);
+    let source = Some(String::new());
+    let decision = Fact { key: "shop.decision".to_owned(), label: "fact-decision", written, source };
+    let guard =
+        shop.guard.as_ref().map(|guard| Fact::new("shop.guard".to_owned(), "fact-guard", Some(guard)));
+    let soak = plus_minus(Fact::new("shop.soak".to_owned(), "fact-soak", shop.soak.as_ref()));
+    [Some(decision), guard, Some(soak)].into_iter().flatten().collect()
 }
 
 /// A distance to either side is shown with its sign, whether the user wrote it or not.

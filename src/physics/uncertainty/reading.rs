@@ -41,7 +41,7 @@ pub struct Doubt {
 /// Where the curve is not known, or a limit is below zero or not finite.
 ///
 /// # Source
-/// JCGM 100:2008, 5.1.2; figures of TRADE practice in tests/reference/decisions.rs.
+/// JCGM 100:2008, 5.1.2; worked figures in tests/reference/decisions.rs.
 pub fn ohms(
     curve: &Curve,
     at: Temperature,
