@@ -36,6 +36,7 @@ pub fn build(set: &Set) -> Option<Model> {
                 title: text(&system.title)?,
                 applicability: system.applicability.clone(),
                 reference: system.reference.clone(),
+                battery: system.battery.clone(),
             })
         })?,
         sensors: all(&set.sensors, |id, sensor| build_sensor(set, id, sensor))?,
@@ -89,6 +90,11 @@ fn build_sensor(set: &Set, id: &str, sensor: &spec::Sensor) -> Option<Sensor> {
         range,
         topology,
         circuit: written.and_then(|circuit| convert::circuit(circuit, reference)),
+        converter: written.and_then(|circuit| convert::converter(circuit.converter.as_ref()?)),
+        dissipation: sensor.dissipation.as_ref().map_or((None, None), |dissipation| {
+            let value = |part: &Option<Sourced<_>>| part.as_ref().map(|part| part.value);
+            (value(&dissipation.still), value(&dissipation.moving))
+        }),
         control_unit: pin_end(set, &format!("sensor.{id}.pins"), sensor.pins.as_ref(), hangs_on_reference),
         component: pin_end(
             set,

@@ -83,7 +83,8 @@ pub fn tolerance(sensor: &spec::Sensor) -> Option<Tolerance> {
 }
 
 /// The circuit of a sensor; `None` where resistor or reference was not given.
-pub(super) fn circuit(
+#[must_use]
+pub fn circuit(
     written: &spec::Circuit,
     system_reference: Option<&spec::Sourced<Toleranced<Voltage>>>,
 ) -> Option<circuit::Circuit> {
@@ -92,9 +93,20 @@ pub(super) fn circuit(
         spec::Topology::PullUp => circuit::Topology::PullUp,
         spec::Topology::PullDown => circuit::Topology::PullDown,
     };
+    let value = |part: &Option<spec::Sourced<_>>| part.as_ref().map(|part| part.value);
+    let reader = match &written.reader {
+        None => None,
+        Some(reader) => Some(circuit::Reader {
+            resistor: reader.resistor.as_ref()?.value,
+            reference: reader.reference.as_ref().map(|reference| reference.value),
+        }),
+    };
     Some(circuit::Circuit {
-        series: written.series.as_ref().map(|series| series.value),
-        parallel: written.parallel.as_ref().map(|parallel| parallel.value),
+        switched: value(&written.switched),
+        series: value(&written.series),
+        parallel: value(&written.parallel),
+        reader,
+        offset: written.return_offset.as_ref().map(|offset| offset.value),
         ..circuit::Circuit::divider(topology, written.resistor.as_ref()?.value, reference.value)
     })
 }
@@ -111,6 +123,19 @@ pub(super) fn decision(shop: &spec::Shop) -> Option<Rule> {
             Rule::Guarded { multiple }
         }
     })
+}
+
+/// The converter of a circuit; `None` where nothing of it was given.
+pub(super) fn converter(written: &spec::Converter) -> Option<circuit::Converter> {
+    let bits = written.bits.as_ref().and_then(|bits| bits_of(bits.value));
+    let plausible = written.plausible.as_ref().map(|plausible| plausible.value);
+    (bits.is_some() || plausible.is_some()).then_some(circuit::Converter { bits, plausible })
+}
+
+/// A whole number of bits that converters have.
+#[must_use]
+pub fn bits_of(number: f64) -> Option<circuit::Bits> {
+    (0..=u8::MAX).find(|&bits| f64::from(bits).total_cmp(&number).is_eq()).and_then(circuit::Bits::new)
 }
 
 /// The min and max columns of a table, where it has them.

@@ -19,7 +19,7 @@ pub mod strip;
 use std::collections::BTreeMap;
 
 pub use build::build;
-pub use convert::{curve, tolerance};
+pub use convert::{bits_of, circuit, curve, tolerance};
 pub use fact::Fact;
 pub use instrument::{Multimeter, Thermometer};
 pub use mode::{Control, Mode, ModeSet};
@@ -83,6 +83,8 @@ pub struct System {
     pub applicability: Option<Sourced<String>>,
     /// The reference its control unit feeds to sensors.
     pub reference: Option<Sourced<Toleranced<Voltage>>>,
+    /// What the battery gives while sensors are measured.
+    pub battery: Option<Sourced<Toleranced<Voltage>>>,
 }
 
 /// One vehicle of the fleet.

@@ -2,10 +2,10 @@
 
 use super::fact::Fact;
 use super::pins::PinEnd;
-use crate::physics::circuit::Circuit;
+use crate::physics::circuit::{Circuit, Converter};
 use crate::physics::curve::Curve;
 use crate::physics::tolerance::Tolerance;
-use crate::quantity::{Interval, Temperature, TemperatureDifference};
+use crate::quantity::{Dissipation, Interval, Temperature, TemperatureDifference};
 use crate::spec::Topology;
 
 /// A temperature sensor.
@@ -31,6 +31,10 @@ pub struct Sensor {
     pub topology: Option<Topology>,
     /// How the control unit reads it, where resistor and reference were given.
     pub circuit: Option<Circuit>,
+    /// The converter behind it, where given.
+    pub converter: Option<Converter>,
+    /// Its dissipation constant in still and in moving air.
+    pub dissipation: (Option<Dissipation>, Option<Dissipation>),
     /// Its pins at the control unit.
     pub control_unit: Option<PinEnd>,
     /// Its pins at its own connector.

@@ -11,6 +11,9 @@ const SENSOR_OHMS: (f64, f64) = (10.0, 1e7);
 const CIRCUIT_OHMS: (f64, f64) = (1.0, 1e7);
 const METER_OHMS: (f64, f64) = (1e4, 1e12);
 const REFERENCE_VOLTS: (f64, f64) = (1.0, 30.0);
+const BATTERY_VOLTS: (f64, f64) = (5.0, 60.0);
+const OFFSET_VOLTS: (f64, f64) = (0.0001, 1.0);
+const DISSIPATION: (f64, f64) = (1e-4, 0.1);
 const SERVICE_KELVINS: (f64, f64) = (0.1, 30.0);
 const MODE_SECONDS: (f64, f64) = (0.1, 600.0);
 const SOAK_KELVINS: (f64, f64) = (0.01, 10.0);
@@ -30,13 +33,25 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         }
         rule.value(&sensor.service_limit, SERVICE_KELVINS, "K", |limit| limit.kelvins());
         if let Some(circuit) = &sensor.circuit {
-            for part in [&circuit.resistor, &circuit.series, &circuit.parallel] {
-                rule.part(part, CIRCUIT_OHMS, "Ω");
+            for (_, part) in circuit.resistors() {
+                rule.written(part, CIRCUIT_OHMS, "Ω", |part| part.nominal.ohms());
             }
             rule.part(&circuit.reference, REFERENCE_VOLTS, "V");
+            rule.part(&circuit.return_offset, OFFSET_VOLTS, "V");
+            if let Some(reader) = &circuit.reader {
+                rule.part(&reader.reference, REFERENCE_VOLTS, "V");
+            }
+        }
+    }
+    for (_, sensor, _) in super::sensors(set) {
+        if let Some(dissipation) = &sensor.dissipation {
+            for part in [&dissipation.still, &dissipation.moving] {
+                rule.value(part, DISSIPATION, "W/K", |part| part.watts_per_kelvin());
+            }
         }
     }
     for system in set.systems.values() {
+        rule.part(&system.item.battery, BATTERY_VOLTS, "V");
         rule.part(&system.item.reference, REFERENCE_VOLTS, "V");
     }
     for mode in set.modes.values() {
@@ -67,7 +82,18 @@ impl Rule<'_> {
         unit: &str,
         si: impl Fn(&T) -> f64,
     ) {
-        let Some(value) = value else { return };
+        if let Some(value) = value {
+            self.written(value, (least, greatest), unit, si);
+        }
+    }
+
+    fn written<T>(
+        &self,
+        value: &Sourced<T>,
+        (least, greatest): (f64, f64),
+        unit: &str,
+        si: impl Fn(&T) -> f64,
+    ) {
         let size = si(&value.value);
         // Zero and less is another rule's.
         if size <= 0.0 || (least..=greatest).contains(&size) {

@@ -8,6 +8,7 @@ mod beta_plausible;
 mod coefficients_plausible;
 mod control_forced;
 mod control_values;
+mod converter;
 mod decision_form;
 mod divider_readable;
 mod document_names;
@@ -42,6 +43,7 @@ pub fn check(set: &Set, findings: &Findings) {
         coefficients_plausible::check,
         control_forced::check,
         control_values::check,
+        converter::check,
         decision_form::check,
         divider_readable::check,
         document_names::check,

@@ -30,15 +30,23 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             Some(Curve::SteinhartHart { .. }) | None => {}
         }
         if let Some(circuit) = &sensor.circuit {
-            for part in [&circuit.resistor, &circuit.series, &circuit.parallel] {
-                rule.value(part, |r| r.nominal.ohms());
+            for (_, part) in circuit.resistors() {
+                rule.number(part.value.nominal.ohms(), &part.written, &part.place);
+            }
+            if let Some(reader) = &circuit.reader {
+                rule.value(&reader.reference, |v| v.nominal.volts());
             }
             rule.value(&circuit.reference, |v| v.nominal.volts());
         }
         rule.value(&sensor.service_limit, |k| k.kelvins());
+        if let Some(dissipation) = &sensor.dissipation {
+            rule.value(&dissipation.still, |d| d.watts_per_kelvin());
+            rule.value(&dissipation.moving, |d| d.watts_per_kelvin());
+        }
     }
     for system in set.systems.values() {
         rule.value(&system.item.reference, |v| v.nominal.volts());
+        rule.value(&system.item.battery, |v| v.nominal.volts());
     }
     for meter in set.instruments.values().map(|entry| &entry.item) {
         rule.value(&meter.input_resistance, |r| r.nominal.ohms());

@@ -8,6 +8,7 @@
 //! value that is not there stays `None`.
 
 mod card;
+mod circuit;
 mod connector;
 mod control;
 mod curve;
@@ -27,6 +28,7 @@ mod value;
 mod vehicle;
 
 pub use card::Card;
+pub use circuit::{Circuit, Converter, OtherReader, Topology};
 pub use connector::{Connector, Pin, Side, View};
 pub use control::Control;
 pub use curve::{Curve, Row};
@@ -35,7 +37,7 @@ pub use instrument::{Instrument, InstrumentKind, Range};
 pub use load::{demo, folder};
 pub use mode::{Force, Mode};
 pub use panel::Panel;
-pub use sensor::{Circuit, Pins, Sensor, Tolerance, Topology};
+pub use sensor::{Pins, SelfHeating, Sensor, Tolerance};
 pub use set::{Entries, Entry, Set};
 pub use sheet::{Group, Measure, Sheet, SheetRow, Spot};
 pub use shop::{Decision, Paper, Shop, System};

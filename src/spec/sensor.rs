@@ -1,12 +1,12 @@
 //! `[sensor.ID]`: a temperature sensor as its documents describe it.
 
+use super::circuit::Circuit;
 use super::curve::Curve;
 use super::reader::Reader;
 use super::value::{At, Sourced};
 use crate::physics::tolerance::PlatinumClass;
 use crate::quantity::{
-    Interval, Ratio, Resistance, Temperature, TemperatureDifference, Toleranced, interval, ratio, scalar,
-    toleranced,
+    Dissipation, Interval, Ratio, Temperature, TemperatureDifference, interval, ratio, scalar,
 };
 
 /// A sensor.
@@ -26,6 +26,8 @@ pub struct Sensor {
     pub range: Option<Sourced<Interval<Temperature>>>,
     /// How the control unit reads it.
     pub circuit: Option<Circuit>,
+    /// Power that warms it by a kelvin, in still and in moving air.
+    pub dissipation: Option<SelfHeating>,
     /// Pins at the control unit.
     pub pins: Option<Pins>,
     /// Pins at the sensor's own connector.
@@ -53,28 +55,13 @@ pub struct Tolerance {
     pub misread: bool,
 }
 
-/// How the control unit reads the sensor.
+/// The dissipation constant of a sensor.
 #[derive(Debug, Clone)]
-pub struct Circuit {
-    /// Which side the sensor is on.
-    pub topology: Option<At<Topology>>,
-    /// The pull-up or pull-down resistor.
-    pub resistor: Option<Sourced<Toleranced<Resistance>>>,
-    /// The reference, where it is not the system's.
-    pub reference: Option<Sourced<Toleranced<crate::quantity::Voltage>>>,
-    /// A resistor in the line, between the pin and the sensor.
-    pub series: Option<Sourced<Toleranced<Resistance>>>,
-    /// A resistor inside the control unit, across line and sensor.
-    pub parallel: Option<Sourced<Toleranced<Resistance>>>,
-}
-
-/// Which side of the signal pin the sensor is on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Topology {
-    /// Resistor from reference to signal, sensor from signal to return: more ohms is more volts.
-    PullUp,
-    /// Sensor from reference to signal, resistor from signal to ground: more ohms is fewer volts.
-    PullDown,
+pub struct SelfHeating {
+    /// In still air.
+    pub still: Option<Sourced<Dissipation>>,
+    /// In moving air.
+    pub moving: Option<Sourced<Dissipation>>,
 }
 
 /// The two pins of a sensor at one end of its wires, as `connector/pin`.
@@ -105,6 +92,7 @@ impl Sensor {
             tolerance: reader.table("tolerance").map(|tolerance| Tolerance::read(&tolerance)),
             range: reader.sourced("range", interval),
             circuit: reader.table("circuit").map(|circuit| Circuit::read(&circuit)),
+            dissipation: reader.table("dissipation").map(|dissipation| SelfHeating::read(&dissipation)),
             pins: reader.table("pins").map(|pins| Pins::read(&pins)),
             component_pins: reader.table("component_pins").map(|pins| Pins::read(&pins)),
             service_limit: reader.sourced("service_limit", scalar),
@@ -150,19 +138,12 @@ fn read_class(reader: &Reader<'_>) -> Option<Sourced<PlatinumClass>> {
     Some(Sourced { value: class.value, written, place: class.place, source: reader.source() })
 }
 
-impl Circuit {
+impl SelfHeating {
     fn read(reader: &Reader<'_>) -> Self {
-        reader.require(&["topology"]);
-        let topologies = [("pull-up", Topology::PullUp), ("pull-down", Topology::PullDown)];
-        let circuit = Self {
-            topology: reader.choice("topology", &topologies),
-            resistor: reader.sourced("resistor", toleranced),
-            reference: reader.sourced("reference", toleranced),
-            series: reader.sourced("series", toleranced),
-            parallel: reader.sourced("parallel", toleranced),
-        };
+        let dissipation =
+            Self { still: reader.sourced("still", scalar), moving: reader.sourced("moving", scalar) };
         reader.finish();
-        circuit
+        dissipation
     }
 }
 

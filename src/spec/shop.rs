@@ -63,6 +63,8 @@ pub struct System {
     pub applicability: Option<Sourced<String>>,
     /// The reference voltage that its control unit feeds to sensors.
     pub reference: Option<Sourced<Toleranced<Voltage>>>,
+    /// What the battery gives while sensors are measured; readings of faults need it.
+    pub battery: Option<Sourced<Toleranced<Voltage>>>,
 }
 
 impl System {
@@ -72,6 +74,7 @@ impl System {
             title: reader.text("title"),
             applicability: reader.sourced_text("applicability"),
             reference: reader.sourced("reference", toleranced),
+            battery: reader.sourced("battery", toleranced),
         }
     }
 }

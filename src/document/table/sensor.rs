@@ -4,10 +4,12 @@ use super::{Ask, Cell, Column, Show, Table, temperatures};
 use crate::document::sensor_card::reading::Readings;
 use crate::model::{Model, Multimeter, Sensor};
 use crate::physics::Band;
-use crate::physics::circuit::Topology;
+use crate::physics::circuit::{Circuit, Converter, Topology, self_heating};
 use crate::physics::curve::Curve;
 use crate::physics::tolerance::Tolerance;
-use crate::quantity::{Interval, Ratio, Resistance, Rounding, Temperature, TemperatureDifference, Voltage};
+use crate::quantity::{
+    Dissipation, Interval, Ratio, Resistance, Rounding, Temperature, TemperatureDifference, Voltage, figure,
+};
 use crate::words::{Message, Words};
 
 /// From row to row where no step was asked for.
@@ -43,12 +45,26 @@ fn table(
         Some(input) => words.say(&Message::new("run-table-meter").with("input", input.nominal)),
         None => words.word("run-table-no-meter"),
     };
+    let extras: Vec<Extra<'_>> = Extra::of(&readings);
+    let mut notes = vec![loading];
+    notes.extend(limits_of_belief(words, sensor));
     let facts = [&sensor.curve_facts, &sensor.circuit_facts, &sensor.other_facts];
     Ok(Table {
         title: sensor.title.clone(),
-        notes: vec![loading],
-        columns: columns(words),
-        rows: at.into_iter().map(|at| row(&readings, at)).collect(),
+        notes,
+        columns: columns(words)
+            .into_iter()
+            .chain(extras.iter().flat_map(|extra| extra.columns(words)))
+            .collect(),
+        rows: at
+            .into_iter()
+            .map(|at| {
+                row(&readings, at)
+                    .into_iter()
+                    .chain(extras.iter().flat_map(|extra| extra.cells(at)))
+                    .collect()
+            })
+            .collect(),
         formulas: formulas(words, sensor),
         inputs: facts.into_iter().flatten().cloned().collect(),
     })
@@ -116,5 +132,95 @@ fn formulas(words: &Words, sensor: &Sensor) -> Vec<String> {
         Topology::PullDown => "table-formula-pull-down",
     });
     let window = circuit.and(tolerance).map(|_| "table-formula-window");
-    [Some(curve), tolerance, circuit, window].into_iter().flatten().map(|id| words.word(id)).collect()
+    let counts = sensor.converter.and_then(|converter| converter.bits).map(|_| "table-formula-counts");
+    let (still, moving) = sensor.dissipation;
+    let heating = circuit.and(still.or(moving)).map(|_| "table-formula-self-heating");
+    [Some(curve), tolerance, circuit, window, counts, heating]
+        .into_iter()
+        .flatten()
+        .map(|id| words.word(id))
+        .collect()
+}
+
+/// Columns that only some sensors have.
+struct Extra<'a> {
+    readings: &'a Readings<'a>,
+    circuit: Circuit,
+    what: What,
+}
+
+enum What {
+    /// Volts with the second resistor switched in.
+    Switched,
+    /// The converter's count, and kelvins from one count to the next.
+    Counts(Converter),
+    /// How much the sensor warms itself, and the air that it holds for.
+    Heating(Dissipation, &'static str, &'static str),
+}
+
+impl<'a> Extra<'a> {
+    fn of(readings: &'a Readings<'a>) -> Vec<Self> {
+        let Some(circuit) = readings.circuit() else { return Vec::new() };
+        let of = |circuit: Circuit, what| Self { readings, circuit, what };
+        let switched = circuit.with_switched().map(|circuit| of(circuit, What::Switched));
+        let counts = readings.sensor.converter.filter(|converter| converter.bits.is_some());
+        let (still, moving) = readings.sensor.dissipation;
+        let still = still.map(|still| What::Heating(still, "self_heating_still_k", "table-still"));
+        let moving = moving.map(|moving| What::Heating(moving, "self_heating_moving_k", "table-moving"));
+        let others = [counts.map(What::Counts), still, moving].into_iter().flatten();
+        switched.into_iter().chain(others.map(|what| of(*circuit, what))).collect()
+    }
+
+    fn columns(&self, words: &Words) -> Vec<Column> {
+        let nearest = |decimals| Show::Decimals(decimals, Rounding::Nearest);
+        match self.what {
+            What::Switched => {
+                let keys = ["switched_voltage_min_v", "switched_voltage_nom_v", "switched_voltage_max_v"];
+                let symbol = words.word("table-switched");
+                Column::band(words, keys, &symbol, |rounding| Show::Decimals(3, rounding)).into()
+            }
+            What::Counts(_) => vec![
+                Column::new("count", words.word("table-count"), nearest(0)),
+                Column::new("count_step_k", words.word("table-count-step"), nearest(2)),
+            ],
+            What::Heating(_, key, head) => vec![Column::new(key, words.word(head), nearest(2))],
+        }
+    }
+
+    fn cells(&self, at: Temperature) -> Vec<Cell> {
+        let curve = &self.readings.sensor.curve;
+        let nominal = self.readings.ohms(at);
+        match &self.what {
+            What::Switched => {
+                let meter = self.readings.meter.as_ref();
+                let band = self.readings.ohm_band(at).and_then(|band| self.circuit.voltage_band(band, meter));
+                let nominal = nominal.map(|ohms| self.circuit.voltage(ohms, meter).volts());
+                [band.map(|band| band.low.volts()), nominal, band.map(|band| band.high.volts())]
+                    .map(Cell::from)
+                    .into()
+            }
+            What::Counts(converter) => {
+                let count = nominal.and_then(|ohms| converter.count(self.circuit.ratio(ohms, None)));
+                let step = converter.step(&self.circuit, curve, at).ok().flatten();
+                vec![Cell::from(count.map(f64::from)), Cell::from(step.map(TemperatureDifference::kelvins))]
+            }
+            What::Heating(dissipation, ..) => {
+                let rise = self_heating(&self.circuit, curve, at, *dissipation).ok();
+                vec![Cell::from(rise.map(TemperatureDifference::kelvins))]
+            }
+        }
+    }
+}
+
+/// At which temperatures the control unit would take a good sensor for a broken one.
+fn limits_of_belief(words: &Words, sensor: &Sensor) -> Vec<String> {
+    let limits = sensor.converter.zip(sensor.circuit.as_ref());
+    let Some((converter, circuit)) = limits.filter(|(converter, _)| converter.plausible.is_some()) else {
+        return Vec::new();
+    };
+    let shown = |at: Temperature| format!("{} °C", figure(at.celsius(), 1, Rounding::Nearest));
+    let [cold, hot] = converter.good_sensor_limits(circuit, &sensor.curve);
+    let below = cold.map(|at| Message::new("table-looks-broken-below").with("at", shown(at)));
+    let above = hot.map(|at| Message::new("table-looks-broken-above").with("at", shown(at)));
+    [below, above].into_iter().flatten().map(|message| words.say(&message)).collect()
 }

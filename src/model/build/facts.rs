@@ -110,20 +110,39 @@ pub(super) fn circuit(
         (None, inherited) => Fact::new(format!("system.{system}.reference"), "fact-reference", inherited),
     };
     let mut facts = vec![Fact::new(key("resistor"), resistor, circuit.resistor.as_ref()), reference];
-    // A resistor that a circuit does not have is not a missing value.
-    for (part, label, value) in
-        [("series", "fact-series", &circuit.series), ("parallel", "fact-parallel", &circuit.parallel)]
-    {
-        if value.is_some() {
-            facts.push(Fact::new(key(part), label, value.as_ref()));
+    // A part that a circuit does not have is not a missing value.
+    let labels = [
+        ("switched", "fact-switched"),
+        ("series", "fact-series"),
+        ("parallel", "fact-parallel"),
+        ("reader.resistor", "fact-reader"),
+    ];
+    for (part, value) in circuit.resistors() {
+        if let Some((_, label)) = labels.iter().find(|(known, _)| *known == part) {
+            facts.push(Fact::new(key(part), label, Some(value)));
         }
-    }
-    let limits = [&circuit.resistor, &circuit.series, &circuit.parallel];
-    let parts = ["resistor", "series", "parallel"];
-    for (part, value) in parts.iter().zip(limits) {
-        if value.as_ref().is_some_and(|value| value.value.limits.is_none()) {
+        if value.value.limits.is_none() {
             let key = format!("{}.tolerance", key(part));
             facts.push(Fact::new::<()>(key, "fact-resistor-tolerance", None));
+        }
+    }
+    let reader = circuit.reader.as_ref().and_then(|reader| reader.reference.as_ref());
+    for (part, label, value) in [
+        ("reader.reference", "fact-reader-reference", reader),
+        ("return_offset", "fact-return-offset", circuit.return_offset.as_ref()),
+    ] {
+        let Some(value) = value else { continue };
+        facts.push(Fact::new(key(part), label, Some(value)));
+        if value.value.limits.is_none() {
+            facts.push(Fact::new::<()>(format!("{}.tolerance", key(part)), "fact-reference-tolerance", None));
+        }
+    }
+    if let Some(converter) = &circuit.converter {
+        if converter.bits.is_some() {
+            facts.push(Fact::new(key("converter.bits"), "fact-bits", converter.bits.as_ref()));
+        }
+        if converter.plausible.is_some() {
+            facts.push(Fact::new(key("converter.plausible"), "fact-plausible", converter.plausible.as_ref()));
         }
     }
     let reference = circuit.reference.as_ref().or(system_reference);
@@ -148,6 +167,16 @@ pub(super) fn other(id: &str, sensor: &spec::Sensor) -> Vec<Fact> {
         sensor.service_limit.as_ref(),
     )));
     facts.push(Fact::new(key("location"), "fact-location", sensor.location.as_ref()));
+    if let Some(dissipation) = &sensor.dissipation {
+        for (part, label, value) in [
+            ("dissipation.still", "fact-dissipation-still", &dissipation.still),
+            ("dissipation.moving", "fact-dissipation-moving", &dissipation.moving),
+        ] {
+            if value.is_some() {
+                facts.push(Fact::new(key(part), label, value.as_ref()));
+            }
+        }
+    }
     for (part, label, pins) in [
         ("pins", "fact-control-unit-pins", &sensor.pins),
         ("component_pins", "fact-component-pins", &sensor.component_pins),
