@@ -91,25 +91,24 @@ impl Cooling {
     /// thermometer, hygrometer and duty.
     ///
     /// The outlet rises with the inlet's temperature and humidity and falls with the duty,
-    /// so the ends are corners. The humidity at a corner stays within 0 to 100 %.
+    /// so the ends are corners; [`Inlet::corners`] gives those of measured air.
     /// `None` where the duty has no tolerance: a limit that was not given is not computed.
     ///
     /// # Errors
-    /// As [`outlet`](Self::outlet), at any corner; [`AirError::NoHumidity`] for a limit of
-    /// error below zero.
-    pub fn window(&self, inlet: &Inlet, pressure: Pressure) -> Result<Option<Band<Temperature>>, AirError> {
-        let corners = inlet.corners(pressure)?;
+    /// As [`outlet`](Self::outlet), at any corner.
+    pub fn window(&self, inlet: &Band<MoistAir>) -> Result<Option<Band<Temperature>>, AirError> {
         let leaving = |air: &MoistAir, duty| Ok(cooled(air, duty, self.outlet_humidity)?.air.dry_bulb());
-        let nominal = leaving(&corners.nominal, self.duty.nominal)?;
+        let nominal = leaving(&inlet.nominal, self.duty.nominal)?;
         let Some(duty) = self.duty.limits else { return Ok(None) };
-        let low = leaving(&corners.low, duty.high)?;
-        let high = leaving(&corners.high, duty.low)?;
+        let low = leaving(&inlet.low, duty.high)?;
+        let high = leaving(&inlet.high, duty.low)?;
         Ok(Some(Band { low, nominal, high }))
     }
 }
 
 impl Inlet {
-    /// The air as read, and the driest coldest and most humid hottest that it may be.
+    /// The air as read, and the coldest driest and hottest dampest that it may be; the humidity
+    /// at a corner stays within 0 to 100 %.
     ///
     /// # Errors
     /// Those of [`MoistAir::of_relative_humidity`]; [`AirError::NoHumidity`] for a limit of

@@ -79,6 +79,22 @@ pub struct AtRest {
     pub expanded: Pressure,
 }
 
+impl AtRest {
+    /// The pressures, absolute, at which the verdict is [`Rest::Saturated`]; `None` where U leaves none.
+    #[must_use]
+    pub fn proven(&self) -> Option<Interval<Pressure>> {
+        let inside = guarded(&self.expected, self.expanded.pascals());
+        let ends =
+            Interval { low: Pressure::from_pascals(inside.low), high: Pressure::from_pascals(inside.high) };
+        (inside.low <= inside.high).then_some(ends)
+    }
+}
+
+/// The band less a guard of U on either side, in pascals; its ends may have changed places.
+fn guarded(expected: &Band<Pressure>, expanded: f64) -> Interval<f64> {
+    Interval { low: expected.low.pascals() + expanded, high: expected.high.pascals() - expanded }
+}
+
 impl Limits {
     fn stand(&self) -> Result<(), RefrigerantError> {
         let all = [self.gauge.pascals(), self.air.pascals(), self.thermometer.kelvins()];
@@ -179,9 +195,7 @@ impl Refrigerant {
             self.equation_limit().part() * expected.nominal.pascals(),
             limits.thermometer.kelvins() * self.saturation_slope(soaked)?,
         ]);
-        let inside =
-            Interval { low: expected.low.pascals() + expanded, high: expected.high.pascals() - expanded };
-        let verdict = if inside.contains(&pressure.pascals()) {
+        let verdict = if guarded(&expected, expanded).contains(&pressure.pascals()) {
             Rest::Saturated
         } else if pressure.pascals() < expected.low.pascals() - expanded {
             Rest::Below
