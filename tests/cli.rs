@@ -251,7 +251,7 @@ fn a_table_beyond_the_curve_is_refused() {
     let folder = folder();
     let output = bayleaf(folder.path(), &["table", "heron-cabin", "--to", "41 °C"]);
     assert_eq!(output.status.code(), Some(2));
-    must_contain(&errors(&output), "lies outside the range of sensor `heron-cabin`, 0 °C to 40 °C");
+    must_contain(&errors(&output), "lies outside the range of `heron-cabin`, 0 °C to 40 °C");
 }
 
 #[test]

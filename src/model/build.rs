@@ -9,9 +9,11 @@ use super::paper::{Card, Group, Row, Sheet};
 use super::pins::{PinEnd, PinUse};
 use super::sensor::{Points, Sensor};
 use super::{Model, Shop, System, Vehicle};
+use crate::physics::atmosphere::Site;
 use crate::quantity::{Accuracy, Scalar};
 use crate::spec::{self, At, Entry, InstrumentKind, Set, Sourced};
 
+mod air;
 mod facts;
 mod modes;
 
@@ -30,6 +32,8 @@ pub fn build(set: &Set) -> Option<Model> {
             decision: convert::decision(shop),
             soak: shop.soak.as_ref().map(|soak| soak.value),
             facts: facts::shop(shop),
+            site: shop.elevation.as_ref().and_then(|elevation| Site::at(elevation.value).ok()),
+            elevation: Fact::new("shop.elevation".to_owned(), "fact-elevation", shop.elevation.as_ref()),
         },
         systems: all(&set.systems, |_, system| {
             Some(System {
@@ -56,6 +60,8 @@ pub fn build(set: &Set) -> Option<Model> {
         })?,
         cards: all(&set.cards, |id, card| build_card(set, id, card))?,
         sheets: all(&set.sheets, |id, sheet| build_sheet(set, id, sheet))?,
+        refrigerants: all(&set.refrigerants, |id, refrigerant| air::refrigerant(set, id, refrigerant))?,
+        vents: all(&set.vents, |id, vent| air::vent(set, id, vent))?,
     })
 }
 

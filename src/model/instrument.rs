@@ -1,8 +1,9 @@
-//! The instruments that a card's volts and a sheet's windows assume.
+//! The instruments that the figures of cards, sheets and tables assume.
 
 use super::fact::Fact;
+use crate::physics::refrigerant::reading::Gauge;
 use crate::physics::thermocouple::Thermocouple;
-use crate::quantity::{Accuracy, Resistance, TemperatureDifference, Toleranced};
+use crate::quantity::{Accuracy, Ratio, Resistance, TemperatureDifference, Toleranced};
 
 /// A thermometer.
 #[derive(Debug, Clone)]
@@ -43,4 +44,26 @@ impl Multimeter {
         let leads = self.leads?;
         Some(leads.limits.map_or(leads.nominal, |limits| limits.high))
     }
+}
+
+/// A pressure gauge.
+#[derive(Debug, Clone)]
+pub struct PressureGauge {
+    /// What it is called.
+    pub title: String,
+    /// Class and full scale, where both were given.
+    pub gauge: Option<Gauge>,
+    /// Both, as written.
+    pub facts: Vec<Fact>,
+}
+
+/// A hygrometer.
+#[derive(Debug, Clone)]
+pub struct Hygrometer {
+    /// What it is called.
+    pub title: String,
+    /// Its limit of error, in parts of relative humidity.
+    pub limit: Option<Ratio>,
+    /// Its accuracy, as written.
+    pub facts: Vec<Fact>,
 }

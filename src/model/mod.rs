@@ -13,21 +13,26 @@ mod mode;
 mod panel;
 mod paper;
 mod pins;
+mod refrigerant;
 mod sensor;
 pub mod strip;
+mod vent;
 
 use std::collections::BTreeMap;
 
 pub use build::build;
 pub use convert::{bits_of, circuit, curve, tolerance};
 pub use fact::Fact;
-pub use instrument::{Multimeter, Thermometer};
+pub use instrument::{Hygrometer, Multimeter, PressureGauge, Thermometer};
 pub use mode::{Control, Mode, ModeSet};
 pub use panel::{Panel, printed_scales};
 pub use paper::{Card, Group, Row, Sheet};
 pub use pins::{PinEnd, PinUse};
+pub use refrigerant::Refrigerant;
 pub use sensor::{Points, Sensor};
+pub use vent::{CabinAir, MOST_ROWS as MOST_VENT_ROWS, Position, Vent, steps as vent_steps};
 
+use crate::physics::atmosphere::Site;
 use crate::physics::decision::Rule;
 use crate::quantity::{TemperatureDifference, Toleranced, Voltage};
 use crate::spec::{Paper, Sourced};
@@ -55,6 +60,10 @@ pub struct Model {
     pub cards: BTreeMap<String, Card>,
     /// Sheets by id.
     pub sheets: BTreeMap<String, Sheet>,
+    /// Refrigerants by id.
+    pub refrigerants: BTreeMap<String, Refrigerant>,
+    /// Vents by id.
+    pub vents: BTreeMap<String, Vent>,
 }
 
 /// The shop whose paper this is.
@@ -72,6 +81,10 @@ pub struct Shop {
     pub soak: Option<TemperatureDifference>,
     /// Decision rule and soak, as written.
     pub facts: Vec<Fact>,
+    /// Its air pressure, where its elevation was given.
+    pub site: Option<Site>,
+    /// Its elevation, as written.
+    pub elevation: Fact,
 }
 
 /// One kind of climate system.

@@ -1,5 +1,7 @@
 //! The units people write, and what each of them measures.
 
+use super::scalar::Scalar;
+
 /// What a unit measures.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Dimension {
@@ -238,6 +240,18 @@ impl Unit {
     #[must_use]
     pub fn dimension(self) -> Dimension {
         self.row().map_or(Dimension::Ratio, |&(_, dimension, ..)| dimension)
+    }
+
+    /// How many of this unit a quantity is; `None` where the unit measures something else.
+    ///
+    /// # Example
+    /// ```
+    /// use bayleaf::quantity::{Pressure, Unit};
+    /// assert_eq!(Unit::Bar.count_of(Pressure::from_pascals(292_800.0)), Some(2.928));
+    /// ```
+    #[must_use]
+    pub fn count_of<T: Scalar>(self, quantity: T) -> Option<f64> {
+        self.measures(T::DIMENSION).then(|| self.number_of(quantity.si()))
     }
 
     /// `number` of this unit in the SI unit, where the scale starts at zero.

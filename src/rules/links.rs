@@ -29,6 +29,17 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         rule.link("sensor", &card.item.sensor, &set.sensors);
         rule.instrument(&card.item.meter, InstrumentKind::Multimeter);
     }
+    for refrigerant in set.refrigerants.values().map(|entry| &entry.item) {
+        rule.link("system", &refrigerant.system, &set.systems);
+        rule.instrument(&refrigerant.low_gauge, InstrumentKind::PressureGauge);
+        rule.instrument(&refrigerant.high_gauge, InstrumentKind::PressureGauge);
+        rule.instrument(&refrigerant.thermometer, InstrumentKind::Thermometer);
+    }
+    for vent in set.vents.values().map(|entry| &entry.item) {
+        rule.link("system", &vent.system, &set.systems);
+        rule.instrument(&vent.thermometer, InstrumentKind::Thermometer);
+        rule.instrument(&vent.hygrometer, InstrumentKind::Hygrometer);
+    }
     for sheet in set.sheets.values().map(|entry| &entry.item) {
         rule.link("system", &sheet.system, &set.systems);
         rule.instrument(&sheet.thermometer, InstrumentKind::Thermometer);
@@ -85,6 +96,8 @@ impl Rule<'_> {
         let word = match wanted {
             InstrumentKind::Thermometer => "kind-thermometer",
             InstrumentKind::Multimeter => "kind-multimeter",
+            InstrumentKind::PressureGauge => "kind-pressure-gauge",
+            InstrumentKind::Hygrometer => "kind-hygrometer",
         };
         let message = Message::new("rule-wrong-instrument").with("id", &link.value).with_word("wanted", word);
         let label = Message::new("wanted-instrument").with_word("wanted", word);

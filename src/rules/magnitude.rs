@@ -1,7 +1,7 @@
 //! A value of a size that nobody would fit: a slip of the unit's prefix.
 
 use crate::diag::{Finding, Findings};
-use crate::quantity::{Resistance, Scalar, Toleranced};
+use crate::quantity::{Resistance, Scalar, SpecificEnthalpy, Toleranced};
 use crate::spec::{Curve, Set, Sourced};
 use crate::words::Message;
 
@@ -18,6 +18,10 @@ const SERVICE_KELVINS: (f64, f64) = (0.1, 30.0);
 const MODE_SECONDS: (f64, f64) = (0.1, 600.0);
 const SOAK_KELVINS: (f64, f64) = (0.01, 10.0);
 const LEAD_OHMS: (f64, f64) = (0.005, 5.0);
+const LINE_KELVINS: (f64, f64) = (0.0, 40.0);
+const FULL_SCALE_BAR: (f64, f64) = (1.0, 400.0);
+const FULL_SCALE_PERCENT: (f64, f64) = (0.05, 10.0);
+const DUTY_KILOJOULES: (f64, f64) = (3.0, 100.0);
 
 pub(super) fn check(set: &Set, findings: &Findings) {
     let rule = Rule { findings };
@@ -50,6 +54,16 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             }
         }
     }
+    for refrigerant in set.refrigerants.values().map(|entry| &entry.item) {
+        for window in [&refrigerant.superheat, &refrigerant.subcooling] {
+            rule.value(window, LINE_KELVINS, "K", |window| window.high.kelvins());
+        }
+        rule.value(&refrigerant.at_rest, SERVICE_KELVINS, "K", |allowed| allowed.kelvins());
+    }
+    for vent in set.vents.values().map(|entry| &entry.item) {
+        let kilojoules = |duty: &Toleranced<SpecificEnthalpy>| duty.nominal.joules_per_kilogram() / 1e3;
+        rule.value(&vent.duty, DUTY_KILOJOULES, "kJ/kg", kilojoules);
+    }
     for system in set.systems.values() {
         rule.part(&system.item.battery, BATTERY_VOLTS, "V");
         rule.part(&system.item.reference, REFERENCE_VOLTS, "V");
@@ -59,6 +73,8 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     }
     for meter in set.instruments.values() {
         rule.part(&meter.item.input_resistance, METER_OHMS, "Ω");
+        rule.value(&meter.item.full_scale, FULL_SCALE_BAR, "bar", |pressure| pressure.pascals() / 1e5);
+        rule.value(&meter.item.accuracy_of_full_scale, FULL_SCALE_PERCENT, "%", |part| 100.0 * part.part());
         rule.part(&meter.item.leads, LEAD_OHMS, "Ω");
     }
     if let Some(shop) = &set.shop {

@@ -12,6 +12,8 @@ mod converter;
 mod decision_form;
 mod divider_readable;
 mod document_names;
+mod duty_tolerance;
+mod elevation;
 mod links;
 mod magnitude;
 mod mode_complete;
@@ -24,6 +26,7 @@ mod panel_scales;
 mod pins;
 mod positive;
 mod range_known;
+mod refrigerant_range;
 mod set_points;
 mod sheet_fits;
 mod shop_named;
@@ -32,6 +35,8 @@ mod table_one_way;
 mod table_outlier;
 mod tolerance_form;
 mod tolerance_missing;
+mod vent_air;
+mod vent_rows;
 
 use crate::diag::{Findings, Place};
 use crate::spec::{Sensor, Set};
@@ -47,6 +52,8 @@ pub fn check(set: &Set, findings: &Findings) {
         decision_form::check,
         divider_readable::check,
         document_names::check,
+        duty_tolerance::check,
+        elevation::check,
         links::check,
         magnitude::check,
         mode_complete::check,
@@ -60,6 +67,7 @@ pub fn check(set: &Set, findings: &Findings) {
         positive::check,
         range_known::check,
         set_points::check,
+        refrigerant_range::check,
         sheet_fits::check,
         shop_named::check,
         strip_rows::check,
@@ -67,6 +75,8 @@ pub fn check(set: &Set, findings: &Findings) {
         table_outlier::check,
         tolerance_form::check,
         tolerance_missing::check,
+        vent_air::check,
+        vent_rows::check,
     ];
     for rule in rules {
         rule(set, findings);

@@ -52,6 +52,9 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         rule.value(&meter.input_resistance, |r| r.nominal.ohms());
         rule.value(&meter.leads, |r| r.nominal.ohms());
         rule.value(&meter.accuracy, |k| k.kelvins());
+        rule.value(&meter.accuracy_of_full_scale, |part| part.part());
+        rule.value(&meter.full_scale, |p| p.pascals());
+        rule.value(&meter.humidity, |part| part.part());
         if let Some(volts) = &meter.volts {
             rule.value(&volts.resolution, |v| v.volts());
         }
@@ -64,6 +67,17 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     }
     if let Some(shop) = &set.shop {
         rule.value(&shop.item.soak, |k| k.kelvins());
+    }
+    for refrigerant in set.refrigerants.values().map(|entry| &entry.item) {
+        rule.value(&refrigerant.step, |k| k.kelvins());
+        rule.value(&refrigerant.superheat, |window| window.high.kelvins());
+        rule.value(&refrigerant.subcooling, |window| window.high.kelvins());
+        rule.value(&refrigerant.at_rest, |k| k.kelvins());
+    }
+    for vent in set.vents.values().map(|entry| &entry.item) {
+        rule.value(&vent.duty, |duty| duty.nominal.joules_per_kilogram());
+        rule.value(&vent.ambient_step, |k| k.kelvins());
+        rule.value(&vent.humidity_step, |part| part.part());
     }
     for card in set.cards.values() {
         rule.value(&card.item.step, |k| k.kelvins());

@@ -87,6 +87,6 @@ fn inside(
 }
 
 /// A temperature to a hundredth, without trailing zeros.
-fn shown(temperature: Temperature) -> String {
+pub(super) fn shown(temperature: Temperature) -> String {
     Temperature::from_celsius((temperature.celsius() * 100.0).round() / 100.0).to_string()
 }

@@ -9,10 +9,12 @@ macro_rules! spec {
 
 /// Every file of the demo set: its path below `specs/` and its text.
 pub const DEMO: &[(&str, &str)] = &[
+    spec!("curlew/air.toml"),
     spec!("curlew/connectors.toml"),
     spec!("curlew/modes.toml"),
     spec!("curlew/papers.toml"),
     spec!("curlew/sensors.toml"),
+    spec!("heron/air.toml"),
     spec!("heron/connectors.toml"),
     spec!("heron/modes.toml"),
     spec!("heron/papers.toml"),

@@ -1,10 +1,11 @@
-//! `[instrument.ID]`: a thermometer or a multimeter, and how far to trust it.
+//! `[instrument.ID]`: a thermometer, a multimeter, a pressure gauge or a hygrometer, and how far to trust it.
 
 use super::reader::Reader;
 use super::value::{At, Sourced};
 use crate::physics::thermocouple::Thermocouple;
 use crate::quantity::{
-    Accuracy, Resistance, Scalar, TemperatureDifference, Toleranced, Voltage, accuracy, scalar, toleranced,
+    Accuracy, Pressure, Ratio, Resistance, Scalar, TemperatureDifference, Toleranced, Voltage, accuracy,
+    ratio, scalar, toleranced,
 };
 
 /// An instrument.
@@ -12,7 +13,7 @@ use crate::quantity::{
 pub struct Instrument {
     /// What it is called.
     pub title: Option<At<String>>,
-    /// Thermometer or multimeter.
+    /// What it measures.
     pub kind: Option<At<InstrumentKind>>,
     /// A thermometer's limit of error.
     pub accuracy: Option<Sourced<TemperatureDifference>>,
@@ -26,6 +27,12 @@ pub struct Instrument {
     pub input_resistance: Option<Sourced<Toleranced<Resistance>>>,
     /// What a multimeter's two leads add to ohms.
     pub leads: Option<Sourced<Toleranced<Resistance>>>,
+    /// A pressure gauge's limit of error as a part of full scale: its class.
+    pub accuracy_of_full_scale: Option<Sourced<Ratio>>,
+    /// The end of a pressure gauge's scale.
+    pub full_scale: Option<Sourced<Pressure>>,
+    /// A hygrometer's limit of error, in percent of relative humidity.
+    pub humidity: Option<Sourced<Ratio>>,
 }
 
 /// What an instrument measures.
@@ -35,6 +42,10 @@ pub enum InstrumentKind {
     Thermometer,
     /// Volts and ohms.
     Multimeter,
+    /// Pressure against the air around it.
+    PressureGauge,
+    /// Relative humidity.
+    Hygrometer,
 }
 
 /// One range of a multimeter.
@@ -51,13 +62,20 @@ impl Instrument {
         reader.require(&["title", "kind"]);
         let kind = reader.choice(
             "kind",
-            &[("thermometer", InstrumentKind::Thermometer), ("multimeter", InstrumentKind::Multimeter)],
+            &[
+                ("thermometer", InstrumentKind::Thermometer),
+                ("multimeter", InstrumentKind::Multimeter),
+                ("pressure gauge", InstrumentKind::PressureGauge),
+                ("hygrometer", InstrumentKind::Hygrometer),
+            ],
         );
         // The keys of the other kind stay unknown, so that a thermometer with
         // an input resistance is found.
         let is = |wanted| kind.as_ref().is_none_or(|kind| kind.value == wanted);
         let thermometer = is(InstrumentKind::Thermometer);
         let multimeter = is(InstrumentKind::Multimeter);
+        let gauge = is(InstrumentKind::PressureGauge);
+        let hygrometer = kind.as_ref().is_some_and(|kind| kind.value == InstrumentKind::Hygrometer);
         Self {
             title: reader.text("title"),
             accuracy: thermometer.then(|| reader.sourced("accuracy", scalar)).flatten(),
@@ -66,6 +84,9 @@ impl Instrument {
             ohms: multimeter.then(|| reader.table("ohms").map(|r| Range::read(&r))).flatten(),
             input_resistance: multimeter.then(|| reader.sourced("input_resistance", toleranced)).flatten(),
             leads: multimeter.then(|| reader.sourced("leads", toleranced)).flatten(),
+            accuracy_of_full_scale: gauge.then(|| reader.sourced("accuracy_of_full_scale", ratio)).flatten(),
+            full_scale: gauge.then(|| reader.sourced("full_scale", scalar)).flatten(),
+            humidity: hygrometer.then(|| reader.sourced("accuracy", ratio)).flatten(),
             kind,
         }
     }

@@ -191,7 +191,36 @@ impl<'a> Reader<'a> {
 
     /// One of a few words.
     pub(super) fn choice<T: Copy>(&self, key: &'static str, words: &[(&'static str, T)]) -> Option<At<T>> {
-        let text = self.text(key)?;
+        self.one_of(key, self.text(key)?, words)
+    }
+
+    /// One of a few words, printed with its source.
+    pub(super) fn sourced_choice<T: Copy>(
+        &self,
+        key: &'static str,
+        words: &[(&'static str, T)],
+    ) -> Option<Sourced<T>> {
+        let text = self.sourced_text(key)?;
+        let at = At { value: text.written.clone(), place: text.place.clone() };
+        self.one_of(key, at, words).map(|at| text.map(at.value))
+    }
+
+    /// Some of a few words.
+    pub(super) fn choices<T: Copy>(
+        &self,
+        key: &'static str,
+        words: &[(&'static str, T)],
+    ) -> Option<Vec<At<T>>> {
+        let texts = self.texts(key)?;
+        Some(texts.into_iter().filter_map(|text| self.one_of(key, text, words)).collect())
+    }
+
+    fn one_of<T: Copy>(
+        &self,
+        key: &'static str,
+        text: At<String>,
+        words: &[(&'static str, T)],
+    ) -> Option<At<T>> {
         if let Some(&(_, value)) = words.iter().find(|(word, _)| *word == text.value) {
             return Some(At { value, place: text.place });
         }

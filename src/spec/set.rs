@@ -9,7 +9,10 @@ use super::duplicate;
 use super::reader::{File, Reader, unknown};
 use super::syntax;
 use super::value::At;
-use super::{Card, Connector, Control, Instrument, Mode, Panel, Sensor, Sheet, Shop, System, Vehicle};
+use super::{
+    Card, Connector, Control, Instrument, Mode, Panel, Refrigerant, Sensor, Sheet, Shop, System, Vehicle,
+    Vent,
+};
 use crate::diag::{Finding, Findings, Place, Sources};
 use crate::words::Message;
 
@@ -26,6 +29,8 @@ const KINDS: &[&str] = &[
     "vehicle",
     "card",
     "sheet",
+    "refrigerant",
+    "vent",
 ];
 
 /// The longest id: it is part of a file name and stands in the title band.
@@ -68,6 +73,10 @@ pub struct Set {
     pub cards: Entries<Card>,
     /// Sheets by id.
     pub sheets: Entries<Sheet>,
+    /// Refrigerants by id.
+    pub refrigerants: Entries<Refrigerant>,
+    /// Vents by id.
+    pub vents: Entries<Vent>,
 }
 
 impl Set {
@@ -106,6 +115,8 @@ impl Set {
                 "vehicle" => read_kind(file, name, table, &mut self.vehicles, Vehicle::read),
                 "card" => read_kind(file, name, table, &mut self.cards, Card::read),
                 "sheet" => read_kind(file, name, table, &mut self.sheets, Sheet::read),
+                "refrigerant" => read_kind(file, name, table, &mut self.refrigerants, Refrigerant::read),
+                "vent" => read_kind(file, name, table, &mut self.vents, Vent::read),
                 _ => file.findings.report(unknown("spec-unknown-kind", "", name, place, KINDS)),
             }
         }

@@ -2,7 +2,7 @@
 
 use super::reader::Reader;
 use super::value::{At, Sourced};
-use crate::quantity::{Ratio, TemperatureDifference, Toleranced, Voltage, ratio, scalar, toleranced};
+use crate::quantity::{Length, Ratio, TemperatureDifference, Toleranced, Voltage, ratio, scalar, toleranced};
 
 /// `[shop]`: whose paper this is.
 #[derive(Debug, Clone)]
@@ -13,6 +13,10 @@ pub struct Shop {
     pub paper: Option<At<Paper>>,
     /// A line printed in bold on every page, such as a mark of invented values.
     pub notice: Option<At<String>>,
+    /// Its height above sea level: without it no gauge pressure is computed.
+    pub elevation: Option<Sourced<Length>>,
+    /// Whether an elevation stands there, readable or not.
+    pub has_elevation: bool,
     /// How a reading near a limit is decided.
     pub decision: Option<At<Decision>>,
     /// The guard band as a part of the expanded uncertainty, where not all of it.
@@ -46,6 +50,8 @@ impl Shop {
             title: reader.text("title"),
             paper: reader.choice("paper", &[("A4", Paper::A4), ("letter", Paper::Letter)]),
             notice: reader.text("notice"),
+            elevation: reader.sourced("elevation", scalar),
+            has_elevation: reader.has("elevation"),
             decision: reader
                 .choice("decision", &[("guarded", Decision::Guarded), ("simple", Decision::Simple)]),
             guard: reader.sourced("guard", ratio),

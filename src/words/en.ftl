@@ -25,7 +25,7 @@ dimension-inductance = inductance
 dimension-frequency = frequency
 dimension-duration = time
 dimension-irradiance = irradiance
-dimension-specific-enthalpy = energy per kilogram of air
+dimension-specific-enthalpy = specific enthalpy
 dimension-wire-size = wire size
 
 ## Labels: what was expected, or what stands there
@@ -96,6 +96,11 @@ wanted-source = expected a source
 wanted-unit = expected { $unit }
 wanted-flag = expected true or false, without quotes
 wanted-other-name = expected a name that every disk can hold
+wanted-elevation = expected a key `elevation` here
+label-needs-elevation = its figures depend on the air pressure of the site
+label-its-fluid = its saturation is known there only
+label-takes-cabin-air = takes in cabin air
+label-other-step = the other step is here
 label-first = first given here
 label-second = given again here
 label-first-use = first used here
@@ -264,10 +269,25 @@ rule-guard-alone = a guard band of { $written }, but the decision is not guarded
 rule-guard-alone-help = write `decision = "guarded"`, or take the guard band out
 rule-no-shop = the set names no shop
 rule-no-shop-help = add [shop] with `title` and `paper`
+rule-elevation-missing = the shop has no elevation: gauge pressures and figures of air are NOT GIVEN
+rule-elevation-help = add `elevation = "… m"` to [shop], its height above sea level
+rule-elevation-outside = `{ $written }` is no height that the standard atmosphere covers
+rule-elevation-unusual = `{ $written }` is an unusual height for a workshop
+rule-elevation-unit-help = check the digits and the unit, `m` or `ft`
+rule-beyond-saturation = `{ $range }` goes beyond the saturation equation of { $fluid }
+rule-above-critical = `{ $range }` goes above { $critical }, the critical point of { $fluid }: there is no saturation
+rule-duty-no-limits = `{ $written }` has no tolerance: no limits of the vent temperature can be computed with it
+rule-no-such-air = `{ $written }` is not the temperature of air around a vehicle
+rule-no-such-share = `{ $written }` is not a share that can be
+rule-cabin-missing = a position takes in cabin air, but there is no `{ $key }`: its figures are NOT GIVEN
+rule-cabin-help = add `cabin = "… °C"` and `cabin_humidity = "… %"`
+rule-vent-rows = these steps make a table of { $rows } rows
 sheet-thermometer = Thermometer
 sheet-multimeter = Multimeter
 kind-thermometer = thermometer
 kind-multimeter = multimeter
+kind-pressure-gauge = pressure gauge
+kind-hygrometer = hygrometer
 
 ## What a value is
 
@@ -334,6 +354,27 @@ fact-thermocouple = thermocouple type
 fact-soak = soak
 fact-decision = Decision rule
 fact-guard = Guard band, part of U
+fact-elevation = Elevation of the shop
+fact-fluid = Refrigerant
+fact-superheat = Superheat
+fact-subcooling = Subcooling
+fact-at-rest = Counts as saturated at rest
+fact-low-gauge = Suction gauge
+fact-high-gauge = Discharge gauge
+fact-thermometer = Thermometer
+fact-hygrometer = Hygrometer
+fact-accuracy-of-full-scale = accuracy, of full scale
+fact-full-scale = full scale
+fact-accuracy-of-humidity = accuracy, of relative humidity
+fact-duty = Cooling duty, for each kg of dry air
+fact-duty-tolerance = Tolerance of the duty
+fact-outlet-humidity = Humidity of the air that leaves
+fact-ambient = Outside air
+fact-humidity = Humidity of the outside air
+fact-evaporator = Evaporator held between
+fact-cabin = Cabin air
+fact-cabin-humidity = Humidity of the cabin air
+fact-outside-share = Share of outside air, by mass
 
 ## What every document says
 
@@ -495,6 +536,8 @@ caution-card = Key off before mating or unmating. No ohms on a powered circuit, 
 caution-wiring = Key off before mating or unmating. No ohms on a powered circuit. No test lamp on reference, sensor, airbag or bus wires; no piercing of insulation.
 caution-around = Airbag and belt-tensioner wiring is not probed, not ohmed, not unplugged. Orange high-voltage cables are out of bounds. Keep clear of belts, hot parts, and fans that start by themselves. Vehicle chocked, exhaust extracted.
 
+caution-refrigerant = Refrigerant is under pressure, freezes skin and eyes, displaces air; some of it burns, R-744 runs at very high pressure. Only licensed people with recovery equipment connect gauges and open a circuit.
+
 ## The run
 
 run-demo = No --specs and no folder specs/ here: using the demo set built into the program; all its values are invented.
@@ -526,9 +569,12 @@ run-no-such-document-near = there is no document, sheet or vehicle `{ $id }`; di
 run-nothing-to-print = the set has no card, and no sheet with a vehicle
 run-no-such-table = nothing with a table is called `{ $id }`
 run-no-such-table-near = nothing with a table is called `{ $id }`; did you mean `{ $near }`?
+run-no-such-table = there is no sensor, card, refrigerant or vent `{ $id }`
+run-no-such-table-near = there is no sensor, card, refrigerant or vent `{ $id }`; did you mean `{ $near }`?
 run-table-reversed = the table runs from { $from } to { $to }, which is colder
 run-table-outside = { $at } lies outside the range of sensor `{ $id }`, { $low } to { $high }
 run-junction-outside = a cold junction at { $at } lies outside thermometer `{ $id }`, { $low } to { $high }
+run-table-outside = { $at } lies outside the range of `{ $id }`, { $low } to { $high }
 run-table-step = a step of { $step } gives no table
 run-table-no-meter = Volts without the load of a meter.
 run-table-meter = Volts with a { $input } meter.
@@ -683,3 +729,48 @@ table-junction-ice = Cold junction at 0 °C; with --at also for a cold junction 
 table-junction-at = “From bay”: cold junction at { $at }, as on a voltmeter in the bay; “from ice”: at 0 °C.
 table-formula-thermocouple = E(t) = Σ cᵢ tⁱ, t in °C; for type K above 0 °C also a₀ exp[a₁ (t − a₂)²] (ITS-90 reference functions: NIST Monograph 175, IEC 60584-1).
 table-formula-junction = With the cold junction at t₀: E(t) − E(t₀). EMFs add, temperatures do not.
+table-site = Gauge readings at this site: air pressure { $pressure } kPa of the standard atmosphere, ± { $weather } kPa with the weather (common practice, no source).
+table-no-site = Gauge readings NOT GIVEN: the shop's elevation is not known, and sea level is not assumed.
+table-air-site = At the air pressure of this site, { $pressure } kPa (standard atmosphere).
+table-no-air-site = Figures NOT GIVEN: the shop's elevation is not known, and sea level is not assumed.
+table-absolute = { $unit } abs
+table-gauge = { $unit } gauge
+table-mark = mark
+table-vacuum = vacuum
+table-suction-min = suction min °C
+table-suction-max = suction max °C
+table-superheat-u = superheat ± K
+table-liquid-min = liquid min °C
+table-liquid-max = liquid max °C
+table-subcooling-u = subcooling ± K
+table-at-rest-min = at rest min { $unit }
+table-at-rest-max = at rest max { $unit }
+table-source-r134a = ancillary of CoolProp 8.0.0 to J. Phys. Chem. Ref. Data 23 (1994) 657, −30 °C to 80 °C
+table-source-r1234yf = ancillary of CoolProp 8.0.0 with its third exponent read as 2, to Int. J. Thermophys. (2022), −34 °C to 80 °C
+table-source-r744 = ancillary of CoolProp 8.0.0 to J. Phys. Chem. Ref. Data 25 (1996) 1509, −30 °C to the critical point
+table-formula-saturation = Saturation of { $fluid }: p = pc exp[(Tc/T) Σ nᵢ θ^tᵢ], θ = 1 − T/Tc ({ $source }); good to ± { $limit } of the absolute pressure.
+table-formula-gauge = Gauge = absolute − air pressure; air pressure = 101.325 kPa × (1 − 2.25577 × 10⁻⁵ Z)^5.2559, Z in metres (ASHRAE Handbook Fundamentals 2017, chapter 1, equation 3). Below zero the gauge shows a vacuum: that is no fault of it.
+table-formula-suction = Suction line: saturation temperature + superheat; limits are rounded inward, and the ± beside them is not yet taken off.
+table-formula-liquid = Liquid line: saturation temperature − subcooling; limits are rounded inward, and the ± beside them is not yet taken off.
+table-formula-superheat-u = ± K of superheat and subcooling: k = 2, from gauge, weather and equation divided by dp/dT, and the thermometer, each as limit/√3 (JCGM 100:2008, 5.1.2). –: beyond the gauge's scale, or not all was given.
+table-formula-at-rest = At rest, soaked: readings that prove saturation, the band around it less U on either side (JCGM 106:2012, guard w = U). –: no reading could. Well below, or above: refer to licensed people; above suggests gas that does not condense (common practice, no source). It says nothing of how much liquid there is.
+table-intake = intake
+table-outside-c = outside °C
+table-outside-f = outside °F
+table-humidity = RH %
+table-inlet = inlet °C
+table-dew-point = dew point °C
+table-water = W g/kg
+table-outlet = outlet °C
+table-settled = settled g/kg
+table-dripping = dripping
+table-drips = yes
+table-stays-dry = no
+table-undecided = undecided
+table-fog = fog
+table-held = evaporator control
+table-formula-moist-air = W = 0.621945 pw/(p − pw), h = 1.006 t + W (2501 + 1.86 t) in kJ per kg of dry air; saturation over water, below 0.01 °C over ice, by Hyland and Wexler (ASHRAE Handbook Fundamentals 2017, chapter 1, equations 5, 6, 20, 22, 30).
+table-formula-mixed-air = Inlet: outside and cabin air by mass of dry air, W = x Wout + (1 − x) Wcabin, h likewise.
+table-formula-outlet = Outlet: h less the duty. Dry where that leaves less than { $humidity } relative humidity; otherwise water settles and the air leaves at { $humidity } (the spec's assumption). The heat of the settled water is left out: about 2 % of the duty.
+table-formula-outlet-window = Limits of the outlet: corners of thermometer, hygrometer and duty, rounded inward. NOT GIVEN (–) without all three. Marked evaporator control: the duty would cool below what the evaporator is held at, so it is not reached and no figure is given.
+table-formula-dripping = Dripping: yes where the dew point is above every temperature of the evaporator, no where it is below every one; undecided between, or within the instruments' limits.

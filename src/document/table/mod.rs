@@ -6,8 +6,10 @@
 
 mod modes;
 mod panel;
+mod refrigerant;
 mod sensor;
 mod thermocouple;
+mod vent;
 
 use std::borrow::Cow;
 
@@ -158,6 +160,8 @@ fn kinds(model: &Model) -> Vec<Kind<'_>> {
         Kind { name: "stuck-at", ids: ids(&model.mode_sets), table: modes::of_stuck },
         Kind { name: "panel", ids: ids(&model.panels), table: panel::of_panel },
         Kind { name: "instrument", ids: thermocouple::ids(model), table: thermocouple::of_thermometer },
+        Kind { name: "refrigerant", ids: ids(&model.refrigerants), table: refrigerant::of_refrigerant },
+        Kind { name: "vent", ids: ids(&model.vents), table: vent::of_vent },
     ]
 }
 

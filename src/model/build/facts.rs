@@ -230,7 +230,7 @@ pub(super) fn shop(shop: &spec::Shop) -> Vec<Fact> {
 }
 
 /// A distance to either side is shown with its sign, whether the user wrote it or not.
-fn plus_minus(fact: Fact) -> Fact {
+pub(super) fn plus_minus(fact: Fact) -> Fact {
     let written = fact.written.map(|text| {
         let signed = ["±", "+/-", "+-"].iter().any(|sign| text.starts_with(sign));
         if signed { text } else { format!("± {text}") }

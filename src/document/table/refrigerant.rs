@@ -1,0 +1,185 @@
+//! Saturation of a refrigerant over temperature: absolute, as the shop's gauges show it, and
+//! how well superheat, subcooling and a pressure at rest can be told with them.
+
+use super::{Ask, Cell, Column, Show, Table, temperatures};
+use crate::model::{Model, PressureGauge, Refrigerant};
+use crate::physics::atmosphere::{Site, WEATHER};
+use crate::physics::refrigerant::reading::Limits;
+use crate::quantity::{Interval, Pressure, Rounding, Temperature, TemperatureDifference, Unit};
+use crate::words::{Message, Words};
+
+/// From row to row where no step was asked for or given.
+const USUAL_STEP: TemperatureDifference = TemperatureDifference::from_kelvins(5.0);
+
+/// The table of a refrigerant over its range.
+pub(super) fn of_refrigerant(
+    model: &Model,
+    words: &Words,
+    id: &str,
+    ask: &Ask<'_>,
+) -> Result<Table, Message> {
+    let of = model.refrigerants.get(id).ok_or_else(|| Message::new("run-no-such-table").with("id", id))?;
+    let step = of.step.unwrap_or(USUAL_STEP);
+    let at = temperatures(ask, (id, of.range, of.fluid.range()), step)?;
+    let site = model.shop.site;
+    let mut inputs = vec![model.shop.elevation.clone()];
+    inputs.extend(of.facts.iter().cloned());
+    Ok(Table {
+        title: of.title.clone(),
+        notes: notes(words, site),
+        columns: columns(words, of),
+        rows: at.into_iter().map(|at| row(words, of, site, at)).collect(),
+        formulas: formulas(words, of),
+        inputs,
+    })
+}
+
+/// Where the gauges hang, and what nobody may do about what they show.
+fn notes(words: &Words, site: Option<Site>) -> Vec<String> {
+    let site = match site {
+        Some(site) => words.say(
+            &Message::new("table-site")
+                .with("pressure", kilopascals(site.pressure()))
+                .with("weather", kilopascals(WEATHER)),
+        ),
+        None => words.word("table-no-site"),
+    };
+    vec![site, words.word("caution-refrigerant"), words.word("caution-law")]
+}
+
+fn kilopascals(pressure: Pressure) -> String {
+    crate::quantity::figure(pressure.pascals() / 1e3, 1, Rounding::Nearest)
+}
+
+/// The names of a unit's columns: absolute, gauge, least and greatest at rest.
+fn keys(unit: Unit) -> [&'static str; 4] {
+    match unit {
+        Unit::Bar => ["absolute_bar", "gauge_bar", "at_rest_min_bar", "at_rest_max_bar"],
+        Unit::PoundPerSquareInch => ["absolute_psi", "gauge_psi", "at_rest_min_psi", "at_rest_max_psi"],
+        _ => ["absolute_kpa", "gauge_kpa", "at_rest_min_kpa", "at_rest_max_kpa"],
+    }
+}
+
+/// A pressure in a unit that gauges show.
+fn shown(pressure: Pressure, unit: Unit) -> Cell {
+    Cell::from(unit.count_of(pressure))
+}
+
+fn columns(words: &Words, of: &Refrigerant) -> Vec<Column> {
+    let tenth = |rounding| Show::Decimals(1, rounding);
+    let head = |id, unit: Unit| words.say(&Message::new(id).with("unit", unit.symbol()));
+    let digits = Show::Digits(Rounding::Nearest);
+    let mut columns = vec![
+        Column::new("temperature_c", "°C", tenth(Rounding::Nearest)),
+        Column::new("temperature_f", "°F", tenth(Rounding::Nearest)),
+    ];
+    for &unit in &of.units {
+        let [absolute, gauge, ..] = keys(unit);
+        columns.push(Column::new(absolute, head("table-absolute", unit), digits));
+        columns.push(Column::new(gauge, head("table-gauge", unit), digits));
+    }
+    columns.push(Column::new("mark", words.word("table-mark"), digits));
+    columns.push(Column::new("slope_kpa_per_k", "kPa/K", Show::Decimals(2, Rounding::Nearest)));
+    let line = |key, id, rounding| Column::new(key, words.word(id), tenth(rounding));
+    columns.extend([
+        line("suction_line_min_c", "table-suction-min", Rounding::Up),
+        line("suction_line_max_c", "table-suction-max", Rounding::Down),
+        line("superheat_u_k", "table-superheat-u", Rounding::Up),
+        line("liquid_line_min_c", "table-liquid-min", Rounding::Up),
+        line("liquid_line_max_c", "table-liquid-max", Rounding::Down),
+        line("subcooling_u_k", "table-subcooling-u", Rounding::Up),
+    ]);
+    if let Some(&unit) = of.units.first() {
+        let [.., least, greatest] = keys(unit);
+        columns.push(Column::new(least, head("table-at-rest-min", unit), Show::Digits(Rounding::Up)));
+        columns.push(Column::new(greatest, head("table-at-rest-max", unit), Show::Digits(Rounding::Down)));
+    }
+    columns
+}
+
+fn row(words: &Words, of: &Refrigerant, site: Option<Site>, at: Temperature) -> Vec<Cell> {
+    let absolute = of.fluid.saturation_pressure(at).ok();
+    let gauge = absolute.zip(site).map(|(absolute, site)| site.gauge(absolute));
+    let mut cells = vec![Cell::from(at.celsius()), Cell::from(at.fahrenheit())];
+    for &unit in &of.units {
+        for pressure in [absolute, gauge] {
+            cells.push(pressure.map_or(Cell::Missing, |pressure| shown(pressure, unit)));
+        }
+    }
+    let vacuum = gauge.is_some_and(|gauge| gauge.pascals() < 0.0);
+    cells.push(Cell::from(if vacuum { words.word("table-vacuum") } else { String::new() }));
+    cells.push(Cell::from(of.fluid.saturation_slope(at).ok().map(|slope| slope / 1e3)));
+    let suction =
+        of.superheat.map(|window| Interval { low: at.plus(window.low), high: at.plus(window.high) });
+    cells.extend(ends(suction, |at| Cell::from(at.celsius())));
+    let superheat = limits(of, of.low_gauge.as_ref(), gauge)
+        .zip(absolute)
+        .and_then(|(limits, pressure)| of.fluid.superheat(pressure, at, &limits).ok());
+    cells.push(Cell::from(superheat.map(|superheat| superheat.expanded.kelvins())));
+    let liquid =
+        of.subcooling.map(|window| Interval { low: at.minus(window.high), high: at.minus(window.low) });
+    cells.extend(ends(liquid, |at| Cell::from(at.celsius())));
+    let subcooling = limits(of, of.high_gauge.as_ref(), gauge)
+        .zip(absolute)
+        .and_then(|(limits, pressure)| of.fluid.subcooling(pressure, at, &limits).ok());
+    cells.push(Cell::from(subcooling.map(|subcooling| subcooling.expanded.kelvins())));
+    let rest = at_rest(of, site, gauge, at);
+    if let Some(&unit) = of.units.first() {
+        cells.extend(ends(rest, |pressure| shown(pressure, unit)));
+    }
+    cells
+}
+
+fn ends<T>(window: Option<Interval<T>>, cell: impl Fn(T) -> Cell) -> [Cell; 2] {
+    match window {
+        Some(window) => [cell(window.low), cell(window.high)],
+        None => [Cell::Missing, Cell::Missing],
+    }
+}
+
+/// The limits of error at a gauge reading; none where it is off the gauge's scale or not all was given.
+fn limits(of: &Refrigerant, gauge: Option<&PressureGauge>, reading: Option<Pressure>) -> Option<Limits> {
+    let gauge = gauge?.gauge?;
+    let on_scale = reading? <= gauge.full_scale;
+    let thermometer = of.thermometer.as_ref()?.limit?;
+    on_scale.then(|| Limits { gauge: gauge.limit(), air: WEATHER, thermometer })
+}
+
+/// Gauge readings that prove saturation in a soaked system at rest, by the suction gauge where the
+/// reading is on its scale, else by the discharge gauge; none where no reading could.
+fn at_rest(
+    of: &Refrigerant,
+    site: Option<Site>,
+    reading: Option<Pressure>,
+    at: Temperature,
+) -> Option<Interval<Pressure>> {
+    let by = |gauge| limits(of, gauge, reading);
+    let limits = by(of.low_gauge.as_ref()).or_else(|| by(of.high_gauge.as_ref()))?;
+    let absolute = site?.absolute(reading?).ok()?;
+    let rest = of.fluid.at_rest(absolute, at, of.at_rest?, &limits).ok()?;
+    let window = rest.proven()?;
+    Some(Interval { low: site?.gauge(window.low), high: site?.gauge(window.high) })
+}
+
+/// How the figures follow, each with its source.
+fn formulas(words: &Words, of: &Refrigerant) -> Vec<String> {
+    use crate::physics::refrigerant::Refrigerant as Fluid;
+    let source = match of.fluid {
+        Fluid::R134a => "table-source-r134a",
+        Fluid::R1234yf => "table-source-r1234yf",
+        Fluid::R744 => "table-source-r744",
+    };
+    let saturation = Message::new("table-formula-saturation")
+        .with("fluid", of.fluid.number())
+        .with_word("source", source)
+        .with("limit", of.fluid.equation_limit());
+    let mut formulas = vec![words.say(&saturation), words.word("table-formula-gauge")];
+    let told = [
+        (of.superheat.is_some(), "table-formula-suction"),
+        (of.subcooling.is_some(), "table-formula-liquid"),
+        (of.low_gauge.is_some() || of.high_gauge.is_some(), "table-formula-superheat-u"),
+        (of.at_rest.is_some(), "table-formula-at-rest"),
+    ];
+    formulas.extend(told.into_iter().filter(|(given, _)| *given).map(|(_, id)| words.word(id)));
+    formulas
+}

@@ -1,1 +1,0 @@
-//! Moist air: dew point, wet bulb, humidity ratio, enthalpy; mixed air; vent temperature.

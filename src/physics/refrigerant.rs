@@ -1,1 +1,0 @@
-//! Saturation of a refrigerant, superheat and subcooling.
