@@ -7,19 +7,23 @@
 
 mod build;
 mod convert;
+mod driver;
 mod fact;
 mod instrument;
+pub mod load;
 mod mode;
 mod panel;
 mod paper;
 mod pins;
 mod sensor;
 pub mod strip;
+mod wire;
 
 use std::collections::BTreeMap;
 
 pub use build::build;
 pub use convert::{curve, tolerance};
+pub use driver::{Blower, Coil, Driver, Load, Solenoid, Step};
 pub use fact::Fact;
 pub use instrument::{Multimeter, Thermometer};
 pub use mode::{Control, Mode, ModeSet};
@@ -27,6 +31,7 @@ pub use panel::{Panel, printed_scales};
 pub use paper::{Card, Group, Row, Sheet};
 pub use pins::{PinEnd, PinUse};
 pub use sensor::{Points, Sensor};
+pub use wire::Wire;
 
 use crate::physics::decision::Rule;
 use crate::quantity::{TemperatureDifference, Toleranced, Voltage};
@@ -49,6 +54,10 @@ pub struct Model {
     pub thermometers: BTreeMap<String, Thermometer>,
     /// Multimeters by id.
     pub multimeters: BTreeMap<String, Multimeter>,
+    /// Switched loads by id.
+    pub drivers: BTreeMap<String, Driver>,
+    /// Wires by id.
+    pub wires: BTreeMap<String, Wire>,
     /// Vehicles by id.
     pub vehicles: BTreeMap<String, Vehicle>,
     /// Cards by id.

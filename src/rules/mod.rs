@@ -6,11 +6,17 @@
 
 mod beta_plausible;
 mod coefficients_plausible;
+mod coil_plausible;
 mod control_forced;
+mod control_reached;
 mod control_values;
+mod copper_range;
 mod decision_form;
+mod displacement_direction;
 mod divider_readable;
 mod document_names;
+mod drive_steps;
+mod high_voltage;
 mod links;
 mod magnitude;
 mod mode_complete;
@@ -31,6 +37,8 @@ mod table_one_way;
 mod table_outlier;
 mod tolerance_form;
 mod tolerance_missing;
+mod wire_drop;
+mod wire_size;
 
 use crate::diag::{Findings, Place};
 use crate::spec::{Sensor, Set};
@@ -43,8 +51,14 @@ pub fn check(set: &Set, findings: &Findings) {
         control_forced::check,
         control_values::check,
         decision_form::check,
+        coil_plausible::check,
+        control_reached::check,
+        copper_range::check,
+        displacement_direction::check,
         divider_readable::check,
         document_names::check,
+        drive_steps::check,
+        high_voltage::check,
         links::check,
         magnitude::check,
         mode_complete::check,
@@ -65,6 +79,8 @@ pub fn check(set: &Set, findings: &Findings) {
         table_outlier::check,
         tolerance_form::check,
         tolerance_missing::check,
+        wire_drop::check,
+        wire_size::check,
     ];
     for rule in rules {
         rule(set, findings);

@@ -10,10 +10,12 @@ macro_rules! spec {
 /// Every file of the demo set: its path below `specs/` and its text.
 pub const DEMO: &[(&str, &str)] = &[
     spec!("curlew/connectors.toml"),
+    spec!("curlew/drivers.toml"),
     spec!("curlew/modes.toml"),
     spec!("curlew/papers.toml"),
     spec!("curlew/sensors.toml"),
     spec!("heron/connectors.toml"),
+    spec!("heron/drivers.toml"),
     spec!("heron/modes.toml"),
     spec!("heron/papers.toml"),
     spec!("heron/platinum-and-silicon.toml"),

@@ -9,7 +9,9 @@ use super::duplicate;
 use super::reader::{File, Reader, unknown};
 use super::syntax;
 use super::value::At;
-use super::{Card, Connector, Control, Instrument, Mode, Panel, Sensor, Sheet, Shop, System, Vehicle};
+use super::{
+    Card, Connector, Control, Driver, Instrument, Mode, Panel, Sensor, Sheet, Shop, System, Vehicle, Wire,
+};
 use crate::diag::{Finding, Findings, Place, Sources};
 use crate::words::Message;
 
@@ -20,10 +22,12 @@ const KINDS: &[&str] = &[
     "sensor",
     "connector",
     "control",
+    "driver",
     "instrument",
     "mode",
     "panel",
     "vehicle",
+    "wire",
     "card",
     "sheet",
 ];
@@ -60,6 +64,10 @@ pub struct Set {
     pub modes: Entries<Mode>,
     /// Panels by id.
     pub panels: Entries<Panel>,
+    /// Switched loads by id.
+    pub drivers: Entries<Driver>,
+    /// Wires by id.
+    pub wires: Entries<Wire>,
     /// Instruments by id.
     pub instruments: Entries<Instrument>,
     /// Vehicles by id.
@@ -97,6 +105,8 @@ impl Set {
                 "system" => read_kind(file, name, table, &mut self.systems, System::read),
                 "sensor" => read_kind(file, name, table, &mut self.sensors, Sensor::read),
                 "connector" => read_kind(file, name, table, &mut self.connectors, Connector::read),
+                "driver" => read_kind(file, name, table, &mut self.drivers, Driver::read),
+                "wire" => read_kind(file, name, table, &mut self.wires, Wire::read),
                 "instrument" => {
                     read_kind(file, name, table, &mut self.instruments, Instrument::read);
                 }
