@@ -5,7 +5,7 @@ use crate::spec::Set;
 use crate::words::Message;
 
 /// Above 60 V DC a circuit is of voltage class B (ISO 6469-3, from memory).
-const GREATEST: f64 = 60.0;
+pub(super) const GREATEST: f64 = 60.0;
 
 pub(super) fn check(set: &Set, findings: &Findings) {
     for entry in set.drivers.values() {

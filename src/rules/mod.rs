@@ -25,6 +25,7 @@ mod mode_forces;
 mod mode_order;
 mod mode_same;
 mod mode_values;
+mod nominal_battery;
 mod panel_scales;
 mod pins;
 mod positive;
@@ -68,6 +69,7 @@ pub fn check(set: &Set, findings: &Findings) {
         mode_same::check,
         mode_values::check,
         panel_scales::check,
+        nominal_battery::check,
         pins::check,
         positive::check,
         range_known::check,

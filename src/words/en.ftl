@@ -272,6 +272,7 @@ rule-no-current-limits = `{ $written }` has no tolerance: no limits of resistanc
 rule-negative = `{ $written }` is below zero
 rule-high-voltage = STOP: { $written } is high voltage
 rule-high-voltage-help = leave high-voltage parts out of the specs: nothing is computed or printed for them. Only a qualified person works on them: isolate, lock, wait, prove dead
+rule-nominal-battery = a nominal battery of { $written } is none that the battery has
 rule-control-few = a displacement needs two points or more
 rule-control-flat = the displacement is the same at every point
 rule-control-point = `{ $point }` is not a point of a compressor

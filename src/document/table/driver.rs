@@ -53,6 +53,33 @@ mod tests {
     }
 
     #[test]
+    fn nominal_figures_lie_between_their_limits() {
+        let hot = Some(crate::quantity::Temperature::from_celsius(80.0));
+        for (id, from) in [
+            ("heron-displacement", None),
+            ("heron-displacement", hot),
+            ("curlew-displacement", hot),
+            ("coil.curlew-clutch", None),
+        ] {
+            let ask = Ask { id, from, to: None, step: None };
+            let table = table::of(&demo(), &Words::english(), &ask).expect("it has a table");
+            let bands: Vec<usize> = (0..table.columns.len())
+                .filter(|&index| table.columns[index].key.contains("_nom_"))
+                .collect();
+            assert!(!bands.is_empty(), "{id} has bands");
+            for row in &table.rows {
+                for &index in &bands {
+                    let cells = [&row[index - 1], &row[index], &row[index + 1]];
+                    let [Cell::Number(low), Cell::Number(nominal), Cell::Number(high)] = cells else {
+                        continue;
+                    };
+                    assert!(low <= nominal && nominal <= high, "{id}: {low} {nominal} {high}");
+                }
+            }
+        }
+    }
+
+    #[test]
     fn what_was_not_given_stays_missing() {
         assert_eq!(number("curlew-displacement", 50.0, "ripple_a"), None);
         assert_eq!(number("curlew-valve", 20.0, "resistance_max_ohm"), None);

@@ -128,17 +128,31 @@ impl Bench<'_> {
 
     /// What an averaging voltmeter shows across the nominal coil.
     fn meter(&self, mean: Option<Current>) -> Option<f64> {
-        mean.map(|mean| mean.amperes() * self.coil.rated.resistance.nominal.ohms())
+        Some(mean?.amperes() * self.nominal_resistance()?.ohms())
     }
 
-    /// With everything nominal and the coil at its rated temperature.
+    /// The coil's temperature of the nominal figures: its rated one, or the nearest of the limits'.
+    fn nominal_temperature(&self) -> Temperature {
+        let rated = self.coil.rated.at;
+        match self.temperature {
+            Some(range) if rated < range.low => range.low,
+            Some(range) if rated > range.high => range.high,
+            _ => rated,
+        }
+    }
+
+    fn nominal_resistance(&self) -> Option<Resistance> {
+        self.coil.rated.nominal(self.nominal_temperature()).ok()
+    }
+
+    /// With everything nominal.
     fn nominal(&self, duty: Ratio) -> Option<Nominal> {
         let supply = Supply {
             battery: self.driver.nominal?,
             switch_drop: self.solenoid.switch_drop?.nominal,
             diode_drop: self.solenoid.diode_drop?.nominal,
         };
-        let resistance = self.coil.rated.resistance.nominal;
+        let resistance = self.nominal_resistance()?;
         match self.solenoid.timing {
             Some((inductance, frequency)) => {
                 let coil = solenoid::Coil { resistance, inductance };
@@ -168,7 +182,7 @@ impl Bench<'_> {
     fn notes(&self, words: &Words) -> Vec<String> {
         let nominal = self.driver.nominal.map(|battery| {
             let message = Message::new("table-note-solenoid-nominal").with("battery", battery);
-            words.say(&message.with("at", self.coil.rated.at))
+            words.say(&message.with("at", self.nominal_temperature()))
         });
         let limits = self.driver.battery.zip(self.temperature).map(|(battery, coil)| {
             words.say(
