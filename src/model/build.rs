@@ -15,6 +15,7 @@ use crate::spec::{self, At, Entry, InstrumentKind, Set, Sourced};
 
 mod air;
 mod facts;
+mod load;
 mod modes;
 
 /// Builds the model; `None` where the set lacks what every set must have.
@@ -48,6 +49,8 @@ pub fn build(set: &Set) -> Option<Model> {
         panels: all(&set.panels, modes::panel)?,
         thermometers: instruments(set, InstrumentKind::Thermometer, thermometer_of)?,
         multimeters: instruments(set, InstrumentKind::Multimeter, multimeter_of)?,
+        drivers: all(&set.drivers, load::build_driver)?,
+        wires: all(&set.wires, load::build_wire)?,
         vehicles: all(&set.vehicles, |id, vehicle| {
             Some(Vehicle {
                 id: id.to_owned(),

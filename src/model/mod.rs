@@ -7,8 +7,10 @@
 
 mod build;
 mod convert;
+mod driver;
 mod fact;
 mod instrument;
+pub mod load;
 mod mode;
 mod panel;
 mod paper;
@@ -17,11 +19,13 @@ mod refrigerant;
 mod sensor;
 pub mod strip;
 mod vent;
+mod wire;
 
 use std::collections::BTreeMap;
 
 pub use build::build;
 pub use convert::{bits_of, circuit, curve, tolerance};
+pub use driver::{Blower, Coil, Driver, Load, Solenoid, Step};
 pub use fact::Fact;
 pub use instrument::{Hygrometer, Multimeter, PressureGauge, Thermometer};
 pub use mode::{Control, Mode, ModeSet};
@@ -31,6 +35,7 @@ pub use pins::{PinEnd, PinUse};
 pub use refrigerant::Refrigerant;
 pub use sensor::{Points, Sensor};
 pub use vent::{CabinAir, MOST_ROWS as MOST_VENT_ROWS, Position, Vent, steps as vent_steps};
+pub use wire::Wire;
 
 use crate::physics::atmosphere::Site;
 use crate::physics::decision::Rule;
@@ -54,6 +59,10 @@ pub struct Model {
     pub thermometers: BTreeMap<String, Thermometer>,
     /// Multimeters by id.
     pub multimeters: BTreeMap<String, Multimeter>,
+    /// Switched loads by id.
+    pub drivers: BTreeMap<String, Driver>,
+    /// Wires by id.
+    pub wires: BTreeMap<String, Wire>,
     /// Vehicles by id.
     pub vehicles: BTreeMap<String, Vehicle>,
     /// Cards by id.

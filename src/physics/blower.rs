@@ -43,7 +43,7 @@ impl std::error::Error for BlowerError {}
 const FARTHEST: f64 = 1.5;
 
 /// The largest exponent that is taken for one: no wheel has a current of the fourth power.
-const STEEPEST: f64 = 4.0;
+pub const STEEPEST: f64 = 4.0;
 
 impl Motor {
     /// A motor that takes `current` at `at` volts across it.

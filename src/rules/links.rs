@@ -22,6 +22,12 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     for panel in set.panels.values() {
         rule.link("system", &panel.item.system, &set.systems);
     }
+    for driver in set.drivers.values() {
+        rule.link("system", &driver.item.system, &set.systems);
+    }
+    for wire in set.wires.values() {
+        rule.link("system", &wire.item.system, &set.systems);
+    }
     for vehicle in set.vehicles.values() {
         rule.link("system", &vehicle.item.system, &set.systems);
     }

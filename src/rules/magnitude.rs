@@ -38,7 +38,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         rule.value(&sensor.service_limit, SERVICE_KELVINS, "K", |limit| limit.kelvins());
         if let Some(circuit) = &sensor.circuit {
             for (_, part) in circuit.resistors() {
-                rule.written(part, CIRCUIT_OHMS, "Ω", |part| part.nominal.ohms());
+                outside(part, part.value.nominal.ohms(), CIRCUIT_OHMS, "Ω", findings);
             }
             rule.part(&circuit.reference, REFERENCE_VOLTS, "V");
             rule.part(&circuit.return_offset, OFFSET_VOLTS, "V");
@@ -91,37 +91,31 @@ impl Rule<'_> {
         self.value(part, usual, unit, |part| part.nominal.si());
     }
 
-    fn value<T>(
-        &self,
-        value: &Option<Sourced<T>>,
-        (least, greatest): (f64, f64),
-        unit: &str,
-        si: impl Fn(&T) -> f64,
-    ) {
+    fn value<T>(&self, value: &Option<Sourced<T>>, usual: (f64, f64), unit: &str, si: impl Fn(&T) -> f64) {
         if let Some(value) = value {
-            self.written(value, (least, greatest), unit, si);
+            outside(value, si(&value.value), usual, unit, self.findings);
         }
     }
+}
 
-    fn written<T>(
-        &self,
-        value: &Sourced<T>,
-        (least, greatest): (f64, f64),
-        unit: &str,
-        si: impl Fn(&T) -> f64,
-    ) {
-        let size = si(&value.value);
-        // Zero and less is another rule's.
-        if size <= 0.0 || (least..=greatest).contains(&size) {
-            return;
-        }
-        let message = Message::new("rule-magnitude").with("written", &value.written);
-        let label = Message::new("wanted-magnitude")
-            .with("least", shown(least, unit))
-            .with("greatest", shown(greatest, unit));
-        let finding = Finding::warning(message, value.place.clone(), label);
-        self.findings.report(finding.help(Message::new("rule-magnitude-help")));
+/// Reports a value outside what is usual, given in the unit.
+pub(super) fn outside<T>(
+    value: &Sourced<T>,
+    size: f64,
+    (least, greatest): (f64, f64),
+    unit: &str,
+    findings: &Findings,
+) {
+    // Zero and less is another rule's.
+    if size <= 0.0 || (least..=greatest).contains(&size) {
+        return;
     }
+    let message = Message::new("rule-magnitude").with("written", &value.written);
+    let label = Message::new("wanted-magnitude")
+        .with("least", shown(least, unit))
+        .with("greatest", shown(greatest, unit));
+    let finding = Finding::warning(message, value.place.clone(), label);
+    findings.report(finding.help(Message::new("rule-magnitude-help")));
 }
 
 /// An end with the prefix that people use.

@@ -6,14 +6,20 @@
 
 mod beta_plausible;
 mod coefficients_plausible;
+mod coil_plausible;
 mod control_forced;
+mod control_reached;
 mod control_values;
 mod converter;
+mod copper_range;
 mod decision_form;
+mod displacement_direction;
 mod divider_readable;
 mod document_names;
+mod drive_steps;
 mod duty_tolerance;
 mod elevation;
+mod high_voltage;
 mod links;
 mod magnitude;
 mod mode_complete;
@@ -22,6 +28,7 @@ mod mode_forces;
 mod mode_order;
 mod mode_same;
 mod mode_values;
+mod nominal_battery;
 mod panel_scales;
 mod pins;
 mod positive;
@@ -37,6 +44,8 @@ mod tolerance_form;
 mod tolerance_missing;
 mod vent_air;
 mod vent_rows;
+mod wire_drop;
+mod wire_size;
 
 use crate::diag::{Findings, Place};
 use crate::spec::{Sensor, Set};
@@ -50,10 +59,16 @@ pub fn check(set: &Set, findings: &Findings) {
         control_values::check,
         converter::check,
         decision_form::check,
+        coil_plausible::check,
+        control_reached::check,
+        copper_range::check,
+        displacement_direction::check,
         divider_readable::check,
         document_names::check,
         duty_tolerance::check,
         elevation::check,
+        drive_steps::check,
+        high_voltage::check,
         links::check,
         magnitude::check,
         mode_complete::check,
@@ -63,6 +78,7 @@ pub fn check(set: &Set, findings: &Findings) {
         mode_same::check,
         mode_values::check,
         panel_scales::check,
+        nominal_battery::check,
         pins::check,
         positive::check,
         range_known::check,
@@ -77,6 +93,8 @@ pub fn check(set: &Set, findings: &Findings) {
         tolerance_missing::check,
         vent_air::check,
         vent_rows::check,
+        wire_drop::check,
+        wire_size::check,
     ];
     for rule in rules {
         rule(set, findings);

@@ -19,18 +19,37 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         let system = sensor.system.as_ref().map_or("", |system| &system.value);
         for pins in [&sensor.pins, &sensor.component_pins].into_iter().flatten() {
             one_connector(pins, findings);
-            for (pin, signal) in [(&pins.signal, true), (&pins.return_, false), (&pins.ground, false)] {
-                let Some(pin) = pin else { continue };
-                if !exists(set, pin, findings) {
-                    continue;
-                }
-                // A return, or a reference, is shared by many sensors; a signal is not.
-                let place = &pin.place;
-                match used.get(pin.value.as_str()) {
-                    Some(first) if first.signal || signal => twice(pin, first, system, findings),
-                    _ => drop(used.insert(&pin.value, Use { signal, system, place })),
-                }
-            }
+            // A return, or a reference, is shared by many sensors; a signal is not.
+            let roles = [(&pins.signal, true), (&pins.return_, false), (&pins.ground, false)];
+            take(set, system, roles, &mut used, findings);
+        }
+    }
+    for driver in set.drivers.values().map(|entry| &entry.item) {
+        let system = driver.system.as_ref().map_or("", |system| &system.value);
+        if let Some(pins) = &driver.pins {
+            let roles = [(&pins.control, true), (&pins.feed, false), (&pins.ground, false)];
+            take(set, system, roles, &mut used, findings);
+        }
+    }
+}
+
+/// Notes who uses these pins, and reports those that are not there or taken.
+fn take<'a>(
+    set: &Set,
+    system: &'a str,
+    roles: [(&'a Option<Sourced<String>>, bool); 3],
+    used: &mut BTreeMap<&'a str, Use<'a>>,
+    findings: &Findings,
+) {
+    for (pin, signal) in roles {
+        let Some(pin) = pin else { continue };
+        if !exists(set, pin, findings) {
+            continue;
+        }
+        let place = &pin.place;
+        match used.get(pin.value.as_str()) {
+            Some(first) if first.signal || signal => twice(pin, first, system, findings),
+            _ => drop(used.insert(&pin.value, Use { signal, system, place })),
         }
     }
 }

@@ -82,6 +82,43 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     for card in set.cards.values() {
         rule.value(&card.item.step, |k| k.kelvins());
     }
+    loads(set, &rule);
+}
+
+/// Coils, what drives them, blowers and wires; a drop may be nothing.
+fn loads(set: &Set, rule: &Rule<'_>) {
+    for driver in set.drivers.values().map(|entry| &entry.item) {
+        if let Some(coil) = &driver.coil {
+            rule.value(&coil.resistance, |r| r.nominal.ohms());
+            rule.value(&coil.isolation, |r| r.ohms());
+        }
+        if let Some(drive) = &driver.drive {
+            rule.value(&drive.battery, |v| v.low.volts());
+            rule.value(&drive.nominal, |v| v.volts());
+            rule.value(&drive.frequency, |f| f.hertz());
+            rule.value(&drive.inductance, |l| l.henries());
+            rule.not_negative(&drive.switch_drop, |v| v.nominal.volts());
+            rule.not_negative(&drive.diode_drop, |v| v.nominal.volts());
+        }
+        if let Some(blower) = &driver.blower {
+            rule.value(&blower.current, |i| i.amperes());
+            rule.value(&blower.at, |v| v.volts());
+            rule.not_negative(&blower.bypass_drop, |v| v.volts());
+            rule.not_negative(&blower.wiring, |r| r.ohms());
+            for resistor in blower.resistors.iter().flatten() {
+                rule.number(resistor.value.nominal.ohms(), &resistor.written, &resistor.place);
+            }
+        }
+        if let Some(limits) = &driver.limits {
+            rule.value(&limits.supply_drop, |v| v.volts());
+            rule.value(&limits.ground_drop, |v| v.volts());
+        }
+    }
+    for wire in set.wires.values().map(|entry| &entry.item) {
+        rule.value(&wire.length, |l| l.metres());
+        rule.value(&wire.current, |i| i.amperes());
+        rule.value(&wire.drop_limit, |v| v.volts());
+    }
 }
 
 struct Rule<'a> {
@@ -93,6 +130,13 @@ impl Rule<'_> {
         if let Some(value) = value {
             self.number(number(&value.value), &value.written, &value.place);
         }
+    }
+
+    fn not_negative<T>(&self, value: &Option<Sourced<T>>, number: impl Fn(&T) -> f64) {
+        let Some(value) = value.as_ref().filter(|value| number(&value.value) < 0.0) else { return };
+        let message = Message::new("rule-negative").with("written", &value.written);
+        let label = Message::new("wanted-zero-or-more");
+        self.findings.report(Finding::error(message, value.place.clone(), label));
     }
 
     fn number(&self, number: f64, written: &str, place: &Place) {

@@ -1,4 +1,4 @@
-//! A part of a circuit without a tolerance: its volts get no limits.
+//! A part of a circuit, or a coil, without a tolerance: its figures get no limits.
 
 use crate::diag::{Finding, Findings};
 use crate::quantity::{Scalar, Toleranced};
@@ -9,21 +9,34 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     for (_, sensor, _) in super::sensors(set) {
         let Some(circuit) = &sensor.circuit else { continue };
         for part in [&circuit.resistor, &circuit.series, &circuit.parallel] {
-            part_without(part, findings);
+            part_without(part, VOLTS, findings);
         }
-        part_without(&circuit.reference, findings);
+        part_without(&circuit.reference, VOLTS, findings);
     }
     for system in set.systems.values() {
-        part_without(&system.item.reference, findings);
+        part_without(&system.item.reference, VOLTS, findings);
     }
     for meter in set.instruments.values() {
-        part_without(&meter.item.input_resistance, findings);
+        part_without(&meter.item.input_resistance, VOLTS, findings);
+    }
+    for driver in set.drivers.values().map(|entry| &entry.item) {
+        if let Some(coil) = &driver.coil {
+            part_without(&coil.resistance, AMPERES, findings);
+        }
+        if let Some(drive) = &driver.drive {
+            part_without(&drive.switch_drop, AMPERES, findings);
+            part_without(&drive.diode_drop, AMPERES, findings);
+        }
     }
 }
 
-fn part_without<T: Scalar>(part: &Option<Sourced<Toleranced<T>>>, findings: &Findings) {
+/// Which limits are lost.
+const VOLTS: &str = "rule-no-limits";
+const AMPERES: &str = "rule-no-current-limits";
+
+fn part_without<T: Scalar>(part: &Option<Sourced<Toleranced<T>>>, id: &'static str, findings: &Findings) {
     let Some(part) = part.as_ref().filter(|part| part.value.limits.is_none()) else { return };
-    let message = Message::new("rule-no-limits").with("written", &part.written);
+    let message = Message::new(id).with("written", &part.written);
     let finding = Finding::warning(message, part.place.clone(), Message::new("wanted-tolerance"));
     findings.report(finding.help(Message::new("rule-no-limits-help").with("written", &part.written)));
 }

@@ -11,11 +11,13 @@ macro_rules! spec {
 pub const DEMO: &[(&str, &str)] = &[
     spec!("curlew/air.toml"),
     spec!("curlew/connectors.toml"),
+    spec!("curlew/drivers.toml"),
     spec!("curlew/modes.toml"),
     spec!("curlew/papers.toml"),
     spec!("curlew/sensors.toml"),
     spec!("heron/air.toml"),
     spec!("heron/connectors.toml"),
+    spec!("heron/drivers.toml"),
     spec!("heron/modes.toml"),
     spec!("heron/papers.toml"),
     spec!("heron/platinum-and-silicon.toml"),

@@ -14,7 +14,10 @@ use crate::fonts::can_show;
 use crate::quantity::{Misread, number};
 use crate::words::Message;
 
+mod lists;
 mod misread;
+
+pub use lists::Pair;
 
 /// A file being read.
 #[derive(Clone, Copy)]
@@ -133,6 +136,16 @@ impl<'a> Reader<'a> {
             inner.finish();
             return read_value;
         }
+        self.quantity_of(key, value, read)
+    }
+
+    /// A quantity as a string.
+    fn quantity_of<T>(
+        &self,
+        key: &str,
+        value: &'a Spanned<DeValue<'a>>,
+        read: impl Fn(&str) -> Result<T, Misread>,
+    ) -> Option<Sourced<T>> {
         let text = self.text_of(key, value, "wanted-value")?;
         match read(&text.value) {
             Ok(value) => {
@@ -233,6 +246,18 @@ impl<'a> Reader<'a> {
         }
         self.file.findings.report(finding);
         None
+    }
+
+    /// One of a few words, with the table's source.
+    pub(super) fn sourced_choice<T: Copy>(
+        &self,
+        key: &'static str,
+        words: &[(&'static str, T)],
+    ) -> Option<Sourced<T>> {
+        let chosen = self.choice(key, words)?;
+        let written = self.table.get(key).and_then(|value| value.get_ref().as_str()).unwrap_or_default();
+        let source = self.source.clone();
+        Some(Sourced { value: chosen.value, written: written.to_owned(), place: chosen.place, source })
     }
 
     /// A table inside this one.

@@ -10,8 +10,8 @@ use super::reader::{File, Reader, unknown};
 use super::syntax;
 use super::value::At;
 use super::{
-    Card, Connector, Control, Instrument, Mode, Panel, Refrigerant, Sensor, Sheet, Shop, System, Vehicle,
-    Vent,
+    Card, Connector, Control, Driver, Instrument, Mode, Panel, Refrigerant, Sensor, Sheet, Shop, System,
+    Vehicle, Vent, Wire,
 };
 use crate::diag::{Finding, Findings, Place, Sources};
 use crate::words::Message;
@@ -23,10 +23,12 @@ const KINDS: &[&str] = &[
     "sensor",
     "connector",
     "control",
+    "driver",
     "instrument",
     "mode",
     "panel",
     "vehicle",
+    "wire",
     "card",
     "sheet",
     "refrigerant",
@@ -65,6 +67,10 @@ pub struct Set {
     pub modes: Entries<Mode>,
     /// Panels by id.
     pub panels: Entries<Panel>,
+    /// Switched loads by id.
+    pub drivers: Entries<Driver>,
+    /// Wires by id.
+    pub wires: Entries<Wire>,
     /// Instruments by id.
     pub instruments: Entries<Instrument>,
     /// Vehicles by id.
@@ -106,6 +112,8 @@ impl Set {
                 "system" => read_kind(file, name, table, &mut self.systems, System::read),
                 "sensor" => read_kind(file, name, table, &mut self.sensors, Sensor::read),
                 "connector" => read_kind(file, name, table, &mut self.connectors, Connector::read),
+                "driver" => read_kind(file, name, table, &mut self.drivers, Driver::read),
+                "wire" => read_kind(file, name, table, &mut self.wires, Wire::read),
                 "instrument" => {
                     read_kind(file, name, table, &mut self.instruments, Instrument::read);
                 }

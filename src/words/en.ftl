@@ -50,6 +50,19 @@ wanted-zero-or-more = expected zero or more
 wanted-smaller-tolerance = expected a tolerance smaller than the value itself
 wanted-accuracy = expected a form such as `0.5 % + 2 digits`
 wanted-row = expected [temperature, resistance] or [temperature, min, nominal, max], numbers only
+wanted-pair = expected two values in quotes, such as ["0.6 A", "5 %"]
+wanted-low-voltage = expected { $greatest } V or less
+wanted-two-points = expected two points or more
+wanted-a-change = expected points of different displacement
+wanted-control-point = expected a current of 0 A or more and a displacement of 0 % to 100 %
+wanted-stated-direction = expected what is stated as `more_current`
+wanted-reached = expected a current that a hot coil reaches
+wanted-at-most-whole = expected 100 % or less
+wanted-exponent = expected more than 0 and at most { $greatest }
+wanted-wire-size = the standard lists { $sizes } mm²
+wanted-no-class = expected no class for a gauge number
+wanted-conductors = expected 2 (out and return), or 1 where the body is the return
+wanted-wire-drop = expected a drop below this
 wanted-toml = expected valid TOML
 wanted-utf8 = expected UTF-8 text
 wanted-id = expected letters A to Z, digits, `-` and `_`, at most { $longest } of them
@@ -123,6 +136,9 @@ label-second-mode = does the same here
 label-in-celsius = in °C this would be { $low } to { $high }
 label-in-fahrenheit = in °F this would be { $low } to { $high }
 label-needs-shop = this paper would carry the shop's name
+label-direction = the direction is stated here
+label-battery = the battery is given here
+label-its-size = its size is given here
 
 ## Loading
 
@@ -156,6 +172,7 @@ spec-long-text = `{ $key }` has { $length } characters
 spec-empty-text-help = leave the key out where the value is not known: it then prints NOT GIVEN
 spec-unknown-word = `{ $key }` cannot be `{ $found }`
 spec-bad-row = a row that is not a point of a curve
+spec-bad-pair = an entry of `{ $key }` is not a pair
 
 ## Quantities
 
@@ -261,6 +278,29 @@ rule-panel-not-separate-help = check both scales against the source, or remove `
 rule-panel-separate-source = panel `{ $id }` is called separate, but not where that is known from
 rule-panel-separate-source-help = write `separate = {"{"} value = true, source = "…" {"}"}`, or give the panel a `source`
 rule-set-points-help = check the digits and the unit against the source
+rule-no-current-limits = `{ $written }` has no tolerance: no limits of resistance or current can be computed with it
+rule-negative = `{ $written }` is below zero
+rule-high-voltage = STOP: { $written } is high voltage
+rule-high-voltage-help = leave high-voltage parts out of the specs: nothing is computed or printed for them. Only a qualified person works on them: isolate, lock, wait, prove dead
+rule-nominal-battery = a nominal battery of { $written } is none that the battery has
+rule-control-few = a displacement needs two points or more
+rule-control-flat = the displacement is the same at every point
+rule-control-point = `{ $point }` is not a point of a compressor
+rule-control-same = the current of point `{ $point }` is given twice
+rule-control-direction = from point `{ $less }` to `{ $more }` more current does not mean { $direction }
+rule-control-direction-help = check the points, then the direction, against the source: both kinds of valve exist
+rule-ceiling = { $current } is not always reached: { $battery } drives at most { $most } through a hot coil of { $resistance }
+rule-ceiling-help = check the coil's resistance and temperature; where they are right, a current below this is no fault
+rule-copper-range = `{ $written }` goes beyond the temperatures that copper is computed for
+rule-duty = a duty of { $written } is more than always on
+rule-blower-step = a step of { $written } puts more than the battery across the motor
+rule-exponent = an exponent of { $written } is that of no blower
+rule-gauge-class = { $size } is a gauge number, which has no class
+rule-wire-size = { $size } is no size of IEC 60228: no greatest resistance is known
+rule-wire-size-help = only the nominal resistance of solid copper is computed, ρ/A with 1/58 Ω mm²/m; a real wire has 3 to 15 % more. Road-vehicle sizes are in ISO 6722 and ISO 19642
+rule-conductors = a current cannot pass { $written } conductors one after the other
+rule-wire-drop = the wire loses { $lost } at { $at }, more than its limit of { $limit }
+rule-wire-drop-help = check size, length and current against the source; the limit cannot be met by a good wire
 rule-reserved-name = `{ $id }` cannot be a file name on every disk
 rule-same-name = `{ $id }` names two documents, or two that differ only in case
 rule-guard-size = a guard band of { $written } of U is of no use
@@ -375,6 +415,38 @@ fact-evaporator = Evaporator held between
 fact-cabin = Cabin air
 fact-cabin-humidity = Humidity of the cabin air
 fact-outside-share = Share of outside air, by mass
+fact-battery = Battery
+fact-battery-nominal = Battery, nominal
+fact-switch-drop = Drop in the switch
+fact-diode-drop = Drop of the freewheel diode
+fact-frequency = Frequency
+fact-inductance = Inductance
+fact-duties = Duties
+fact-more-current = More current means
+fact-displacement = Displacement, points
+fact-polarity = Switched on
+fact-supply-drop = Supply drop, limit
+fact-ground-drop = Ground drop, limit
+fact-control-pin = Control pin
+fact-feed-pin = Feed pin
+fact-coil-temperature = Coil temperature
+fact-isolation = Coil to case
+fact-motor-current = Motor current
+fact-motor-voltage = … at volts across it
+fact-motor-exponent = Exponent of the current
+fact-blower-control = Control
+fact-blower-resistors = Resistors of the steps
+fact-blower-steps = Steps, part of battery
+fact-step-tolerance = Tolerance of a step, part of battery
+fact-bypass-drop = Drop of the bypass relay
+fact-blower-wiring = Wiring, out and return
+fact-wire-size = Conductor size
+fact-wire-class = Conductor class
+fact-wire-length = Length
+fact-wire-conductors = Conductors in series
+fact-wire-current = Current
+fact-wire-temperature = Wire temperature
+fact-drop-limit = Drop, limit
 
 ## What every document says
 
@@ -576,6 +648,8 @@ run-table-outside = { $at } lies outside the range of sensor `{ $id }`, { $low }
 run-junction-outside = a cold junction at { $at } lies outside thermometer `{ $id }`, { $low } to { $high }
 run-table-outside = { $at } lies outside the range of `{ $id }`, { $low } to { $high }
 run-table-step = a step of { $step } gives no table
+run-table-no-step = the table of `{ $id }` has no steps of temperature: leave `--step` out
+run-table-no-temperatures = the table of `{ $id }` does not depend on temperature: leave `--from` and `--to` out
 run-table-no-meter = Volts without the load of a meter.
 run-table-meter = Volts with a { $input } meter.
 run-bay-outside = { $at } lies outside the range of sensor `{ $id }`, { $low } to { $high }: its rows print without a window
@@ -774,3 +848,53 @@ table-formula-mixed-air = Inlet: outside and cabin air by mass of dry air, W = x
 table-formula-outlet = Outlet: h less the duty. Dry where that leaves less than { $humidity } relative humidity; otherwise water settles and the air leaves at { $humidity } (the spec's assumption). The heat of the settled water is left out: about 2 % of the duty.
 table-formula-outlet-window = Limits of the outlet: corners of thermometer, hygrometer and duty, rounded inward. NOT GIVEN (–) without all three. Marked evaporator control: the duty would cool below what the evaporator is held at, so it is not reached and no figure is given.
 table-formula-dripping = Dripping: yes where the dew point is above every temperature of the evaporator, no where it is below every one; undecided between, or within the instruments' limits.
+table-duty = duty %
+table-ripple = ripple
+table-conduction = current
+table-continuous = flows on
+table-discontinuous = stops
+table-meter-across = V averaging
+table-displacement = displacement %
+table-step = step
+table-bypass = relay
+table-across-motor = V motor
+table-battery-low = battery low
+table-battery-high = battery high
+table-heat = W series
+table-to-ground = V switched to ground
+table-of-limit = % of limit
+table-note-coil = Ω: key off, unmated, lead resistance taken off. A: the greatest there can be, always on.
+table-note-battery = Battery { $low } to { $high }.
+table-note-nominal-battery = Nominal: battery { $nominal }.
+table-note-isolation = Coil to case: { $least } or more.
+table-note-solenoid-nominal = Nominal: battery { $battery }, coil at { $at }.
+table-note-solenoid-limits = Limits: battery { $low } to { $high }, coil { $cold } to { $hot }.
+table-note-ceiling = With { $battery } and a hot coil of { $resistance } no duty makes more than { $most }.
+table-note-less-displacement = More current means less displacement.
+table-note-more-displacement = More current means more displacement.
+table-note-no-timing = Inductance or frequency NOT GIVEN: no ripple; the mean holds where the current never stops between pulses, and is higher where it does.
+table-note-averaging = V averaging: across the coil, with the nominal coil; duty × battery only for a clean square wave.
+table-note-hottest = With { $battery } the series element is hottest at { $percent } % of the battery, { $volts } V across the motor: { $watts } W at most. Burn hazard.
+table-note-no-wiring = Wiring NOT GIVEN: heat without the wires’ share, which only lessens it.
+table-note-low-side = Measure across the motor. To ground its feed terminal reads the battery at every step, also when it is stopped; its switched terminal reads what it does not get.
+table-note-high-side = Measure across the motor: a lifted ground shows in no reading to ground.
+table-note-wire-listed = Max: the greatest that the cable standard allows. Nominal: solid copper.
+table-note-wire-gauge = Nominal: solid copper of this gauge; a stranded wire has a few percent more. Max NOT GIVEN: the cable standard knows no gauge numbers.
+table-note-wire-theory = Theoretical: solid copper of the nominal size; a real wire has 3 to 15 % more. Max NOT GIVEN: size or class is not the cable standard’s.
+table-note-wire-drop = A drop is only there while the current flows.
+table-formula-copper = R = R₁ (1 + α (t − 20 °C)) / (1 + α (t₁ − 20 °C)), α = 0.00393 /K at 20 °C (IEC 60028). Limits: the ends of the tolerance of R₁.
+table-formula-ceiling = A = Vb / R: least from the lowest battery and the greatest R, greatest from the highest battery and the least R (Ohm’s law).
+table-formula-switched = L di/dt = v − R i, solved over a settled period: v = Vb − Vs while on, −Vf while off, none once the current is gone; ripple from the exponentials of L/R (checked against a simulation in time).
+table-formula-continuous = A = (D (Vb − Vs) − (1 − D) Vf) / R, the mean while the current never stops.
+table-formula-mean-window = Limits of A: least and greatest over every combination of the ends of battery, drops and R; inductance and frequency as given.
+table-formula-averaging = V averaging = R × mean A: an inductance takes no mean voltage.
+table-formula-displacement = Displacement: straight lines between the points of the spec; – beyond them.
+table-formula-step = V motor = step × battery, measured across the motor.
+table-formula-resistors = V motor from Vb − Vm = R A(Vm), with R the step’s resistor and the wires (Kirchhoff’s voltage law).
+table-formula-motor = A = A₀ (Vm/V₀)ⁿ with A₀ at V₀ (a model; n about 1.7 for a blower wheel is common practice, no source).
+table-formula-heat = W series = (Vb − Vm − wires) A; hottest at Vm/Vb = n/(n + 1).
+table-formula-bypass = Relay: Vb less the relay’s drop and the wires’.
+table-formula-wire-nominal = Ω nominal = n l ρ/A (1 + α (t − 20 °C)), ρ = 1/58 Ω mm²/m, α = 0.00393 /K (IEC 60028); n conductors of length l.
+table-formula-gauge = A = π d²/4, d = 0.127 mm × 92^((36 − gauge)/39) (ASTM B258; formula from memory, checked against a printed table).
+table-formula-wire-greatest = Ω max = the same with the greatest resistance at 20 °C of IEC 60228 (plain copper, as cable makers quote it; class 5 and 6 from 10 mm² up from memory).
+table-formula-wire-drop = V = A × Ω (Ohm’s law).

@@ -4,12 +4,17 @@
 //! One file per kind of thing that has figures. Rounding is a column's business
 //! and happens where text is made of it.
 
+mod blower;
+mod coil;
+mod driver;
 mod modes;
 mod panel;
 mod refrigerant;
 mod sensor;
+mod solenoid;
 mod thermocouple;
 mod vent;
+mod wire;
 
 use std::borrow::Cow;
 
@@ -155,6 +160,9 @@ struct Kind<'a> {
 fn kinds(model: &Model) -> Vec<Kind<'_>> {
     vec![
         Kind { name: "sensor", ids: ids(&model.sensors), table: sensor::of_sensor },
+        Kind { name: "driver", ids: ids(&model.drivers), table: driver::of },
+        Kind { name: "coil", ids: coils(model), table: coil::of },
+        Kind { name: "wire", ids: ids(&model.wires), table: wire::of },
         Kind { name: "card", ids: ids(&model.cards), table: sensor::of_card },
         Kind { name: "modes", ids: ids(&model.mode_sets), table: modes::of_system },
         Kind { name: "stuck-at", ids: ids(&model.mode_sets), table: modes::of_stuck },
@@ -167,6 +175,20 @@ fn kinds(model: &Model) -> Vec<Kind<'_>> {
 
 fn ids<T>(things: &std::collections::BTreeMap<String, T>) -> Vec<&str> {
     things.keys().map(String::as_str).collect()
+}
+
+/// The drivers that have a coil: `coil.ID` asks for it where the driver itself has another table.
+fn coils(model: &Model) -> Vec<&str> {
+    let with_coil = model.drivers.values().filter(|driver| coil::coil(driver).is_some());
+    with_coil.map(|driver| driver.id.as_str()).collect()
+}
+
+/// Refuses a temperature step for a table whose rows are no temperatures.
+fn without_step(id: &str, ask: &Ask<'_>) -> Result<(), Message> {
+    match ask.step {
+        Some(_) => Err(Message::new("run-table-no-step").with("id", id)),
+        None => Ok(()),
+    }
 }
 
 /// The table of one thing.

@@ -153,11 +153,4 @@ impl ControlCurve {
         let (low, high) = found?;
         Some(Interval { low: Current::from_amperes(low), high: Current::from_amperes(high) })
     }
-
-    /// The displacements between two currents, the smaller first; `None` beyond the points.
-    #[must_use]
-    pub fn displacements(&self, between: Interval<Current>) -> Option<Interval<Ratio>> {
-        let (a, b) = (self.displacement(between.low)?, self.displacement(between.high)?);
-        Some(if a <= b { Interval { low: a, high: b } } else { Interval { low: b, high: a } })
-    }
 }

@@ -1,0 +1,79 @@
+//! A coil's resistance and its greatest current over its own temperature.
+
+use super::{Ask, Cell, Column, Show, Table, temperatures};
+use crate::model::{Coil, Driver, Load, Model};
+use crate::physics::copper::DOMAIN;
+use crate::physics::solenoid::ceiling;
+use crate::quantity::{Current, Interval, Resistance, Rounding, Temperature, TemperatureDifference, Voltage};
+use crate::words::{Message, Words};
+
+/// From row to row where no step was asked for.
+const USUAL_STEP: TemperatureDifference = TemperatureDifference::from_kelvins(10.0);
+
+/// A driver and its coil, where it has one.
+pub(super) fn coil(driver: &Driver) -> Option<&Coil> {
+    match &driver.load {
+        Load::Coil(coil) | Load::Solenoid(coil, _) => Some(coil),
+        Load::Blower(_) => None,
+    }
+}
+
+/// The table of a driver's coil.
+pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Result<Table, Message> {
+    let missing = || Message::new("run-no-such-table").with("id", id);
+    let driver = model.drivers.get(id).ok_or_else(missing)?;
+    let coil = coil(driver).ok_or_else(missing)?;
+    // A coil whose temperatures are not given has one that is: its rated one.
+    let rated = Interval { low: coil.rated.at, high: coil.rated.at };
+    let at = temperatures(ask, (id, coil.temperature.unwrap_or(rated), DOMAIN), USUAL_STEP)?;
+    let isolation =
+        coil.isolation.map(|least| words.say(&Message::new("table-note-isolation").with("least", least)));
+    let volts = driver.battery.map(|battery| {
+        words.say(&Message::new("table-note-battery").with("low", battery.low).with("high", battery.high))
+    });
+    let nominal = driver
+        .nominal
+        .map(|nominal| words.say(&Message::new("table-note-nominal-battery").with("nominal", nominal)));
+    Ok(Table {
+        title: driver.title.clone(),
+        notes: [Some(words.word("table-note-coil")), volts, nominal, isolation]
+            .into_iter()
+            .flatten()
+            .collect(),
+        columns: columns(words),
+        rows: at.into_iter().map(|at| row(driver, coil, at)).collect(),
+        formulas: ["table-formula-copper", "table-formula-ceiling"].map(|id| words.word(id)).into(),
+        inputs: driver.facts.clone(),
+    })
+}
+
+fn columns(words: &Words) -> Vec<Column> {
+    let tenth = Show::Decimals(1, Rounding::Nearest);
+    let ohms = ["resistance_min_ohm", "resistance_nom_ohm", "resistance_max_ohm"];
+    let amperes = ["current_min_a", "current_nom_a", "current_max_a"];
+    [Column::new("temperature_c", "°C", tenth), Column::new("temperature_f", "°F", tenth)]
+        .into_iter()
+        .chain(Column::band(words, ohms, "Ω", Show::Digits))
+        .chain(Column::band(words, amperes, "A", |rounding| Show::Decimals(3, rounding)))
+        .collect()
+}
+
+fn row(driver: &Driver, coil: &Coil, at: Temperature) -> Vec<Cell> {
+    let nominal = coil.rated.nominal(at).ok();
+    let band = coil.rated.band(at).ok().flatten();
+    let ohms = [band.map(|band| band.low), nominal, band.map(|band| band.high)];
+    let current = |battery: Option<Voltage>, ohms: Option<Resistance>| {
+        battery.zip(ohms).and_then(|(battery, ohms)| ceiling(battery, ohms).ok()).map(Current::amperes)
+    };
+    let battery = driver.battery;
+    let amperes = [
+        current(battery.map(|battery| battery.low), ohms[2]),
+        current(driver.nominal, nominal),
+        current(battery.map(|battery| battery.high), ohms[0]),
+    ];
+    let numbers = [at.celsius(), at.fahrenheit()].map(Cell::from).into_iter();
+    numbers
+        .chain(ohms.map(|ohms| Cell::from(ohms.map(Resistance::ohms))))
+        .chain(amperes.map(Cell::from))
+        .collect()
+}

@@ -1,0 +1,97 @@
+//! A driver's main table: duties of a solenoid, steps of a blower, temperatures of a coil.
+
+use super::{Ask, Table, blower, coil, solenoid};
+use crate::model::{Load, Model};
+use crate::words::{Message, Words};
+
+/// The main table of a driver.
+pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Result<Table, Message> {
+    let driver = model.drivers.get(id).ok_or_else(|| Message::new("run-no-such-table").with("id", id))?;
+    match &driver.load {
+        Load::Coil(_) => coil::of(model, words, id, ask),
+        Load::Solenoid(coil, solenoid) => solenoid::of(words, (driver, coil, solenoid), ask),
+        Load::Blower(blower) => blower::of(words, (driver, blower), ask),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::diag::Findings;
+    use crate::document::table::{self, Cell};
+    use crate::{model, spec};
+
+    fn demo() -> Model {
+        let set = spec::Set::read(&spec::demo(), &Findings::default());
+        model::build(&set).expect("the demo set is whole")
+    }
+
+    /// The number of a column, in the row whose first cell is `first`.
+    fn number(id: &str, first: f64, key: &str) -> Option<f64> {
+        let ask = Ask { id, from: None, to: None, step: None };
+        let table = table::of(&demo(), &Words::english(), &ask).expect("it has a table");
+        let near = |row: &&Vec<Cell>| matches!(row[0], Cell::Number(cell) if (cell - first).abs() < 1e-9);
+        let row = table.rows.iter().find(near).expect("the row is there");
+        let column = table.columns.iter().position(|column| column.key == key);
+        match row[column.expect("the column is there")] {
+            Cell::Number(number) => Some(number),
+            _ => None,
+        }
+    }
+
+    #[test]
+    fn the_demos_loads_have_the_trades_figures() {
+        // 10.5 Ω at 20 °C is 12.98 Ω at 80 °C (worked figure of the trade, common practice, no source).
+        let hot = number("coil.heron-displacement", 80.0, "resistance_nom_ohm").expect("known");
+        assert!((hot - 12.98).abs() < 0.005, "{hot}");
+        // (0.5 × 13.6 V − 0.5 × 0.8 V)/10.5 Ω by hand.
+        let mean = number("heron-displacement", 50.0, "current_nom_a").expect("known");
+        assert!((mean - 6.4 / 10.5).abs() < 1e-12, "{mean}");
+        // 22 A through out and return of 2 m, class 5, 4.95 Ω/km.
+        let lost = number("heron-blower-feed", 20.0, "drop_max_v").expect("known");
+        assert!((lost - 22.0 * 2.0 * 2.0 * 0.004_95).abs() < 1e-12, "{lost}");
+    }
+
+    #[test]
+    fn nominal_figures_lie_between_their_limits() {
+        let hot = Some(crate::quantity::Temperature::from_celsius(80.0));
+        for (id, from) in [
+            ("heron-displacement", None),
+            ("heron-displacement", hot),
+            ("curlew-displacement", hot),
+            ("coil.curlew-clutch", None),
+        ] {
+            let ask = Ask { id, from, to: None, step: None };
+            let table = table::of(&demo(), &Words::english(), &ask).expect("it has a table");
+            let bands: Vec<usize> = (0..table.columns.len())
+                .filter(|&index| table.columns[index].key.contains("_nom_"))
+                .collect();
+            assert!(!bands.is_empty(), "{id} has bands");
+            for row in &table.rows {
+                for &index in &bands {
+                    let cells = [&row[index - 1], &row[index], &row[index + 1]];
+                    let [Cell::Number(low), Cell::Number(nominal), Cell::Number(high)] = cells else {
+                        continue;
+                    };
+                    assert!(low <= nominal && nominal <= high, "{id}: {low} {nominal} {high}");
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn what_was_not_given_stays_missing() {
+        assert_eq!(number("curlew-displacement", 50.0, "ripple_a"), None);
+        assert_eq!(number("curlew-valve", 20.0, "resistance_max_ohm"), None);
+    }
+
+    #[test]
+    fn a_table_without_temperatures_refuses_them() {
+        let step = Some(crate::quantity::TemperatureDifference::from_kelvins(1.0));
+        for id in ["heron-displacement", "heron-blower"] {
+            let ask = Ask { id, from: None, to: None, step };
+            let refused = table::of(&demo(), &Words::english(), &ask).expect_err("no step of temperature");
+            assert_eq!(refused.id(), "run-table-no-step");
+        }
+    }
+}

@@ -1,0 +1,233 @@
+//! A solenoid's mean current, and what it does, over the duty.
+
+use super::{Ask, Cell, Column, Show, Table};
+use crate::model::{Coil, Driver, Solenoid};
+use crate::physics::copper::DOMAIN;
+use crate::physics::solenoid::{self, Conduction, ControlCurve, Direction, Running, Spread, Supply};
+use crate::quantity::{
+    Current, Interval, Ratio, Resistance, Rounding, Temperature, Toleranced, Voltage, figure,
+};
+use crate::words::{Message, Words};
+
+/// Duties of the rows where the spec lists none: every tenth.
+const TENTHS: u32 = 10;
+
+/// The table of a solenoid.
+///
+/// `from` and `to` narrow the coil's temperatures, over which the limits are taken.
+pub(super) fn of(
+    words: &Words,
+    (driver, coil, solenoid): (&Driver, &Coil, &Solenoid),
+    ask: &Ask<'_>,
+) -> Result<Table, Message> {
+    super::without_step(&driver.id, ask)?;
+    let temperature = coil_temperatures(&driver.id, coil, ask)?;
+    let bench = Bench { driver, coil, solenoid, temperature };
+    let tenths = || (0..=TENTHS).map(|tenth| Ratio::new(f64::from(tenth) / f64::from(TENTHS))).collect();
+    let duties = solenoid.steps.clone().unwrap_or_else(tenths);
+    Ok(Table {
+        title: driver.title.clone(),
+        notes: bench.notes(words),
+        columns: columns(words),
+        rows: duties.into_iter().map(|duty| bench.row(words, duty)).collect(),
+        formulas: bench.formulas(words),
+        inputs: driver.facts.clone(),
+    })
+}
+
+/// The coil's temperatures of the limits: its own, or those asked for; one alone is both ends.
+fn coil_temperatures(id: &str, coil: &Coil, ask: &Ask<'_>) -> Result<Option<Interval<Temperature>>, Message> {
+    let own = coil.temperature;
+    let low = ask.from.or(own.map(|own| own.low)).or(ask.to);
+    let high = ask.to.or(own.map(|own| own.high)).or(ask.from);
+    let Some((low, high)) = low.zip(high) else { return Ok(None) };
+    if low > high {
+        return Err(Message::new("run-table-reversed").with("from", low).with("to", high));
+    }
+    if let Some(end) = [low, high].into_iter().find(|end| !DOMAIN.contains(end)) {
+        let message = Message::new("run-table-outside").with("at", end).with("id", id);
+        return Err(message.with("low", DOMAIN.low).with("high", DOMAIN.high));
+    }
+    Ok(Some(Interval { low, high }))
+}
+
+fn columns(words: &Words) -> Vec<Column> {
+    let nearest = |decimals| Show::Decimals(decimals, Rounding::Nearest);
+    let amperes = ["current_min_a", "current_nom_a", "current_max_a"];
+    let percents = ["displacement_min_percent", "displacement_nom_percent", "displacement_max_percent"];
+    let ripple = words.word("table-ripple");
+    [Column::new("duty_percent", words.word("table-duty"), nearest(1))]
+        .into_iter()
+        .chain(Column::band(words, amperes, "A", |rounding| Show::Decimals(3, rounding)))
+        .chain([
+            Column::new("ripple_a", format!("A {ripple}"), nearest(3)),
+            Column::new("conduction", words.word("table-conduction"), nearest(0)),
+            Column::new("meter_v", words.word("table-meter-across"), nearest(2)),
+        ])
+        .chain(Column::band(words, percents, &words.word("table-displacement"), |rounding| {
+            Show::Decimals(1, rounding)
+        }))
+        .collect()
+}
+
+/// A solenoid with what it hangs on.
+struct Bench<'a> {
+    driver: &'a Driver,
+    coil: &'a Coil,
+    solenoid: &'a Solenoid,
+    temperature: Option<Interval<Temperature>>,
+}
+
+/// The nominal current at a duty, with everything else where the inductance is known.
+enum Nominal {
+    Whole(Running),
+    Mean(Current),
+}
+
+impl Bench<'_> {
+    fn row(&self, words: &Words, duty: Ratio) -> Vec<Cell> {
+        let nominal = self.nominal(duty);
+        let mean = nominal.as_ref().map(|nominal| match nominal {
+            Nominal::Whole(run) => run.mean,
+            Nominal::Mean(mean) => *mean,
+        });
+        let run = nominal.as_ref().and_then(|nominal| match nominal {
+            Nominal::Whole(run) => Some(run),
+            Nominal::Mean(_) => None,
+        });
+        let window = self.window(duty);
+        let ends = window.map_or([None, None], |window| [Some(window.low), Some(window.high)]);
+        let curve = self.solenoid.control.as_ref();
+        let displacement = mean.and_then(|mean| curve?.displacement(mean));
+        // One end may lie beyond the curve while the other does not.
+        let [least, most] = curve.map_or([None, None], |curve| match curve.direction() {
+            Direction::LessDisplacement => [ends[1], ends[0]],
+            Direction::MoreDisplacement => ends,
+        });
+        let at = |current: Option<Current>| current.and_then(|current| curve?.displacement(current));
+        let percent = |part: Ratio| 100.0 * part.part();
+        let conduction = run.map(|run| {
+            words.word(match run.conduction {
+                Conduction::Continuous => "table-continuous",
+                Conduction::Discontinuous => "table-discontinuous",
+            })
+        });
+        vec![
+            Cell::from(percent(duty)),
+            Cell::from(ends[0].map(Current::amperes)),
+            Cell::from(mean.map(Current::amperes)),
+            Cell::from(ends[1].map(Current::amperes)),
+            Cell::from(run.map(|run| run.ripple.amperes())),
+            conduction.map_or(Cell::Missing, Cell::Text),
+            Cell::from(self.meter(mean)),
+            Cell::from(at(least).map(percent)),
+            Cell::from(displacement.map(percent)),
+            Cell::from(at(most).map(percent)),
+        ]
+    }
+
+    /// What an averaging voltmeter shows across the nominal coil.
+    fn meter(&self, mean: Option<Current>) -> Option<f64> {
+        Some(mean?.amperes() * self.nominal_resistance()?.ohms())
+    }
+
+    /// The coil's temperature of the nominal figures: its rated one, or the nearest of the limits'.
+    fn nominal_temperature(&self) -> Temperature {
+        let rated = self.coil.rated.at;
+        match self.temperature {
+            Some(range) if rated < range.low => range.low,
+            Some(range) if rated > range.high => range.high,
+            _ => rated,
+        }
+    }
+
+    fn nominal_resistance(&self) -> Option<Resistance> {
+        self.coil.rated.nominal(self.nominal_temperature()).ok()
+    }
+
+    /// With everything nominal.
+    fn nominal(&self, duty: Ratio) -> Option<Nominal> {
+        let supply = Supply {
+            battery: self.driver.nominal?,
+            switch_drop: self.solenoid.switch_drop?.nominal,
+            diode_drop: self.solenoid.diode_drop?.nominal,
+        };
+        let resistance = self.nominal_resistance()?;
+        match self.solenoid.timing {
+            Some((inductance, frequency)) => {
+                let coil = solenoid::Coil { resistance, inductance };
+                solenoid::running(&supply, &coil, frequency, duty).ok().map(Nominal::Whole)
+            }
+            None => solenoid::continuous_mean(&supply, resistance, duty).ok().map(Nominal::Mean),
+        }
+    }
+
+    /// Over battery, drops, the coil's tolerance and its temperatures.
+    fn window(&self, duty: Ratio) -> Option<Interval<Current>> {
+        let limits = |part: Option<Toleranced<Voltage>>| part?.limits;
+        let spread = Spread {
+            battery: self.driver.battery?,
+            switch_drop: limits(self.solenoid.switch_drop)?,
+            diode_drop: limits(self.solenoid.diode_drop)?,
+            resistance: self.resistances()?,
+            duty: Interval { low: duty, high: duty },
+        };
+        solenoid::mean_window(&spread, self.solenoid.timing).ok()
+    }
+
+    fn resistances(&self) -> Option<Interval<Resistance>> {
+        self.coil.rated.between(self.temperature?).ok().flatten()
+    }
+
+    fn notes(&self, words: &Words) -> Vec<String> {
+        let nominal = self.driver.nominal.map(|battery| {
+            let message = Message::new("table-note-solenoid-nominal").with("battery", battery);
+            words.say(&message.with("at", self.nominal_temperature()))
+        });
+        let limits = self.driver.battery.zip(self.temperature).map(|(battery, coil)| {
+            words.say(
+                &Message::new("table-note-solenoid-limits")
+                    .with("low", battery.low)
+                    .with("high", battery.high)
+                    .with("cold", coil.low)
+                    .with("hot", coil.high),
+            )
+        });
+        let least = self.driver.battery.zip(self.resistances()).and_then(|(battery, ohms)| {
+            let most = solenoid::ceiling(battery.low, ohms.high).ok()?;
+            Some(
+                words.say(
+                    &Message::new("table-note-ceiling")
+                        .with("battery", battery.low)
+                        .with("resistance", format!("{} Ω", figure(ohms.high.ohms(), 2, Rounding::Nearest)))
+                        .with("most", format!("{} A", figure(most.amperes(), 2, Rounding::Down))),
+                ),
+            )
+        });
+        let direction = self.solenoid.control.as_ref().map(|curve| words.word(direction(curve)));
+        let timing = self.solenoid.timing.is_none().then(|| words.word("table-note-no-timing"));
+        let meter = Some(words.word("table-note-averaging"));
+        [nominal, limits, least, direction, timing, meter].into_iter().flatten().collect()
+    }
+
+    fn formulas(&self, words: &Words) -> Vec<String> {
+        let current = match self.solenoid.timing {
+            Some(_) => "table-formula-switched",
+            None => "table-formula-continuous",
+        };
+        let control = self.solenoid.control.as_ref().map(|_| "table-formula-displacement");
+        let window = Some("table-formula-mean-window");
+        [Some("table-formula-copper"), Some(current), window, Some("table-formula-averaging"), control]
+            .into_iter()
+            .flatten()
+            .map(|id| words.word(id))
+            .collect()
+    }
+}
+
+fn direction(curve: &ControlCurve) -> &'static str {
+    match curve.direction() {
+        Direction::LessDisplacement => "table-note-less-displacement",
+        Direction::MoreDisplacement => "table-note-more-displacement",
+    }
+}

@@ -1,0 +1,66 @@
+//! A wire's resistance, and what is lost along it, over temperature.
+
+use super::{Ask, Cell, Column, Show, Table, temperatures};
+use crate::model::{Model, Wire};
+use crate::physics::copper::{DOMAIN, REFERENCE};
+use crate::physics::wire::{drop, resistance};
+use crate::quantity::{
+    Interval, Resistance, Rounding, Temperature, TemperatureDifference, Voltage, WireSize,
+};
+use crate::words::{Message, Words};
+
+/// From row to row where no step was asked for.
+const USUAL_STEP: TemperatureDifference = TemperatureDifference::from_kelvins(20.0);
+
+/// The table of a wire.
+pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Result<Table, Message> {
+    let wire = model.wires.get(id).ok_or_else(|| Message::new("run-no-such-table").with("id", id))?;
+    // Where no temperature is given there is the one that the standards refer to.
+    let standard = Interval { low: REFERENCE, high: REFERENCE };
+    let at = temperatures(ask, (id, wire.temperature.unwrap_or(standard), DOMAIN), USUAL_STEP)?;
+    let build = match (wire.size, wire.greatest) {
+        (_, Some(_)) => "table-note-wire-listed",
+        (WireSize::Gauge(_), None) => "table-note-wire-gauge",
+        (WireSize::SquareMillimetres(_), None) => "table-note-wire-theory",
+    };
+    let dead = wire.current.is_some().then(|| words.word("table-note-wire-drop"));
+    let greatest = wire.greatest.map(|_| "table-formula-wire-greatest");
+    let gauge = matches!(wire.size, WireSize::Gauge(_)).then_some("table-formula-gauge");
+    let formulas = [Some("table-formula-wire-nominal"), gauge, greatest, Some("table-formula-wire-drop")];
+    Ok(Table {
+        title: wire.title.clone(),
+        notes: [Some(words.word(build)), dead].into_iter().flatten().collect(),
+        columns: columns(words),
+        rows: at.into_iter().map(|at| row(wire, at)).collect(),
+        formulas: formulas.into_iter().flatten().map(|id| words.word(id)).collect(),
+        inputs: wire.facts.clone(),
+    })
+}
+
+fn columns(words: &Words) -> Vec<Column> {
+    let nearest = |decimals| Show::Decimals(decimals, Rounding::Nearest);
+    let head = |symbol: &str, word| format!("{symbol} {}", words.word(word));
+    vec![
+        Column::new("temperature_c", "°C", nearest(1)),
+        Column::new("temperature_f", "°F", nearest(1)),
+        Column::new("resistance_nom_ohm", head("Ω", "table-nominal"), nearest(4)),
+        Column::new("resistance_max_ohm", head("Ω", "table-max"), Show::Decimals(4, Rounding::Down)),
+        Column::new("drop_nom_v", head("V", "table-nominal"), nearest(3)),
+        Column::new("drop_max_v", head("V", "table-max"), Show::Decimals(3, Rounding::Down)),
+        Column::new("of_limit_percent", words.word("table-of-limit"), nearest(0)),
+    ]
+}
+
+fn row(wire: &Wire, at: Temperature) -> Vec<Cell> {
+    let whole = |metre: Option<Resistance>| resistance(metre?, wire.run?, at).ok();
+    let lost = |whole: Option<Resistance>| drop(whole?, wire.current?).ok();
+    let ohms = [whole(Some(wire.nominal)), whole(wire.greatest)];
+    let volts = ohms.map(lost);
+    // The greatest drop where it is known, else that of solid copper.
+    let worst = volts[1].or(volts[0]);
+    let of_limit = worst.zip(wire.drop_limit).map(|(lost, limit)| 100.0 * lost.volts() / limit.volts());
+    let temperatures = [at.celsius(), at.fahrenheit()].map(Cell::from).into_iter();
+    let ohms = ohms.map(|ohms| Cell::from(ohms.map(Resistance::ohms)));
+    let volts = volts.map(|volts| Cell::from(volts.map(Voltage::volts)));
+    temperatures.chain(ohms).chain(volts).chain([Cell::from(of_limit)]).collect()
+}

@@ -1,0 +1,56 @@
+//! Lists of quantities: `["25 %", "50 %"]`, and of pairs: `[["0 A", "100 %"], …]`.
+
+use toml::Spanned;
+use toml::de::DeValue;
+
+use super::{At, Reader, Sourced};
+use crate::diag::{Finding, Place};
+use crate::quantity::Misread;
+use crate::words::Message;
+
+/// Two quantities that belong together, and where they stand.
+#[derive(Debug, Clone)]
+pub struct Pair<A, B> {
+    /// The first.
+    pub first: Sourced<A>,
+    /// The second.
+    pub second: Sourced<B>,
+    /// Where both stand.
+    pub place: Place,
+}
+
+impl<'a> Reader<'a> {
+    /// A list of quantities; `None` where one of them cannot be read.
+    pub(in crate::spec) fn quantities<T>(
+        &self,
+        key: &'static str,
+        read: impl Fn(&str) -> Result<T, Misread>,
+    ) -> Option<Vec<Sourced<T>>> {
+        let list: At<_> = self.list(key)?;
+        // Every bad entry is reported before the list as a whole is given up.
+        let all: Vec<_> = list.value.iter().map(|value| self.quantity_of(key, value, &read)).collect();
+        all.into_iter().collect()
+    }
+
+    /// A list of pairs of quantities; `None` where one of them cannot be read.
+    pub(in crate::spec) fn pairs<A, B>(
+        &self,
+        key: &'static str,
+        first: impl Fn(&str) -> Result<A, Misread>,
+        second: impl Fn(&str) -> Result<B, Misread>,
+    ) -> Option<Vec<Pair<A, B>>> {
+        let list = self.list(key)?;
+        let pair = |value: &'a Spanned<DeValue<'a>>| {
+            let place = self.file.place(value);
+            let Some([one, two]) = value.get_ref().as_array().and_then(|array| array.get(..)) else {
+                let message = Message::new("spec-bad-pair").with("key", key);
+                self.report(Finding::error(message, place, Message::new("wanted-pair")));
+                return None;
+            };
+            let (one, two) = (self.quantity_of(key, one, &first), self.quantity_of(key, two, &second));
+            Some(Pair { first: one?, second: two?, place })
+        };
+        let all: Vec<_> = list.value.iter().map(pair).collect();
+        all.into_iter().collect()
+    }
+}
