@@ -248,18 +248,6 @@ impl<'a> Reader<'a> {
         None
     }
 
-    /// One of a few words, with the table's source.
-    pub(super) fn sourced_choice<T: Copy>(
-        &self,
-        key: &'static str,
-        words: &[(&'static str, T)],
-    ) -> Option<Sourced<T>> {
-        let chosen = self.choice(key, words)?;
-        let written = self.table.get(key).and_then(|value| value.get_ref().as_str()).unwrap_or_default();
-        let source = self.source.clone();
-        Some(Sourced { value: chosen.value, written: written.to_owned(), place: chosen.place, source })
-    }
-
     /// A table inside this one.
     pub(super) fn table(&self, key: &'static str) -> Option<Reader<'a>> {
         let value = self.get(key)?;

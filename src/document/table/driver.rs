@@ -28,7 +28,7 @@ mod tests {
 
     /// The number of a column, in the row whose first cell is `first`.
     fn number(id: &str, first: f64, key: &str) -> Option<f64> {
-        let ask = Ask { id, from: None, to: None, step: None };
+        let ask = Ask { id, ..Ask::default() };
         let table = table::of(&demo(), &Words::english(), &ask).expect("it has a table");
         let near = |row: &&Vec<Cell>| matches!(row[0], Cell::Number(cell) if (cell - first).abs() < 1e-9);
         let row = table.rows.iter().find(near).expect("the row is there");
@@ -61,7 +61,7 @@ mod tests {
             ("curlew-displacement", hot),
             ("coil.curlew-clutch", None),
         ] {
-            let ask = Ask { id, from, to: None, step: None };
+            let ask = Ask { id, from, ..Ask::default() };
             let table = table::of(&demo(), &Words::english(), &ask).expect("it has a table");
             let bands: Vec<usize> = (0..table.columns.len())
                 .filter(|&index| table.columns[index].key.contains("_nom_"))
@@ -89,7 +89,7 @@ mod tests {
     fn a_table_without_temperatures_refuses_them() {
         let step = Some(crate::quantity::TemperatureDifference::from_kelvins(1.0));
         for id in ["heron-displacement", "heron-blower"] {
-            let ask = Ask { id, from: None, to: None, step };
+            let ask = Ask { id, step, ..Ask::default() };
             let refused = table::of(&demo(), &Words::english(), &ask).expect_err("no step of temperature");
             assert_eq!(refused.id(), "run-table-no-step");
         }
