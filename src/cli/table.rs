@@ -88,6 +88,8 @@ pub(super) fn csv(table: &Table) -> io::Result<()> {
         let cells = row.iter().map(|cell| match cell {
             Cell::Number(number) => number.to_string(),
             Cell::Text(text) => quoted(text),
+            Cell::Named(key, _) => quoted(key),
+            Cell::Flag(flag, _) => flag.to_string(),
             Cell::Missing => String::new(),
         });
         say(cells.collect::<Vec<_>>().join(","))?;

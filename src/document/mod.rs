@@ -5,7 +5,9 @@
 //!
 //! Invariant: this is the last place where a number is a number.
 
+pub mod bench;
 mod caution;
+pub mod faults;
 mod figures;
 mod fingerprint;
 mod furniture;

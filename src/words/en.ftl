@@ -898,3 +898,49 @@ table-formula-wire-nominal = Ω nominal = n l ρ/A (1 + α (t − 20 °C)), ρ =
 table-formula-gauge = A = π d²/4, d = 0.127 mm × 92^((36 − gauge)/39) (ASTM B258; formula from memory, checked against a printed table).
 table-formula-wire-greatest = Ω max = the same with the greatest resistance at 20 °C of IEC 60228 (plain copper, as cable makers quote it; class 5 and 6 from 10 mm² up from memory).
 table-formula-wire-drop = V = A × Ω (Ohm’s law).
+
+## Faults and judgements, on a screen
+
+fault-open = open circuit in the sensor or its plug
+fault-open-wire = open wire
+fault-short-to-return = sensor shorted
+fault-short-to-ground = signal shorted to ground
+fault-short-to-reference = signal shorted to the reference
+fault-short-to-battery = signal shorted to battery voltage
+fault-series = high resistance in the wires
+fault-leak = leakage from signal to return
+fault-leak-to-battery = leakage from battery voltage to signal
+fault-lifted-return = return above ground
+fault-shifted-resistance = sensor off by the same part everywhere
+fault-shifted-slope = sensor's slope off
+fault-other-part = other part: { $title }, { $id }
+fault-wrong-resistor = control unit's resistor off
+fault-unit-still-mated = ohms taken with the unit still mated
+faults-fault = fault
+faults-size = size
+faults-believed = unit believes °C
+faults-separable = told from good
+faults-separable-by = by
+faults-alike = reads like number
+faults-yes = yes
+faults-no = no
+faults-open-line = OL
+faults-at-unit = At { $at }, at the control unit's connector: volts mated, key on; ohms with the unit unmated, key off.
+faults-at-sensor = At { $at }, at the sensor's plug: volts mated, key on; ohms of the sensor alone, unmated, key off.
+faults-good-ohms = Good: { $nominal } Ω, { $range } Ω.
+faults-good-volts = Good: { $nominal } V, { $range } V.
+faults-doubt = A reading there can be trusted to ± { $doubt } { $unit } (expanded uncertainty, k = 2).
+faults-no-ohms = No ohms: they cannot be computed here.
+faults-no-volts = No volts: resistor or reference of the circuit is NOT GIVEN.
+faults-no-battery = Faults to battery voltage are left out: `battery` of system `{ $system }` is NOT GIVEN.
+faults-formula-reading = Readings: the circuit with the fault in it, everything else nominal (Kirchhoff's laws; checked against a circuit simulator).
+faults-formula-believed = Unit believes: the temperature behind its own reading, as if nothing were wrong; empty where no temperature of the curve gives it.
+faults-formula-separable = Told from good: the windows of good and faulty over all tolerances, each widened by the reading's uncertainty, do not meet (JCGM 100, k = 2).
+faults-formula-sizes = Sizes: those that a workshop meets (common practice, no source).
+judge-instruments = Instruments: { $meter }; { $thermometer }
+judge-instruments-of = those of { $id }
+judge-none = none
+run-no-sensor = no sensor is called `{ $id }`
+run-no-sensor-near = no sensor is called `{ $id }`; did you mean `{ $near }`?
+run-no-instrument = no multimeter or thermometer is called `{ $id }`
+run-no-instrument-near = no multimeter or thermometer is called `{ $id }`; did you mean `{ $near }`?

@@ -18,7 +18,7 @@ mod wire;
 
 use std::borrow::Cow;
 
-use serde::Serialize;
+use serde::{Serialize, Serializer};
 
 use crate::diag::nearest;
 use crate::model::{Fact, Model};
@@ -80,14 +80,17 @@ pub enum Show {
     Digits(Rounding),
 }
 
-/// What stands in a row; as JSON a number, a text or null.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[serde(untagged)]
+/// What stands in a row; as JSON a number, a text, a flag or null.
+#[derive(Debug, Clone, PartialEq)]
 pub enum Cell {
     /// A number, in the unit of the column's key.
     Number(f64),
     /// A word.
     Text(String),
+    /// A key for programs, and what a screen shows for it.
+    Named(&'static str, String),
+    /// Yes or no, and what a screen shows for it.
+    Flag(bool, String),
     /// Nothing: the value cannot be computed from what was given.
     Missing,
 }
@@ -125,8 +128,20 @@ impl Column {
             (Cell::Number(number), Show::Digits(rounding)) => {
                 figure(*number, decimals_for(*number), rounding)
             }
-            (Cell::Text(text), _) => text.clone(),
+            (Cell::Text(text) | Cell::Named(_, text) | Cell::Flag(_, text), _) => text.clone(),
             (Cell::Missing, _) => "–".to_owned(),
+        }
+    }
+}
+
+impl Serialize for Cell {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        match self {
+            Self::Number(number) => serializer.serialize_f64(*number),
+            Self::Text(text) => serializer.serialize_str(text),
+            Self::Named(key, _) => serializer.serialize_str(key),
+            Self::Flag(flag, _) => serializer.serialize_bool(*flag),
+            Self::Missing => serializer.serialize_none(),
         }
     }
 }
