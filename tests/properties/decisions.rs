@@ -1,5 +1,7 @@
 //! Uncertainty, decision rules, remedies, soaked sensors, thermocouples, preferred numbers.
 
+use bayleaf::physics::circuit::{Circuit, Topology};
+use bayleaf::physics::curve::{BetaCurve, Curve};
 use bayleaf::physics::decision::{Limits, Rule, Verdict, acceptance, decide, probability};
 use bayleaf::physics::preferred::Series;
 use bayleaf::physics::remedy::{
@@ -7,8 +9,12 @@ use bayleaf::physics::remedy::{
 };
 use bayleaf::physics::soak::{Soaked, agreement};
 use bayleaf::physics::thermocouple::{Class, Thermocouple};
-use bayleaf::physics::uncertainty::{Budget, Contribution, Input, Source, derivative, expanded};
-use bayleaf::quantity::{Ratio, Resistance, Temperature, TemperatureDifference, Voltage};
+use bayleaf::physics::uncertainty::{
+    Budget, Contribution, Input, Instruments, Source, derivative, expanded, ohms, volts,
+};
+use bayleaf::quantity::{
+    Accuracy, Beta, Ratio, Resistance, Temperature, TemperatureDifference, Toleranced, Voltage,
+};
 use proptest::prelude::*;
 
 /// Sums of squares are computed in another order than the same sums elsewhere.
@@ -144,6 +150,39 @@ proptest! {
         if let Ok(budget) = Budget::new(lines.collect()) {
             prop_assert!(budget.expanded().is_finite() && budget.expanded() >= 0.0);
             prop_assert!(budget.shares().iter().all(|(_, share)| share.part().is_finite()));
+        }
+    }
+
+    #[test]
+    fn nothing_finite_makes_a_readings_doubt_undefined(
+        celsius in prop_oneof![-120.0..400.0_f64, finite()],
+        limits in (finite(), finite(), finite(), finite()),
+        reading in finite(),
+    ) {
+        let curve = BetaCurve::new(
+            Resistance::from_ohms(2200.0), Temperature::from_celsius(25.0), Beta::from_kelvins(3500.0),
+        );
+        let curve = Curve::Beta(curve.expect("a thermistor"));
+        let (thermometer, soak, part, digit) = limits;
+        let instruments = Instruments {
+            thermometer: Some(TemperatureDifference::from_kelvins(thermometer)),
+            soak: Some(TemperatureDifference::from_kelvins(soak)),
+            meter: Some((Accuracy { reading: Ratio::new(part), digits: 2 }, digit)),
+            leads: None,
+        };
+        let at = Temperature::from_celsius(celsius);
+        let circuit = Circuit::divider(
+            Topology::PullUp,
+            Toleranced { nominal: Resistance::from_ohms(4700.0), limits: None },
+            Toleranced { nominal: Voltage::from_volts(5.0), limits: None },
+        );
+        let doubts = [
+            ohms(&curve, at, Resistance::from_ohms(reading), &instruments),
+            volts(&curve, &circuit, None, at, Voltage::from_volts(reading), &instruments),
+        ];
+        for doubt in doubts.into_iter().flatten() {
+            prop_assert!(curve.domain().contains(&at) && thermometer >= 0.0 && soak >= 0.0);
+            prop_assert!(doubt.budget.expanded().is_finite(), "{:?}", doubt);
         }
     }
 

@@ -2,6 +2,9 @@
 
 use bayleaf::physics::curve::{BetaCurve, Curve};
 use bayleaf::physics::decision::{Conformance, Limits, Rule, Verdict, decide};
+use bayleaf::physics::remedy::{
+    Candidate, Change, Decides, Situation, carried, cheapest, decides, largest_thermometer_limit,
+};
 use bayleaf::physics::tolerance::{Tolerance, band};
 use bayleaf::physics::uncertainty::{Instruments, Source, ohms};
 use bayleaf::quantity::{Beta, Ratio, Resistance, Temperature, TemperatureDifference, accuracy};
@@ -138,6 +141,53 @@ fn the_worked_figures_of_a_thermistor_come_out() {
     // "Cannot pass any sensor", "accept ± 1.2 %", "decidable".
     let expected = [(true, Verdict::Undecided), (false, Verdict::Pass), (false, Verdict::Pass)];
     assert_eq!(acceptances, expected);
+}
+
+/// E1, nominal, at 31 °C with ± 1 K, soak ± 0.5 K and a 0.9 % meter: undecided. By hand,
+/// to first order: U = 3.35 % leaves 3 (3.35/2)² − 1.89² − 0.9² = 4.035 for the
+/// thermometer, √4.035 / 3.78 = 0.53 K. In ice water the same instruments make
+/// U = 2 √((4.69² + 2.345² + 0.9²)/3) = 6.1 % of a 4.61 % tolerance; with a soak and a
+/// thermometer of ± 0.1 K it is 1.3 %.
+#[test]
+fn an_undecided_reading_has_a_computed_way_out() {
+    let rated = Temperature::from_celsius(25.0);
+    let curve = BetaCurve::new(Resistance::from_ohms(2200.0), rated, Beta::from_kelvins(3500.0));
+    let curve = Curve::Beta(curve.expect("2200 Ω and 3500 K are a thermistor"));
+    let tolerance = Tolerance::Rated { resistance: Ratio::new(0.03), beta: Ratio::new(0.015), at: rated };
+    let meter = accuracy("0.9 % + 0 digits").expect("an accuracy");
+    let situation = |at: Temperature, thermometer: TemperatureDifference, soak: f64| {
+        let instruments = Instruments {
+            thermometer: Some(thermometer),
+            soak: Some(TemperatureDifference::from_kelvins(soak)),
+            meter: Some((meter, 1.0)),
+            leads: None,
+        };
+        let band = band(&curve, &tolerance, at).ok()?;
+        let doubt = ohms(&curve, at, band.nominal, &instruments).ok()?;
+        let limits = Limits::new(Some(band.low.ohms()), Some(band.high.ohms())).ok()?;
+        Some(Situation { limits, expanded: doubt.budget.expanded() })
+    };
+    let rule = Rule::Guarded { multiple: Ratio::new(1.0) };
+    let kelvins = TemperatureDifference::from_kelvins;
+    let (bay, ice) = (Temperature::from_celsius(31.0), Temperature::from_celsius(0.0));
+    let reading = curve.resistance(bay).expect("inside the curve");
+    let today = kelvins(1.0);
+    assert_eq!(decides(situation(bay, today, 0.5), reading.ohms(), rule), Decides::No);
+    let enough = largest_thermometer_limit(|limit| situation(bay, limit, 0.5), today, reading.ohms(), rule);
+    let enough = enough.expect("a better thermometer would do");
+    // The nearer corner lies at 3.29 %, tol²/2 inside the first-order tolerance.
+    meets("thermometer", 0.53, enough.kelvins(), Absolute(0.02));
+    let there = carried(&curve, reading, bay, ice).expect("inside the curve").ohms();
+    meets("in ice water", 6442.2, there, Absolute(0.05));
+    let candidate = |change, cost, decides| Candidate { change, cost, decides };
+    let candidates = [
+        candidate(Change::Temperature(ice), 1, decides(situation(ice, today, 0.5), there, rule)),
+        candidate(Change::Thermometer(enough), 2, decides(situation(bay, enough, 0.5), reading.ohms(), rule)),
+        candidate(Change::Temperature(ice), 3, decides(situation(ice, kelvins(0.1), 0.1), there, rule)),
+    ];
+    let found = candidates.map(|candidate| candidate.decides);
+    assert_eq!(found, [Decides::No, Decides::Yes(Verdict::Pass), Decides::Yes(Verdict::Pass)]);
+    assert_eq!(cheapest(&candidates).map(|found| found.change), Some(Change::Thermometer(enough)));
 }
 
 /// What was not given is named and never taken for zero.
