@@ -5,7 +5,8 @@ use std::path::PathBuf;
 use chrono::NaiveDate;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
-use crate::quantity::{Temperature, TemperatureDifference, scalar};
+use crate::document::judgement::Reading;
+use crate::quantity::{Resistance, Temperature, TemperatureDifference, Voltage, scalar};
 
 /// Prints bay cards and test sheets for vehicle climate control from TOML specs
 ///
@@ -53,6 +54,25 @@ pub enum Command {
     ///
     /// Example: bayleaf table curlew-cabin --from "0 °C" --to "40 °C" --step "5 K" --format csv
     Table(Table),
+
+    /// List what each fault of a sensor would read
+    ///
+    /// Ohms, volts, and the temperature that the control unit would believe, for
+    /// every fault of the dictionary at one temperature; whether it can be told from
+    /// a good sensor with these instruments, and which faults read alike.
+    ///
+    /// Example: bayleaf faults curlew-cabin --at "31 °C"
+    Faults(Faults),
+
+    /// Judge one reading: pass, fail or undecided, and what explains it
+    ///
+    /// Lists every single fault whose size, as an interval, explains the reading
+    /// given the good part's own tolerance; says what would decide an undecided
+    /// reading, and where to measure next. With a second reading at another
+    /// temperature it solves for two faults at once.
+    ///
+    /// Example: bayleaf judge curlew-cabin --reading "1.42 V" --at "31 °C"
+    Judge(Judge),
 }
 
 /// Where the specs are.
@@ -148,6 +168,90 @@ pub struct Table {
     pub format: Format,
 }
 
+/// Arguments of `faults`.
+#[derive(Debug, Args)]
+pub struct Faults {
+    /// Id of a sensor
+    #[arg(value_name = "ID")]
+    pub id: String,
+
+    #[command(flatten)]
+    /// Where the specs are
+    pub specs: Specs,
+
+    /// The sensor's temperature
+    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
+    pub at: Temperature,
+
+    /// Where the readings are taken
+    #[arg(long, value_enum, default_value_t = FaultPlace::Unit)]
+    pub place: FaultPlace,
+
+    /// Id of a multimeter or thermometer; those of the sensor's sheet where none is named
+    #[arg(long = "instrument", value_name = "ID")]
+    pub instruments: Vec<String>,
+
+    /// Form of the output
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub format: Format,
+}
+
+/// Where the readings of faults are taken.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum FaultPlace {
+    /// At the control unit's connector
+    Unit,
+    /// At the sensor's own plug
+    Sensor,
+}
+
+/// Arguments of `judge`.
+#[derive(Debug, Args)]
+pub struct Judge {
+    /// Id of a sensor
+    #[arg(value_name = "ID")]
+    pub id: String,
+
+    #[command(flatten)]
+    /// Where the specs are
+    pub specs: Specs,
+
+    /// What the meter shows, in V or Ω; OL for an open line
+    #[arg(long, value_name = "READING", value_parser = reading, allow_hyphen_values = true)]
+    pub reading: Reading,
+
+    /// The sensor's temperature
+    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
+    pub at: Temperature,
+
+    /// A second reading, at the same place and another temperature, such as "2.6 V@5 °C"
+    #[arg(long, value_name = "READING@TEMPERATURE", value_parser = second, allow_hyphen_values = true)]
+    pub second: Option<(Reading, Temperature)>,
+
+    /// Where it was taken; volts at the unit and ohms at the sensor where not given
+    #[arg(long, value_enum)]
+    pub place: Option<ReadingPlace>,
+
+    /// Id of a multimeter or thermometer; those of the sensor's sheet where none is named
+    #[arg(long = "instrument", value_name = "ID")]
+    pub instruments: Vec<String>,
+
+    /// Form of the output
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub format: Format,
+}
+
+/// Where a reading was taken.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum ReadingPlace {
+    /// At the control unit's connector: volts mated, ohms with the unit unmated
+    Unit,
+    /// At the sensor's own plug: volts mated, ohms of the sensor alone
+    Sensor,
+    /// Volts at the harness side of the sensor's plug, sensor unmated
+    Unplugged,
+}
+
 /// Forms of a table.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
 pub enum Format {
@@ -155,7 +259,7 @@ pub enum Format {
     Text,
     /// Comma-separated values, unrounded
     Csv,
-    /// A JSON array of objects, unrounded
+    /// JSON, unrounded
     Json,
 }
 
@@ -189,6 +293,25 @@ fn temperature(text: &str) -> Result<Temperature, String> {
     let above_absolute_zero = |at: &Temperature| at.kelvins() > 0.0;
     let read = scalar::<Temperature>(text).ok().filter(above_absolute_zero);
     read.ok_or_else(|| "expected a temperature with its unit, such as \"31 °C\" or \"88 °F\"".to_owned())
+}
+
+fn reading(text: &str) -> Result<Reading, String> {
+    if text.trim().eq_ignore_ascii_case("OL") {
+        return Ok(Reading::Ohms(Resistance::from_ohms(f64::INFINITY)));
+    }
+    let volts = scalar::<Voltage>(text).map(Reading::Volts);
+    let read = volts.or_else(|_| scalar::<Resistance>(text).map(Reading::Ohms)).ok();
+    let possible = |reading: &Reading| !matches!(reading, Reading::Ohms(ohms) if ohms.ohms() < 0.0);
+    read.filter(possible).ok_or_else(|| {
+        "expected a reading with its unit, such as \"1.42 V\" or \"1.75 kΩ\", or OL".to_owned()
+    })
+}
+
+fn second(text: &str) -> Result<(Reading, Temperature), String> {
+    let (read, at) = text
+        .split_once('@')
+        .ok_or_else(|| "expected a reading, an @ and a temperature, such as \"2.6 V@5 °C\"".to_owned())?;
+    Ok((reading(read)?, temperature(at)?))
 }
 
 fn difference(text: &str) -> Result<TemperatureDifference, String> {

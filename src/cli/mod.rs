@@ -2,6 +2,8 @@
 
 mod args;
 mod check;
+mod faults;
+mod judge;
 mod load;
 mod outcome;
 mod print;
@@ -17,5 +19,7 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Print(print) => print::run(&print),
         Command::Check(check) => check::run(&check),
         Command::Table(table) => table::run(&table),
+        Command::Faults(faults) => faults::run(&faults),
+        Command::Judge(judge) => judge::run(&judge),
     }
 }

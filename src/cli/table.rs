@@ -5,7 +5,7 @@ use std::io;
 use serde::{Serialize, Serializer};
 
 use super::args::{Format, Table as Arguments};
-use super::load::{announce, load};
+use super::load::{Origin, announce, load};
 use super::outcome::{Outcome, fail, say};
 use crate::document::table::{Ask, Cell, Column, Table, of};
 use crate::model::Fact;
@@ -26,20 +26,23 @@ pub(super) fn run(arguments: &Arguments) -> Outcome {
         bay: arguments.at,
     };
     match of(&loaded.model, &words, &ask) {
-        Ok(table) => {
-            let told = match arguments.format {
-                Format::Text => announce(&loaded.from, &words).and_then(|()| text(&words, &table)),
-                Format::Csv => csv(&table),
-                Format::Json => json(&table),
-            };
-            Outcome::of_output(&words, told)
-        }
+        Ok(table) => tell(&words, &loaded.from, &table, arguments.format),
         Err(message) => fail(&words, &message),
     }
 }
 
+/// Writes a table in the form that was asked for.
+pub(super) fn tell(words: &Words, from: &Origin, table: &Table, format: Format) -> Outcome {
+    let told = match format {
+        Format::Text => announce(from, words).and_then(|()| text(words, table)),
+        Format::Csv => csv(table),
+        Format::Json => json(table),
+    };
+    Outcome::of_output(words, told)
+}
+
 /// Aligned columns, rounded as on a card, and below them what they rest on.
-pub(super) fn text(words: &Words, table: &Table) -> io::Result<()> {
+fn text(words: &Words, table: &Table) -> io::Result<()> {
     say(&table.title)?;
     for note in &table.notes {
         say(note)?;
@@ -62,7 +65,7 @@ pub(super) fn text(words: &Words, table: &Table) -> io::Result<()> {
 }
 
 /// One input: what it is, its value, where it stands and where it comes from.
-fn input(words: &Words, fact: &Fact) -> String {
+pub(super) fn input(words: &Words, fact: &Fact) -> String {
     let value = fact.written.clone().unwrap_or_else(|| words.word("doc-not-given"));
     let source = match &fact.source {
         Some(source) => source.clone(),
@@ -78,7 +81,7 @@ fn input(words: &Words, fact: &Fact) -> String {
 }
 
 /// Comma-separated values under the columns' names.
-pub(super) fn csv(table: &Table) -> io::Result<()> {
+fn csv(table: &Table) -> io::Result<()> {
     let quoted = |text: &str| {
         let plain = !text.contains(['"', ',', '\n', '\r']);
         if plain { text.to_owned() } else { format!("\"{}\"", text.replace('"', "\"\"")) }
@@ -98,7 +101,7 @@ pub(super) fn csv(table: &Table) -> io::Result<()> {
 }
 
 /// A JSON array of objects with the columns in their order.
-pub(super) fn json(table: &Table) -> io::Result<()> {
+fn json(table: &Table) -> io::Result<()> {
     let rows: Vec<Row<'_>> =
         table.rows.iter().map(|row| Row { columns: &table.columns, cells: row }).collect();
     say(serde_json::to_string_pretty(&rows)?)

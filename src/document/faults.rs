@@ -184,7 +184,9 @@ impl Dictionary<'_> {
             let shown = |value, rounding| figure(value, decimals, rounding);
             let range = window.map_or_else(
                 || self.words.word("doc-not-given"),
-                |window| format!("{}–{}", shown(window.low, Rounding::Up), shown(window.high, Rounding::Down)),
+                |window| {
+                    format!("{}–{}", shown(window.low, Rounding::Up), shown(window.high, Rounding::Down))
+                },
             );
             let message =
                 Message::new(good).with("nominal", shown(nominal, Rounding::Nearest)).with("range", range);
@@ -199,7 +201,9 @@ impl Dictionary<'_> {
             }
         }
         if !bench.has_battery() {
-            notes.push(self.words.say(&Message::new("faults-no-battery").with("system", &bench.sensor.system)));
+            notes.push(
+                self.words.say(&Message::new("faults-no-battery").with("system", &bench.sensor.system)),
+            );
         }
         notes
     }

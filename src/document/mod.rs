@@ -11,6 +11,7 @@ pub mod faults;
 mod figures;
 mod fingerprint;
 mod furniture;
+pub mod judgement;
 mod list;
 mod marks;
 mod sensor_card;

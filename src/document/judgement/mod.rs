@@ -1,0 +1,361 @@
+//! One reading of one sensor, judged: does it pass, what does the unit believe,
+//! what explains it, what would decide it, what to measure next.
+
+mod condition;
+mod pair;
+mod remedy;
+mod text;
+
+use serde::Serialize;
+
+use crate::document::bench::{Bench, fault};
+use crate::model::{Fact, Model};
+use crate::physics::decision::{Decision, DecisionError, Limits, Rule, Verdict, decide};
+use crate::physics::fault::{Cause, Instruments, Other, Subject, Test, explain};
+use crate::physics::tolerance::service_limits;
+use crate::physics::uncertainty::COVERAGE;
+use crate::quantity::{Interval, Resistance, Temperature, TemperatureDifference, Voltage};
+use crate::words::{Message, Words};
+
+pub use text::lines;
+
+/// A reading as a meter shows it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Reading {
+    /// Volts.
+    Volts(Voltage),
+    /// Ohms; infinite where the meter shows an open line.
+    Ohms(Resistance),
+}
+
+/// Where it was taken.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Place {
+    /// At the control unit's connector.
+    ControlUnit,
+    /// At the sensor's own plug.
+    Sensor,
+    /// At the harness side of the sensor's plug, sensor unplugged.
+    Unplugged,
+}
+
+/// What is asked.
+#[derive(Debug, Clone, Copy)]
+pub struct Ask<'a> {
+    /// The sensor.
+    pub id: &'a str,
+    /// What the meter shows.
+    pub reading: Reading,
+    /// The temperature of the sensor.
+    pub at: Temperature,
+    /// A second reading at another temperature, at the same place.
+    pub second: Option<(Reading, Temperature)>,
+    /// Where both were taken, where not the usual place: volts at the unit, ohms at the sensor.
+    pub place: Option<Place>,
+    /// The instruments, where not those of the sensor's sheet or card.
+    pub instruments: &'a [String],
+}
+
+/// The answer, for programs; [`lines`] tells it to people.
+#[derive(Debug, Clone, Serialize)]
+pub struct Judgement {
+    /// `pass`, `fail` or `undecided`.
+    pub verdict: &'static str,
+    /// The lower limit of a good sensor in a good circuit, in `unit`.
+    pub limit_low: f64,
+    /// The upper limit.
+    pub limit_high: f64,
+    /// The guard band w to either side of a limit, in `unit`.
+    pub guard: f64,
+    /// `V` or `Ω`.
+    pub unit: &'static str,
+    /// The expanded uncertainty of the reading, k = 2, in `unit`.
+    pub uncertainty: f64,
+    /// The probability that the verdict is wrong; null where it is undecided.
+    pub risk: Option<f64>,
+    /// The verdict against the service limit: whether the sensor is off by as much
+    /// as explains a complaint; null where no service limit is given.
+    pub service_verdict: Option<&'static str>,
+    /// What the control unit believes; null where no temperature gives that reading.
+    pub believed_temperature_c: Option<f64>,
+    /// Every single fault that explains the reading.
+    pub causes: Vec<Explained>,
+    /// Where undecided: the cheapest single change that would decide.
+    pub remedy: Option<String>,
+    /// What to do next.
+    pub next: String,
+    /// What each suspect would read there.
+    pub next_readings: Vec<Expected>,
+    /// Two faults that give both readings, where a second one was given.
+    pub pairs: Vec<pair::Told>,
+    /// The third temperature that would tell the pairs apart.
+    pub third: Option<String>,
+    #[serde(skip)]
+    about: About,
+}
+
+/// A fault that explains the reading.
+#[derive(Debug, Clone, Serialize)]
+pub struct Explained {
+    /// Its key.
+    pub fault: &'static str,
+    /// The least size that explains the reading; null where it has none.
+    pub size_low: Option<f64>,
+    /// The greatest size.
+    pub size_high: Option<f64>,
+    /// The unit of the sizes.
+    pub unit: Option<&'static str>,
+    /// Whether the sizes reach one at which nothing is wrong.
+    pub includes_none: bool,
+    /// The other part's id, where the fault is one.
+    pub part: Option<String>,
+    #[serde(skip)]
+    told: String,
+}
+
+/// What a suspect would read at the next place.
+#[derive(Debug, Clone, Serialize)]
+pub struct Expected {
+    /// Its key; `none` is a good sensor.
+    pub fault: &'static str,
+    /// The least it would read; null for an open line.
+    pub low: Option<f64>,
+    /// The greatest.
+    pub high: Option<f64>,
+    /// The unit.
+    pub unit: &'static str,
+    #[serde(skip)]
+    told: String,
+}
+
+/// What only people are told.
+#[derive(Debug, Clone)]
+struct About {
+    title: String,
+    reading: String,
+    decision: Decision,
+    rule: Rule,
+    instruments: String,
+    left_out: Vec<crate::physics::uncertainty::Source>,
+    steps: Vec<String>,
+    inputs: Vec<Fact>,
+}
+
+/// What is being judged: the sensor on its bench, and one reading of it.
+struct Case<'a> {
+    words: &'a Words,
+    bench: &'a Bench<'a>,
+    subject: Subject<'a>,
+    instruments: Instruments,
+    rule: Rule,
+    test: Test,
+    value: f64,
+    at: Temperature,
+}
+
+/// Judges a reading.
+///
+/// # Errors
+/// When there is no such sensor or instrument, the shop has no decision rule, a
+/// tolerance is missing, or the question does not fit the sensor.
+pub fn judge(model: &Model, words: &Words, ask: &Ask<'_>) -> Result<Judgement, Message> {
+    let bench = Bench::new(model, ask.id, ask.instruments)?;
+    let rule = bench.rule.ok_or_else(|| Message::new("run-judge-no-rule"))?;
+    let others: Vec<Other<'_>> = bench.others.iter().map(|(_, other)| *other).collect();
+    let test = test_of(ask.reading, ask.place)?;
+    let case = Case {
+        words,
+        bench: &bench,
+        subject: bench.subject(&others),
+        instruments: bench.instruments(),
+        rule,
+        test,
+        value: value_of(ask.reading),
+        at: ask.at,
+    };
+    case.judgement(ask)
+}
+
+/// The test that a reading at a place belongs to.
+fn test_of(reading: Reading, place: Option<Place>) -> Result<Test, Message> {
+    match (reading, place) {
+        (Reading::Volts(_), None | Some(Place::ControlUnit)) => Ok(Test::VoltsAtUnit),
+        (Reading::Volts(_), Some(Place::Sensor)) => Ok(Test::VoltsAtSensor),
+        (Reading::Volts(_), Some(Place::Unplugged)) => Ok(Test::VoltsUnplugged),
+        (Reading::Ohms(_), None | Some(Place::Sensor)) => Ok(Test::OhmsAtSensor),
+        (Reading::Ohms(_), Some(Place::ControlUnit)) => Ok(Test::OhmsAtUnit),
+        (Reading::Ohms(_), Some(Place::Unplugged)) => Err(Message::new("run-judge-ohms-unplugged")),
+    }
+}
+
+fn value_of(reading: Reading) -> f64 {
+    match reading {
+        Reading::Volts(volts) => volts.volts(),
+        Reading::Ohms(ohms) => ohms.ohms(),
+    }
+}
+
+impl<'a> Case<'a> {
+    fn judgement(&self, ask: &Ask<'_>) -> Result<Judgement, Message> {
+        let window = self.window(self.test, self.at)?;
+        let decision = self.decided(window, self.test, self.value)?;
+        let doubt = self.subject.doubt(self.value, self.test, self.at, &self.instruments);
+        let causes = explain(&self.subject, self.value, self.test, self.at, &self.instruments);
+        let (next, next_readings) = self.next(decision.verdict, &causes);
+        let pairs = ask.second.map(|second| self.pairs(second)).transpose()?;
+        let (pairs, third) = pairs.unwrap_or_default();
+        let undecided = decision.verdict == Verdict::Undecided;
+        Ok(Judgement {
+            verdict: verdict_key(decision.verdict),
+            limit_low: window.low,
+            limit_high: window.high,
+            guard: decision.guard,
+            unit: self.unit(),
+            uncertainty: doubt.as_ref().map_or(0.0, |doubt| doubt.budget.expanded()),
+            risk: decision.risk.map(|risk| risk.part()),
+            service_verdict: self.service()?.map(verdict_key),
+            believed_temperature_c: self.believed().map(Temperature::celsius),
+            causes: causes.iter().map(|cause| self.explained(cause)).collect(),
+            remedy: undecided.then(|| self.remedy()),
+            next,
+            next_readings,
+            pairs,
+            third,
+            about: About {
+                title: self.bench.sensor.title.clone(),
+                reading: self.told_reading(),
+                decision,
+                rule: self.rule,
+                instruments: self.bench.told(self.words),
+                left_out: doubt.map(|doubt| doubt.left_out).unwrap_or_default(),
+                steps: if decision.verdict == Verdict::Pass {
+                    Vec::new()
+                } else {
+                    self.bench.sensor.next.clone()
+                },
+                inputs: self.bench.inputs(),
+            },
+        })
+    }
+
+    fn unit(&self) -> &'static str {
+        if self.test.is_ohms() { "Ω" } else { "V" }
+    }
+
+    /// What a good sensor in a good circuit may read.
+    fn window(&self, test: Test, at: Temperature) -> Result<Interval<f64>, Message> {
+        let sensor = self.bench.sensor;
+        let domain = sensor.curve.domain();
+        if !domain.contains(&at) {
+            return Err(Message::new("run-table-outside")
+                .with("at", at)
+                .with("id", &sensor.id)
+                .with("low", domain.low)
+                .with("high", domain.high));
+        }
+        let missing =
+            |what| Message::new("run-judge-not-given").with("id", &sensor.id).with_word("what", what);
+        let reading = self.subject.reading(None, test, at, &self.instruments);
+        let (_, window) = reading.ok_or_else(|| missing("judge-circuit"))?;
+        // Unplugged, the part's own tolerance does not matter: the circuit's does.
+        let what = if sensor.tolerance.is_none() && test != Test::VoltsUnplugged {
+            "judge-tolerance"
+        } else {
+            "judge-circuit-tolerance"
+        };
+        window.ok_or_else(|| missing(what))
+    }
+
+    fn decided(&self, window: Interval<f64>, test: Test, value: f64) -> Result<Decision, Message> {
+        let limits = Limits::new(Some(window.low), Some(window.high)).map_err(refused)?;
+        let doubt = self.subject.uncertainty(value, test, self.at, &self.instruments);
+        let standard = doubt.ok_or_else(|| refused(DecisionError::Reading))? / COVERAGE;
+        // An open line is as far outside as a reading can be: any number beyond will do.
+        let value = if value.is_finite() { value } else { f64::MAX.sqrt() };
+        decide(&limits, value, standard, self.rule).map_err(refused)
+    }
+
+    /// Whether the reading lies between the service limits.
+    fn service(&self) -> Result<Option<Verdict>, Message> {
+        let Some(limit) = self.bench.sensor.service_limit else { return Ok(None) };
+        let Some(window) = self.service_window(limit) else { return Ok(None) };
+        self.decided(window, self.test, self.value).map(|decision| Some(decision.verdict))
+    }
+
+    fn service_window(&self, limit: TemperatureDifference) -> Option<Interval<f64>> {
+        let (low, high) = service_limits(&self.bench.sensor.curve, limit, self.at).ok()?;
+        match self.test {
+            Test::OhmsAtSensor => Some(Interval { low: low.ohms(), high: high.ohms() }),
+            Test::OhmsAtUnit => {
+                let series = self.subject.circuit.and_then(|circuit| circuit.series);
+                let ends = series.map_or(Some((0.0, 0.0)), |series| {
+                    series.limits.map(|limits| (limits.low.ohms(), limits.high.ohms()))
+                })?;
+                Some(Interval { low: low.ohms() + ends.0, high: high.ohms() + ends.1 })
+            }
+            Test::VoltsAtUnit | Test::VoltsAtSensor => {
+                let meter = self.instruments.meter(self.test);
+                let window = self.subject.circuit?.voltage_window(Interval { low, high }, meter.as_ref())?;
+                Some(Interval { low: window.low.volts(), high: window.high.volts() })
+            }
+            Test::VoltsUnplugged => None,
+        }
+    }
+
+    /// The temperature that the unit takes the sensor for, corrected for the meter.
+    fn believed(&self) -> Option<Temperature> {
+        let ohms = match self.test {
+            Test::OhmsAtSensor => Resistance::from_ohms(self.value),
+            Test::OhmsAtUnit => {
+                let series = self.subject.circuit.and_then(|circuit| circuit.series);
+                let series = series.map_or(0.0, |series| series.nominal.ohms());
+                Resistance::from_ohms(self.value - series)
+            }
+            Test::VoltsAtUnit => {
+                let meter = self.instruments.meter(self.test);
+                self.subject.circuit?.resistance(Voltage::from_volts(self.value), meter.as_ref())?
+            }
+            Test::VoltsAtSensor | Test::VoltsUnplugged => return None,
+        };
+        self.bench.sensor.curve.temperature(ohms).ok()
+    }
+
+    fn explained(&self, cause: &Cause) -> Explained {
+        let names: Vec<_> = self.bench.others.iter().map(|(sensor, _)| *sensor).collect();
+        let kind = cause.fault.kind();
+        let size = |end: fn(&Interval<f64>) -> f64| {
+            let sizes = cause.sizes.as_ref();
+            kind.zip(sizes).map(|(kind, sizes)| fault::in_unit(kind, end(sizes)))
+        };
+        let part = match cause.fault {
+            crate::physics::fault::Fault::OtherPart(index) => names.get(index).map(|other| other.id.clone()),
+            _ => None,
+        };
+        Explained {
+            fault: fault::key(&cause.fault),
+            size_low: size(|sizes| sizes.low),
+            size_high: size(|sizes| sizes.high),
+            unit: kind.map(fault::unit),
+            includes_none: cause.harmless,
+            part,
+            told: text::cause(self.words, cause, &names),
+        }
+    }
+
+    /// The reading with its unit, place and temperature.
+    fn told_reading(&self) -> String {
+        text::reading(self.words, self.value, self.test, self.at)
+    }
+}
+
+fn refused(_: DecisionError) -> Message {
+    Message::new("run-judge-no-number")
+}
+
+fn verdict_key(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Pass => "pass",
+        Verdict::Fail => "fail",
+        Verdict::Undecided => "undecided",
+    }
+}
