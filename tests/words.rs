@@ -15,6 +15,7 @@ const ROOMS: &[&str] = &[
     "doc",
     "fact",
     "finding",
+    "fit",
     "kind",
     "label",
     "load",

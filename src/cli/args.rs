@@ -53,6 +53,23 @@ pub enum Command {
     ///
     /// Example: bayleaf table curlew-cabin --from "0 °C" --to "40 °C" --step "5 K" --format csv
     Table(Table),
+
+    /// Fit thermistor formulas to the points of a table
+    ///
+    /// FILE holds the points as a manual prints them. A file named *.toml has the
+    /// keys of a table curve: temperature, resistance, points. Anything else is
+    /// columns separated by commas, semicolons or tabs below a line that names
+    /// their units, such as `°F,kΩ` or `temperature °C;min Ω;nominal Ω;max Ω`;
+    /// lines that begin with # are comments.
+    ///
+    /// Fitted are the beta formula and Steinhart–Hart with three and with four
+    /// terms, by least squares of 1/T in ln R. Shown are coefficients, residuals
+    /// in K and %, the row that looks mistyped, and the lines for a spec. CSV has
+    /// the residuals alone; JSON has all.
+    ///
+    /// Example: bayleaf fit points.csv
+    #[command(verbatim_doc_comment)]
+    Fit(Fit),
 }
 
 /// Where the specs are.
@@ -142,6 +159,18 @@ pub struct Table {
     /// Bay temperature, for figures that depend on it, such as a thermocouple's cold junction
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub at: Option<Temperature>,
+
+    /// Form of the output
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub format: Format,
+}
+
+/// Arguments of `fit`.
+#[derive(Debug, Args)]
+pub struct Fit {
+    /// A file of points: CSV, or TOML
+    #[arg(value_name = "FILE")]
+    pub file: PathBuf,
 
     /// Form of the output
     #[arg(long, value_enum, default_value_t = Format::Text)]

@@ -2,6 +2,7 @@
 
 mod args;
 mod check;
+mod fit;
 mod load;
 mod outcome;
 mod print;
@@ -17,5 +18,6 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Print(print) => print::run(&print),
         Command::Check(check) => check::run(&check),
         Command::Table(table) => table::run(&table),
+        Command::Fit(fit) => fit::run(&fit),
     }
 }

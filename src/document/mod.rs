@@ -8,6 +8,7 @@
 mod caution;
 mod figures;
 mod fingerprint;
+pub mod fit;
 mod furniture;
 mod list;
 mod marks;
