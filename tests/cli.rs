@@ -6,6 +6,9 @@ use std::process::{Command, Output};
 
 use tempfile::TempDir;
 
+#[path = "cli/fit.rs"]
+mod fit;
+
 const GOOD: &str = r#"
 [shop]
 title = "Saltmarsh Rescue"
@@ -269,7 +272,7 @@ fn help_of_every_command_has_an_example_and_the_exit_codes() {
     let folder = folder();
     let help = said(&bayleaf(folder.path(), &["--help"]));
     must_contain(&help, "Exit codes: 0 done; 1 the specs have errors");
-    for command in ["print", "check", "table"] {
+    for command in ["print", "check", "table", "fit"] {
         must_contain(&said(&bayleaf(folder.path(), &[command, "--help"])), "Example: bayleaf");
     }
 }

@@ -18,6 +18,7 @@ const ROOMS: &[&str] = &[
     "faults",
     "finding",
     "judge",
+    "fit",
     "kind",
     "label",
     "load",

@@ -73,6 +73,23 @@ pub enum Command {
     ///
     /// Example: bayleaf judge curlew-cabin --reading "1.42 V" --at "31 °C"
     Judge(Judge),
+
+    /// Fit thermistor formulas to the points of a table
+    ///
+    /// FILE holds the points as a manual prints them. A file named *.toml has the
+    /// keys of a table curve: temperature, resistance, points. Anything else is
+    /// columns separated by commas, semicolons or tabs below a line that names
+    /// their units, such as `°F,kΩ` or `temperature °C;min Ω;nominal Ω;max Ω`;
+    /// lines that begin with # are comments.
+    ///
+    /// Fitted are the beta formula and Steinhart–Hart with three and with four
+    /// terms, by least squares of 1/T in ln R. Shown are coefficients, residuals
+    /// in K and %, the row that looks mistyped, and the lines for a spec. CSV has
+    /// the residuals alone; JSON has all.
+    ///
+    /// Example: bayleaf fit points.csv
+    #[command(verbatim_doc_comment)]
+    Fit(Fit),
 }
 
 /// Where the specs are.
@@ -250,6 +267,18 @@ pub enum ReadingPlace {
     Sensor,
     /// Volts at the harness side of the sensor's plug, sensor unmated
     Unplugged,
+}
+
+/// Arguments of `fit`.
+#[derive(Debug, Args)]
+pub struct Fit {
+    /// A file of points: CSV, or TOML
+    #[arg(value_name = "FILE")]
+    pub file: PathBuf,
+
+    /// Form of the output
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub format: Format,
 }
 
 /// Forms of a table.

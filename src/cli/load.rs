@@ -74,7 +74,8 @@ pub(super) fn announce(from: &Origin, words: &Words) -> io::Result<()> {
     if *from == Origin::Demo { say(words.word("run-demo")) } else { Ok(()) }
 }
 
-fn show(findings: &[Finding], sources: &Sources, words: &Words) {
+/// Shows findings on standard error, and how many there are.
+pub(super) fn show(findings: &[Finding], sources: &Sources, words: &Words) {
     let colour = io::stderr().is_terminal() && std::env::var_os("NO_COLOR").is_none_or(|v| v.is_empty());
     let renderer = Renderer::new(sources, words, colour);
     for finding in findings {

@@ -3,6 +3,7 @@
 mod args;
 mod check;
 mod faults;
+mod fit;
 mod judge;
 mod load;
 mod outcome;
@@ -21,5 +22,6 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Table(table) => table::run(&table),
         Command::Faults(faults) => faults::run(&faults),
         Command::Judge(judge) => judge::run(&judge),
+        Command::Fit(fit) => fit::run(&fit),
     }
 }

@@ -42,7 +42,7 @@ pub(super) fn tell(words: &Words, from: &Origin, table: &Table, format: Format) 
 }
 
 /// Aligned columns, rounded as on a card, and below them what they rest on.
-fn text(words: &Words, table: &Table) -> io::Result<()> {
+pub(super) fn text(words: &Words, table: &Table) -> io::Result<()> {
     say(&table.title)?;
     for note in &table.notes {
         say(note)?;
@@ -81,7 +81,7 @@ pub(super) fn input(words: &Words, fact: &Fact) -> String {
 }
 
 /// Comma-separated values under the columns' names.
-fn csv(table: &Table) -> io::Result<()> {
+pub(super) fn csv(table: &Table) -> io::Result<()> {
     let quoted = |text: &str| {
         let plain = !text.contains(['"', ',', '\n', '\r']);
         if plain { text.to_owned() } else { format!("\"{}\"", text.replace('"', "\"\"")) }

@@ -10,6 +10,7 @@ mod caution;
 pub mod faults;
 mod figures;
 mod fingerprint;
+pub mod fit;
 mod furniture;
 pub mod judgement;
 mod list;

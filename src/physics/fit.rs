@@ -220,7 +220,7 @@ fn residual(curve: &Curve, &(at, of): &(Temperature, Resistance)) -> Result<Resi
 
 /// How many times the others' RMS a row must miss the formula through the others.
 ///
-/// Clean published tables of six rows and more, thinned and cut in every way of
+/// Clean published tables of five rows and more, thinned and cut in every way of
 /// tests/reference/fits.rs, stay below; a row wrong by a digit in the second
 /// place lies above. No source states a figure.
 const FAR_OFF: f64 = 20.0;
@@ -232,7 +232,7 @@ const NOT_SUSPECT: f64 = 0.15;
 /// The row of a falling table that looks mistyped.
 ///
 /// First asked are the neighbours, in ln R against 1/T
-/// ([`outlier`](super::curve::outlier::outlier)); they are blind to small
+/// ([`outlier`]); they are blind to small
 /// misprints towards the ends. Then each row is held against the three-term
 /// formula through all the others: it is suspect when it misses that formula by 20
 /// times what the others do, and by more than 0.15 K and its printed digits.

@@ -11,7 +11,7 @@ pub enum Slip {
     Swapped,
     /// One digit is another one.
     Digit,
-    /// The point stands one place too far left or right.
+    /// The point stands one or two places too far left or right, or is missing.
     Point,
     /// The number is a thousand times too large or too small: another prefix.
     Prefix,
@@ -35,7 +35,8 @@ const NEAR: f64 = 0.005;
 /// use bayleaf::quantity::{Slip, slip};
 /// assert_eq!(slip("5331", 5231.0), Some((Slip::Digit, "5231".to_owned())));
 /// assert_eq!(slip("5.825", 5.285), Some((Slip::Swapped, "5.285".to_owned())));
-/// assert_eq!(slip("532.5", 5.325), None);
+/// assert_eq!(slip("1249", 12.492), Some((Slip::Point, "12.49".to_owned())));
+/// assert_eq!(slip("5.825", 4.0), None);
 /// ```
 #[must_use]
 pub fn slip(written: &str, expected: f64) -> Option<(Slip, String)> {
@@ -52,7 +53,7 @@ pub fn slip(written: &str, expected: f64) -> Option<(Slip, String)> {
     let kinds = [
         (Slip::Swapped, swapped(written)),
         (Slip::Digit, other_digits(written)),
-        (Slip::Point, moved(written, &[-1, 1])),
+        (Slip::Point, moved(written, &[-1, 1, -2, 2])),
         (Slip::Prefix, moved(written, &[-3, 3])),
     ];
     kinds.into_iter().find_map(|(slip, candidates)| Some((slip, nearest(candidates)?)))

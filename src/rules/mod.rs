@@ -47,8 +47,10 @@ mod vent_rows;
 mod wire_drop;
 mod wire_size;
 
+pub use table_outlier::{Suspect, suspect_row};
+
 use crate::diag::{Findings, Place};
-use crate::spec::{Sensor, Set};
+use crate::spec::{At, Curve, Sensor, Set};
 
 /// Asks every rule.
 pub fn check(set: &Set, findings: &Findings) {
@@ -99,6 +101,14 @@ pub fn check(set: &Set, findings: &Findings) {
     for rule in rules {
         rule(set, findings);
     }
+}
+
+/// Asks the rules for tables about points that belong to no sensor yet.
+pub fn check_points(curve: &At<Curve>, findings: &Findings) {
+    let Curve::Table { rows, .. } = &curve.value else { return };
+    positive::check_rows(rows, findings);
+    table_one_way::check_rows(rows, &curve.place, findings);
+    table_outlier::check_rows(rows, findings);
 }
 
 /// Every sensor with the place of its id.

@@ -1,7 +1,7 @@
 //! A resistance or a voltage that is zero or less.
 
 use crate::diag::{Finding, Findings, Place};
-use crate::spec::{Curve, Set, Sourced};
+use crate::spec::{Curve, Row, Set, Sourced};
 use crate::words::Message;
 
 pub(super) fn check(set: &Set, findings: &Findings) {
@@ -16,16 +16,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
                 rule.value(resistance, |r| r.ohms());
             }
             Some(Curve::Table { rows, .. }) => {
-                for row in rows {
-                    let limits = row.limits.into_iter().flat_map(|(low, high)| [low, high]);
-                    let least = limits.map(|r| r.ohms()).fold(row.nominal.ohms(), |a: f64, b| a.min(b));
-                    if row.temperature.kelvins() <= 0.0 {
-                        let message = Message::new("rule-absolute-zero").with("row", row.written.join(", "));
-                        let label = Message::new("wanted-real-temperature");
-                        findings.report(Finding::error(message, row.place.clone(), label));
-                    }
-                    rule.number(least, &row.written.join(", "), &row.place);
-                }
+                check_rows(rows, findings);
             }
             Some(Curve::SteinhartHart { .. }) | None => {}
         }
@@ -118,6 +109,21 @@ fn loads(set: &Set, rule: &Rule<'_>) {
         rule.value(&wire.length, |l| l.metres());
         rule.value(&wire.current, |i| i.amperes());
         rule.value(&wire.drop_limit, |v| v.volts());
+    }
+}
+
+/// Every row of a table is at a temperature that exists, and above zero ohms.
+pub(super) fn check_rows(rows: &[Row], findings: &Findings) {
+    let rule = Rule { findings };
+    for row in rows {
+        let limits = row.limits.into_iter().flat_map(|(low, high)| [low, high]);
+        let least = limits.map(|r| r.ohms()).fold(row.nominal.ohms(), |a: f64, b| a.min(b));
+        if row.temperature.kelvins() <= 0.0 {
+            let message = Message::new("rule-absolute-zero").with("row", row.written.join(", "));
+            let label = Message::new("wanted-real-temperature");
+            findings.report(Finding::error(message, row.place.clone(), label));
+        }
+        rule.number(least, &row.written.join(", "), &row.place);
     }
 }
 

@@ -1,6 +1,6 @@
 //! A table has two rows or more, goes one way only, and keeps min below max.
 
-use crate::diag::{Finding, Findings};
+use crate::diag::{Finding, Findings, Place};
 use crate::quantity::Resistance;
 use crate::spec::{Curve, Row, Set};
 use crate::words::Message;
@@ -8,22 +8,28 @@ use crate::words::Message;
 pub(super) fn check(set: &Set, findings: &Findings) {
     for (_, sensor, _) in super::sensors(set) {
         let Some(curve) = &sensor.curve else { continue };
-        let Curve::Table { rows, .. } = &curve.value else { continue };
-        if rows.len() < 2 {
-            let message = Message::new("rule-few-rows").with("count", rows.len());
-            let label = Message::new("wanted-two-rows");
-            findings.report(Finding::error(message, curve.place.clone(), label));
+        if let Curve::Table { rows, .. } = &curve.value {
+            check_rows(rows, &curve.place, findings);
         }
-        for row in rows {
-            check_limits(row, findings);
-        }
-        check_columns(rows, findings);
-        let mut cold_first: Vec<&Row> = rows.iter().collect();
-        cold_first.sort_by(|a, b| a.temperature.celsius().total_cmp(&b.temperature.celsius()));
-        let falls = falls(&cold_first);
-        for pair in cold_first.windows(2) {
-            check_pair(pair[0], pair[1], falls, findings);
-        }
+    }
+}
+
+/// The rows of one table, whose name stands at `place`.
+pub(super) fn check_rows(rows: &[Row], place: &Place, findings: &Findings) {
+    if rows.len() < 2 {
+        let message = Message::new("rule-few-rows").with("count", rows.len());
+        let label = Message::new("wanted-two-rows");
+        findings.report(Finding::error(message, place.clone(), label));
+    }
+    for row in rows {
+        check_limits(row, findings);
+    }
+    check_columns(rows, findings);
+    let mut cold_first: Vec<&Row> = rows.iter().collect();
+    cold_first.sort_by(|a, b| a.temperature.celsius().total_cmp(&b.temperature.celsius()));
+    let falls = falls(&cold_first);
+    for pair in cold_first.windows(2) {
+        check_pair(pair[0], pair[1], falls, findings);
     }
 }
 

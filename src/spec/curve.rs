@@ -157,7 +157,7 @@ impl Curve {
 }
 
 /// Reads `points`: rows of `[temperature, resistance]` or `[temperature, min, nominal, max]`.
-fn read_table(reader: &Reader<'_>) -> Option<Curve> {
+pub(super) fn read_table(reader: &Reader<'_>) -> Option<Curve> {
     reader.require(&["temperature", "resistance", "points"]);
     let temperatures = [("°C", Unit::Celsius), ("°F", Unit::Fahrenheit), ("K", Unit::Kelvin)];
     let resistances = [("Ω", Unit::Ohm), ("ohm", Unit::Ohm), ("kΩ", Unit::Kiloohm), ("kohm", Unit::Kiloohm)];

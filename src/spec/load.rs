@@ -65,6 +65,14 @@ pub fn folder(folder: &Path, findings: &Findings) -> Sources {
     sources
 }
 
+/// Reads one file, whatever its name.
+#[must_use]
+pub fn file(path: &Path, findings: &Findings) -> Sources {
+    let mut sources = Sources::default();
+    read_file(path, &mut sources, findings);
+    sources
+}
+
 /// Reads the demo set that is built into the binary.
 #[must_use]
 pub fn demo() -> Sources {

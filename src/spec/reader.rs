@@ -15,7 +15,7 @@ use crate::quantity::{Misread, number};
 use crate::words::Message;
 
 mod lists;
-mod misread;
+pub(super) mod misread;
 
 pub use lists::Pair;
 

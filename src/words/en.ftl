@@ -97,6 +97,9 @@ wanted-tolerance = expected a tolerance, such as ± 1 %
 wanted-guard-size = expected more than 0 %, up to 300 %
 wanted-no-guard = expected only with `decision = "guarded"`
 wanted-not-empty = expected one vehicle and one group, or more
+wanted-columns = expected units: one temperature, and one resistance or three (min, nominal, max)
+wanted-as-many-cells = expected a cell for each column
+wanted-falling-points = expected fewer ohms when hotter, as NTC thermistors have
 wanted-fitted = expected a vehicle with this system
 wanted-every-control = expected every control point of its system in one of the three lists
 wanted-forced = expected one control point or more under `forces`
@@ -222,7 +225,7 @@ rule-outlier = row `{ $row }` lies { $percent } % off the curve of its neighbour
 rule-outlier-help = check this row against the source for a mistyped digit
 rule-outlier-digit = `{ $number }` would fit, with one digit another: check this row against the source
 rule-outlier-swapped = `{ $number }` would fit, with two digits in the other order: check this row against the source
-rule-outlier-point = `{ $number }` would fit, with the point one place on: check this row against the source
+rule-outlier-point = `{ $number }` would fit, with the point in another place: check this row against the source
 rule-outlier-prefix = `{ $number }` would fit, a thousand times off: check this row's unit against the source
 rule-range-beyond-table = `{ $range }` goes beyond the table, which ends at { $low } and { $high }
 rule-range-beyond-formula = `{ $range }` goes beyond what this curve is computed for, { $low } to { $high }
@@ -1013,3 +1016,32 @@ run-judge-no-number = this reading cannot be judged: it is no number that a mete
 run-judge-second-unit = both readings must be volts, or both ohms
 run-judge-second-outside = no sensor gives one of these readings: two readings say nothing together
 run-judge-second-too-near = the two readings do not differ by more than their doubt: take the second one further from the first temperature
+## Fits
+
+fit-empty = the file has no line that names the units
+fit-head = no columns of points are named by `{ $head }`
+fit-columns-help = begin with a line such as `°C,kΩ`, `temperature °F;resistance Ω` or `°C,Ω,Ω,Ω` (min, nominal, max); units are °C, °F or K, and Ω or kΩ
+fit-cells = { $found ->
+    [one] a row of 1 cell
+   *[other] a row of { $found } cells
+} where the first line has { $wanted }
+fit-cells-help = write numbers with a decimal point, and no separators between thousands
+fit-rises = resistance rises from { $cold } °C to { $hot } °C
+fit-rises-help = keep the points as a curve with model = "table"; platinum and silicon have models of their own
+fit-few-points = No fit: { $needed } points are needed, at least.
+fit-not-physical = No fit: a temperature or a resistance is that of no sensor.
+fit-not-falling = No fit: the resistance does not fall from row to row.
+fit-no-thermistor = No fit: the best coefficients are those of no thermistor over these temperatures.
+fit-points = { $points ->
+    [one] 1 point.
+   *[other] { $points } points.
+}
+fit-minimised = Least squares of the residuals of 1/T in ln R, all points weighing the same. Residuals are formula minus table.
+fit-no-suspect = No row looks mistyped.
+fit-suspect-line = Mistyped? { $what }: { $near }; { $help }. The fits include this row.
+fit-suspect-head = looks mistyped
+fit-suspect = yes
+fit-residuals = Residuals, formula minus table
+fit-misses = misses the points by { $rms-k } K or { $rms-percent } % (root mean square), at most by { $largest-k } K or { $largest-percent } %
+fit-exact = As many coefficients as points: no residual is left, which says nothing of how well the formula suits the part.
+fit-spec-note = fitted to { $points } points; name their source

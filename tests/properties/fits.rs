@@ -118,3 +118,70 @@ proptest! {
         prop_assert_eq!(found.map(|found| found.index), Some(wrong), "{:?}", found);
     }
 }
+
+/// Texts that are nearly files of points.
+fn texts() -> impl Strategy<Value = String> {
+    let piece = prop::sample::select(vec![
+        "°C",
+        "°F",
+        "kΩ",
+        "Ω",
+        "K",
+        "V",
+        ",",
+        ";",
+        "\t",
+        "\n",
+        "\r\n",
+        " ",
+        "#",
+        "\"",
+        "0",
+        "25",
+        "-40",
+        "1e9",
+        "5.325",
+        "2,75",
+        "32650",
+        "−10",
+        "nan",
+        "inf",
+        "1e400",
+        "[",
+        "]",
+        "=",
+        "points",
+        "temperature",
+        "resistance",
+    ]);
+    prop::collection::vec(piece, 0..40).prop_map(|pieces| pieces.concat())
+}
+
+proptest! {
+    #![proptest_config(crate::every_run())]
+
+    #[test]
+    fn any_file_of_points_is_read_or_has_a_finding(
+        text in prop_oneof![texts(), any::<String>()],
+        rows in texts(),
+        name in prop::sample::select(vec!["points.csv", "points.toml"]),
+    ) {
+        for text in [text, format!("°C,Ω\n{rows}")] {
+            let findings = bayleaf::diag::Findings::default();
+            let mut sources = bayleaf::diag::Sources::default();
+            sources.add(name.to_owned(), text.clone());
+            match bayleaf::spec::points(&sources, &findings) {
+                Some(curve) => {
+                    bayleaf::rules::check_points(&curve, &findings);
+                    if let bayleaf::spec::Curve::Table { rows, temperature_unit, .. } = curve.value {
+                        let words = bayleaf::words::Words::english();
+                        let fitted = bayleaf::document::fit::compose(&words, &rows, temperature_unit);
+                        prop_assert_eq!(fitted.table(&words, &rows).rows.len(), rows.len());
+                        prop_assert!(!fitted.lines(&words).is_empty());
+                    }
+                }
+                None => prop_assert!(findings.has_errors(), "{:?} is neither read nor refused", text),
+            }
+        }
+    }
+}

@@ -23,7 +23,7 @@ pub(super) fn inside(file: &str, text: &At<String>, part: &Range<usize>) -> Rang
 }
 
 /// The finding for a misread value.
-pub(super) fn finding(key: &str, written: &str, misread: &Misread, place: Place) -> Finding {
+pub(in crate::spec) fn finding(key: &str, written: &str, misread: &Misread, place: Place) -> Finding {
     let message = |id| Message::new(id).with("key", key).with("written", written);
     let wanted = |dimension: Dimension| {
         Message::new("wanted-quantity")
