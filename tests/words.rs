@@ -78,6 +78,15 @@ fn every_used_id_is_in_the_table_and_every_entry_is_used() {
 }
 
 #[test]
+fn no_id_stands_in_the_table_twice() {
+    // The later one would win, and the earlier one's users would print the other's words.
+    let mut seen = BTreeSet::new();
+    let words = Words::english();
+    let twice: Vec<_> = words.ids().iter().filter(|id| !seen.insert(id.as_str())).collect();
+    assert!(twice.is_empty(), "twice in src/words/en.ftl: {twice:?}");
+}
+
+#[test]
 fn gaps_are_filled_with_text_and_with_other_words() {
     let words = Words::english();
     let message =

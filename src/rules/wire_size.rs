@@ -12,7 +12,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         let Some(size) = &wire.size else { continue };
         if let (WireSize::Gauge(_), Some(class)) = (size.value, &wire.class) {
             let message = Message::new("rule-gauge-class").with("size", &size.written);
-            let finding = Finding::error(message, class.place.clone(), Message::new("wanted-no-class"));
+            let finding = Finding::error(message, class.place.clone(), Message::new("wanted-no-gauge-class"));
             findings.report(finding.because(size.place.clone(), Message::new("label-its-size")));
         }
         // Every listed size has both classes: either tells whether the size is one.

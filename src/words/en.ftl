@@ -60,7 +60,7 @@ wanted-reached = expected a current that a hot coil reaches
 wanted-at-most-whole = expected 100 % or less
 wanted-exponent = expected more than 0 and at most { $greatest }
 wanted-wire-size = the standard lists { $sizes } mm²
-wanted-no-class = expected no class for a gauge number
+wanted-no-gauge-class = expected no class for a gauge number
 wanted-conductors = expected 2 (out and return), or 1 where the body is the return
 wanted-wire-drop = expected a drop below this
 wanted-toml = expected valid TOML
@@ -644,10 +644,7 @@ run-no-such-document-near = there is no document, sheet or vehicle `{ $id }`; di
 run-nothing-to-print = the set has no card, and no sheet with a vehicle
 run-no-such-table = nothing with a table is called `{ $id }`
 run-no-such-table-near = nothing with a table is called `{ $id }`; did you mean `{ $near }`?
-run-no-such-table = there is no sensor, card, refrigerant or vent `{ $id }`
-run-no-such-table-near = there is no sensor, card, refrigerant or vent `{ $id }`; did you mean `{ $near }`?
 run-table-reversed = the table runs from { $from } to { $to }, which is colder
-run-table-outside = { $at } lies outside the range of sensor `{ $id }`, { $low } to { $high }
 run-junction-outside = a cold junction at { $at } lies outside thermometer `{ $id }`, { $low } to { $high }
 run-table-outside = { $at } lies outside the range of `{ $id }`, { $low } to { $high }
 run-table-step = a step of { $step } gives no table
@@ -750,9 +747,6 @@ table-formula-tolerance-temperature = Limits of R: the curve at T + δT and at T
 table-formula-steinhart-hart-4 = 1/T = a + b L + c L² + d L³ with L = ln(R/R₀), T in kelvin; R₀ is 1 Ω where no resistance is given (checked against published coefficients).
 table-formula-platinum = R = R₀ (1 + A t + B t²), below 0 °C + C (t − 100) t³ besides, t in °C; A = 3.9083·10⁻³, B = −5.775·10⁻⁷, C = −4.183·10⁻¹² (IEC 60751).
 table-formula-silicon = R = R₀ [1 + a (T − T₀) + b (T − T₀)²] (makers’ quadratic for silicon sensors).
-table-formula-points = Between points: monotone cubic of ln R over 1/T, through every point (checked against dropped rows of published tables).
-table-formula-tolerance-rated = Limits of R: R (1 ± δR) (R/R₀)^(± δB), the exact corners of the tolerances of R and B.
-table-formula-tolerance-temperature = Limits of R: the curve at T + δT and at T − δT.
 table-formula-tolerance-class = Limits of R: the curve at t + δt and at t − δt, with δt of the class: AA 0.1 + 0.0017 |t|, A 0.15 + 0.002 |t|, B 0.3 + 0.005 |t|, C 0.6 + 0.01 |t|, in K (IEC 60751).
 table-formula-tolerance-columns = Limits of R: the least and greatest columns of the source's own table, each interpolated by itself.
 table-formula-pull-up = V = Vref R / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-up (Kirchhoff's laws).
@@ -898,7 +892,7 @@ table-formula-motor = A = A₀ (Vm/V₀)ⁿ with A₀ at V₀ (a model; n about 
 table-formula-heat = W series = (Vb − Vm − wires) A; hottest at Vm/Vb = n/(n + 1).
 table-formula-bypass = Relay: Vb less the relay’s drop and the wires’.
 table-formula-wire-nominal = Ω nominal = n l ρ/A (1 + α (t − 20 °C)), ρ = 1/58 Ω mm²/m, α = 0.00393 /K (IEC 60028); n conductors of length l.
-table-formula-gauge = A = π d²/4, d = 0.127 mm × 92^((36 − gauge)/39) (ASTM B258; formula from memory, checked against a printed table).
+table-formula-wire-gauge = A = π d²/4, d = 0.127 mm × 92^((36 − gauge)/39) (ASTM B258; formula from memory, checked against a printed table).
 table-formula-wire-greatest = Ω max = the same with the greatest resistance at 20 °C of IEC 60228 (plain copper, as cable makers quote it; class 5 and 6 from 10 mm² up from memory).
 table-formula-wire-drop = V = A × Ω (Ohm’s law).
 

@@ -25,7 +25,7 @@ pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Resul
     };
     let dead = wire.current.is_some().then(|| words.word("table-note-wire-drop"));
     let greatest = wire.greatest.map(|_| "table-formula-wire-greatest");
-    let gauge = matches!(wire.size, WireSize::Gauge(_)).then_some("table-formula-gauge");
+    let gauge = matches!(wire.size, WireSize::Gauge(_)).then_some("table-formula-wire-gauge");
     let formulas = [Some("table-formula-wire-nominal"), gauge, greatest, Some("table-formula-wire-drop")];
     Ok(Table {
         title: wire.title.clone(),
