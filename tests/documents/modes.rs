@@ -12,7 +12,7 @@ fn table(id: &str) -> Table {
 
 fn text(cell: &Cell) -> String {
     match cell {
-        Cell::Text(text) => text.clone(),
+        Cell::Text(text) | Cell::Named(_, text) | Cell::Flag(_, text) => text.clone(),
         Cell::Missing => String::new(),
         Cell::Number(number) => number.to_string(),
     }
