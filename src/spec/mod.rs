@@ -7,8 +7,10 @@
 //! Invariant: nothing is silently dropped. An unknown key is a finding, and a
 //! value that is not there stays `None`.
 
+mod actuator;
 mod card;
 mod circuit;
+mod coded;
 mod connector;
 mod control;
 mod curve;
@@ -16,38 +18,46 @@ mod demo;
 mod driver;
 mod duplicate;
 mod instrument;
+mod light;
 mod load;
 mod mode;
 mod panel;
 mod reader;
 mod refrigerant;
+mod roles;
 mod sensor;
 mod set;
 mod sheet;
 mod shop;
 mod syntax;
+mod transducer;
 mod value;
 mod vehicle;
 mod vent;
 mod wire;
 
+pub use actuator::{Actuator, Feedback, LoadTo, Motor, Stop, Stops, Sweep};
 pub use card::Card;
 pub use circuit::{Circuit, Converter, OtherReader, Topology};
+pub use coded::{Code, Contacts, DoorPosition, Ladder, LadderKind};
 pub use connector::{Connector, Pin, Side, View};
 pub use control::Control;
 pub use curve::{Curve, Row};
 pub use demo::DEMO;
 pub use driver::{Blower, BlowerControl, Coil, Displacement, Drive, Driver, DriverKind, DriverPins, Limits};
 pub use instrument::{Instrument, InstrumentKind, Range};
+pub use light::{Light, LightCircuit, LightTopology};
 pub use load::{demo, folder};
 pub use mode::{Force, Mode};
 pub use panel::Panel;
 pub use reader::Pair;
 pub use refrigerant::Refrigerant;
+pub use roles::{Role, RolePin};
 pub use sensor::{Pins, SelfHeating, Sensor, Tolerance};
 pub use set::{Entries, Entry, Set};
 pub use sheet::{Group, Measure, Sheet, SheetRow, Spot};
 pub use shop::{Decision, Paper, Shop, System};
+pub use transducer::{LinePoint, Sense, Transducer};
 pub use value::{At, Sourced};
 pub use vehicle::Vehicle;
 pub use vent::{Position, Vent};
