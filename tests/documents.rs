@@ -296,3 +296,56 @@ fn a_thermocouple_has_a_table_for_the_bay() {
     }
     assert!(table.inputs.iter().any(|fact| fact.written.as_deref() == Some("K")), "{:?}", table.inputs);
 }
+
+/// The cell of a column in the row whose first cell is `row`, as a number.
+fn number_in(table: &document::table::Table, row: &str, key: &str) -> f64 {
+    let column = table.columns.iter().position(|column| column.key == key).expect("the column is there");
+    let named = |cells: &&Vec<document::table::Cell>| table.columns[0].text(&cells[0]) == row;
+    match table.rows.iter().find(named).map(|cells| &cells[column]) {
+        Some(document::table::Cell::Number(number)) => *number,
+        other => panic!("{row}, {key}: {other:?}"),
+    }
+}
+
+#[test]
+fn the_tables_of_actuators_lights_and_transducers_follow_from_their_values() {
+    let (model, words) = (demo(), Words::english());
+    let table = |id: &str| {
+        let ask = document::table::Ask { id, ..document::table::Ask::default() };
+        document::table::of(&model, &words, &ask).expect("it has a table")
+    };
+    let close = |found: f64, wanted: f64| assert!((found - wanted).abs() < 1e-9, "{found}, {wanted}");
+    let mix = table("heron-mix");
+    close(number_in(&mix, "coldest", "voltage_min_v"), 4.9 * 0.08);
+    close(number_in(&mix, "hottest", "voltage_max_v"), 5.1 * 0.92);
+    close(number_in(&mix, "hottest", "ratio_nom"), 0.89);
+    // u/(1 + 0.051 u (1 − u)) half-way between 11 % and 89 %, by bisection in another language.
+    let half = &mix.rows[5];
+    let document::table::Cell::Number(ratio) = half[6] else { panic!("{half:?}") };
+    close(ratio, 0.496_096_201_515);
+    let mode = table("curlew-mode");
+    close(number_in(&mode, "face and floor", "voltage_nom_v"), 5.0 * 150.0 / 1150.0);
+    close(number_in(&mode, "face and floor", "voltage_max_v"), 5.1 * 158.0 / (158.0 + 990.0));
+    let sun = table("curlew-sun");
+    close(number_in(&sun, "500", "voltage_nom_v"), 0.4e-3 * 3900.0);
+    close(number_in(&sun, "500", "voltage_max_v"), (0.5e-3 + 2e-6) * 3939.0);
+    let discharge = table("heron-discharge");
+    // 2000 kPa over 6.894757293168361 kPa for each psi.
+    close(number_in(&discharge, "2\u{202f}000", "ratio_nom"), 0.1 + 0.8 * 290.075_475_459_5 / 450.0);
+    for id in model.actuators.keys().chain(model.lights.keys()).chain(model.transducers.keys()) {
+        let table = table(id);
+        assert!(!table.rows.is_empty() && !table.formulas.is_empty() && !table.inputs.is_empty(), "{id}");
+        for row in &table.rows {
+            assert_eq!(row.len(), table.columns.len(), "{id}");
+        }
+        for note in table.notes.iter().chain(&table.formulas) {
+            assert!(!note.contains('⟨') && !note.contains('{'), "{id}: {note}");
+        }
+    }
+    let ask = document::table::Ask {
+        id: "heron-mix",
+        from: Some(Temperature::from_celsius(3.0)),
+        ..document::table::Ask::default()
+    };
+    assert!(document::table::of(&model, &words, &ask).is_err(), "travel is no temperature");
+}

@@ -17,6 +17,8 @@ mod air;
 mod facts;
 mod load;
 mod modes;
+mod part_facts;
+mod parts;
 
 /// Builds the model; `None` where the set lacks what every set must have.
 ///
@@ -51,6 +53,9 @@ pub fn build(set: &Set) -> Option<Model> {
         multimeters: instruments(set, InstrumentKind::Multimeter, multimeter_of)?,
         drivers: all(&set.drivers, load::build_driver)?,
         wires: all(&set.wires, load::build_wire)?,
+        actuators: all(&set.actuators, |id, actuator| parts::actuator(set, id, actuator))?,
+        lights: all(&set.lights, |id, light| parts::light(set, id, light))?,
+        transducers: all(&set.transducers, |id, transducer| parts::transducer(set, id, transducer))?,
         vehicles: all(&set.vehicles, |id, vehicle| {
             Some(Vehicle {
                 id: id.to_owned(),

@@ -3,6 +3,11 @@
 //! Rules call these too: a rule that needs the curve asks for it here and
 //! stays silent where there is none, because another rule has said why.
 
+mod parts;
+
+pub(super) use parts::{feedback, sense};
+pub use parts::{ladder, ladder_contacts, light, transducer, truth_table};
+
 use crate::physics::circuit;
 use crate::physics::curve::{
     BetaCurve, Curve, CurveError, Platinum, SiliconPtc, SteinhartHart, SteinhartHart4, Table,

@@ -5,11 +5,13 @@
 //!
 //! Invariant: this room reads no file and computes no reading.
 
+mod actuator;
 mod build;
 mod convert;
 mod driver;
 mod fact;
 mod instrument;
+mod light;
 pub mod load;
 mod mode;
 mod panel;
@@ -18,22 +20,28 @@ mod pins;
 mod refrigerant;
 mod sensor;
 pub mod strip;
+mod transducer;
 mod vent;
 mod wire;
 
 use std::collections::BTreeMap;
 
+pub use actuator::{Actuator, Contacts, PositionLadder, Stop, Stops, Sweep};
 pub use build::build;
-pub use convert::{bits_of, circuit, curve, tolerance};
+pub use convert::{
+    bits_of, circuit, curve, ladder, ladder_contacts, light, tolerance, transducer, truth_table,
+};
 pub use driver::{Blower, Coil, Driver, Load, Solenoid, Step};
 pub use fact::Fact;
 pub use instrument::{Hygrometer, Multimeter, PressureGauge, Thermometer};
+pub use light::Light;
 pub use mode::{Control, Mode, ModeSet};
 pub use panel::{Panel, printed_scales};
 pub use paper::{Card, Group, Row, Sheet};
-pub use pins::{PinEnd, PinUse};
+pub use pins::{PinEnd, PinUse, RolePin};
 pub use refrigerant::Refrigerant;
 pub use sensor::{Points, Sensor};
+pub use transducer::Transducer;
 pub use vent::{CabinAir, MOST_ROWS as MOST_VENT_ROWS, Position, Vent, steps as vent_steps};
 pub use wire::Wire;
 
@@ -63,6 +71,12 @@ pub struct Model {
     pub drivers: BTreeMap<String, Driver>,
     /// Wires by id.
     pub wires: BTreeMap<String, Wire>,
+    /// Actuators by id.
+    pub actuators: BTreeMap<String, Actuator>,
+    /// Light sensors by id.
+    pub lights: BTreeMap<String, Light>,
+    /// Pressure transducers by id.
+    pub transducers: BTreeMap<String, Transducer>,
     /// Vehicles by id.
     pub vehicles: BTreeMap<String, Vehicle>,
     /// Cards by id.

@@ -1,7 +1,7 @@
 //! Which pins a sensor has at one end of its wires, and how they are seen.
 
 use super::fact::Fact;
-use crate::spec::{Side, View};
+use crate::spec::{Role, Side, View};
 
 /// A connector at one end of a sensor's wires.
 #[derive(Debug, Clone)]
@@ -43,6 +43,15 @@ pub struct PinUse {
     pub fact: Fact,
     /// The wire's colour letters and size, where the connector's table has them.
     pub wire: Option<Fact>,
+}
+
+/// One pin of an actuator, a light sensor or a transducer.
+#[derive(Debug, Clone)]
+pub struct RolePin {
+    /// What it does.
+    pub role: Role,
+    /// Which one it is.
+    pub pin: PinUse,
 }
 
 impl PinUse {

@@ -115,6 +115,26 @@ scalar!(
     [KilojoulePerKilogram, JoulePerKilogram]
 );
 
+impl Pressure {
+    /// In kilopascals.
+    #[must_use]
+    pub fn kilopascals(self) -> f64 {
+        Unit::Kilopascal.number_of(self.0)
+    }
+
+    /// In bars.
+    #[must_use]
+    pub fn bars(self) -> f64 {
+        Unit::Bar.number_of(self.0)
+    }
+
+    /// In pounds-force per square inch.
+    #[must_use]
+    pub fn pounds_per_square_inch(self) -> f64 {
+        Unit::PoundPerSquareInch.number_of(self.0)
+    }
+}
+
 /// Writes the shortest form that reads back as the same value: `4.7 kΩ`.
 ///
 /// The largest unit that leaves no zero before the point, or the SI unit where

@@ -28,6 +28,12 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     for wire in set.wires.values() {
         rule.link("system", &wire.item.system, &set.systems);
     }
+    let actuators = set.actuators.values().map(|entry| &entry.item.system);
+    let lights = set.lights.values().map(|entry| &entry.item.system);
+    let transducers = set.transducers.values().map(|entry| &entry.item.system);
+    for system in actuators.chain(lights).chain(transducers) {
+        rule.link("system", system, &set.systems);
+    }
     for vehicle in set.vehicles.values() {
         rule.link("system", &vehicle.item.system, &set.systems);
     }

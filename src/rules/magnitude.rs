@@ -1,5 +1,6 @@
 //! A value of a size that nobody would fit: a slip of the unit's prefix.
 
+use super::part_circuits;
 use crate::diag::{Finding, Findings};
 use crate::quantity::{Resistance, Scalar, SpecificEnthalpy, Toleranced};
 use crate::spec::{Curve, Set, Sourced};
@@ -14,6 +15,8 @@ const REFERENCE_VOLTS: (f64, f64) = (1.0, 30.0);
 const BATTERY_VOLTS: (f64, f64) = (5.0, 60.0);
 const OFFSET_VOLTS: (f64, f64) = (0.0001, 1.0);
 const DISSIPATION: (f64, f64) = (1e-4, 0.1);
+const LIGHT_AMPERES: (f64, f64) = (1e-6, 0.1);
+const MOTOR_AMPERES: (f64, f64) = (1e-3, 20.0);
 const SERVICE_KELVINS: (f64, f64) = (0.1, 30.0);
 const MODE_SECONDS: (f64, f64) = (0.1, 600.0);
 const SOAK_KELVINS: (f64, f64) = (0.01, 10.0);
@@ -63,6 +66,18 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     for vent in set.vents.values().map(|entry| &entry.item) {
         let kilojoules = |duty: &Toleranced<SpecificEnthalpy>| duty.nominal.joules_per_kilogram() / 1e3;
         rule.value(&vent.duty, DUTY_KILOJOULES, "kJ/kg", kilojoules);
+    }
+    for part in part_circuits::resistors(set) {
+        outside(part, part.value.nominal.ohms(), CIRCUIT_OHMS, "Ω", findings);
+    }
+    for part in part_circuits::references(set) {
+        outside(part, part.value.nominal.volts(), REFERENCE_VOLTS, "V", findings);
+    }
+    for light in set.lights.values() {
+        rule.value(&light.item.current, LIGHT_AMPERES, "A", |current| current.nominal.amperes());
+    }
+    for motor in set.actuators.values().filter_map(|actuator| actuator.item.motor.as_ref()) {
+        rule.value(&motor.current, MOTOR_AMPERES, "A", |current| current.high.amperes());
     }
     for system in set.systems.values() {
         rule.part(&system.item.battery, BATTERY_VOLTS, "V");

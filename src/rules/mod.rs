@@ -7,6 +7,7 @@
 mod beta_plausible;
 mod coefficients_plausible;
 mod coil_plausible;
+mod contact_codes;
 mod control_forced;
 mod control_reached;
 mod control_values;
@@ -20,6 +21,8 @@ mod drive_steps;
 mod duty_tolerance;
 mod elevation;
 mod high_voltage;
+mod ladder_decidable;
+mod light_saturates;
 mod links;
 mod magnitude;
 mod mode_complete;
@@ -30,6 +33,7 @@ mod mode_same;
 mod mode_values;
 mod nominal_battery;
 mod panel_scales;
+mod part_circuits;
 mod pins;
 mod positive;
 mod range_known;
@@ -37,11 +41,13 @@ mod refrigerant_range;
 mod set_points;
 mod sheet_fits;
 mod shop_named;
+mod stops_apart;
 mod strip_rows;
 mod table_one_way;
 mod table_outlier;
 mod tolerance_form;
 mod tolerance_missing;
+mod transducer_line;
 mod vent_air;
 mod vent_rows;
 mod wire_drop;
@@ -57,6 +63,7 @@ pub fn check(set: &Set, findings: &Findings) {
     let rules = [
         beta_plausible::check,
         coefficients_plausible::check,
+        contact_codes::check,
         control_forced::check,
         control_values::check,
         converter::check,
@@ -71,6 +78,8 @@ pub fn check(set: &Set, findings: &Findings) {
         elevation::check,
         drive_steps::check,
         high_voltage::check,
+        ladder_decidable::check,
+        light_saturates::check,
         links::check,
         magnitude::check,
         mode_complete::check,
@@ -88,6 +97,7 @@ pub fn check(set: &Set, findings: &Findings) {
         refrigerant_range::check,
         sheet_fits::check,
         shop_named::check,
+        stops_apart::check,
         strip_rows::check,
         table_one_way::check,
         table_outlier::check,
@@ -97,6 +107,7 @@ pub fn check(set: &Set, findings: &Findings) {
         vent_rows::check,
         wire_drop::check,
         wire_size::check,
+        transducer_line::check,
     ];
     for rule in rules {
         rule(set, findings);

@@ -21,28 +21,41 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             one_connector(pins, findings);
             // A return, or a reference, is shared by many sensors; a signal is not.
             let roles = [(&pins.signal, true), (&pins.return_, false), (&pins.ground, false)];
-            take(set, system, roles, &mut used, findings);
+            take(set, system, given(roles), &mut used, findings);
         }
     }
     for driver in set.drivers.values().map(|entry| &entry.item) {
         let system = driver.system.as_ref().map_or("", |system| &system.value);
         if let Some(pins) = &driver.pins {
             let roles = [(&pins.control, true), (&pins.feed, false), (&pins.ground, false)];
-            take(set, system, roles, &mut used, findings);
+            take(set, system, given(roles), &mut used, findings);
         }
     }
+    let actuators = set.actuators.values().map(|entry| (&entry.item.system, &entry.item.pins));
+    let lights = set.lights.values().map(|entry| (&entry.item.system, &entry.item.pins));
+    let transducers = set.transducers.values().map(|entry| (&entry.item.system, &entry.item.pins));
+    for (system, pins) in actuators.chain(lights).chain(transducers) {
+        let system = system.as_ref().map_or("", |system| &system.value);
+        take(set, system, pins.iter().map(|pin| (&pin.pin, pin.role.is_own())), &mut used, findings);
+    }
+}
+
+/// The pins that are there.
+fn given<const N: usize>(
+    roles: [(&Option<Sourced<String>>, bool); N],
+) -> impl Iterator<Item = (&Sourced<String>, bool)> {
+    roles.into_iter().filter_map(|(pin, signal)| Some((pin.as_ref()?, signal)))
 }
 
 /// Notes who uses these pins, and reports those that are not there or taken.
 fn take<'a>(
     set: &Set,
     system: &'a str,
-    roles: [(&'a Option<Sourced<String>>, bool); 3],
+    roles: impl Iterator<Item = (&'a Sourced<String>, bool)>,
     used: &mut BTreeMap<&'a str, Use<'a>>,
     findings: &Findings,
 ) {
     for (pin, signal) in roles {
-        let Some(pin) = pin else { continue };
         if !exists(set, pin, findings) {
             continue;
         }

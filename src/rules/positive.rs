@@ -1,5 +1,6 @@
 //! A resistance or a voltage that is zero or less.
 
+use super::part_circuits;
 use crate::diag::{Finding, Findings, Place};
 use crate::spec::{Curve, Row, Set, Sourced};
 use crate::words::Message;
@@ -69,6 +70,31 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         rule.value(&vent.duty, |duty| duty.nominal.joules_per_kilogram());
         rule.value(&vent.ambient_step, |k| k.kelvins());
         rule.value(&vent.humidity_step, |part| part.part());
+    }
+    for part in part_circuits::resistors(set) {
+        rule.number(part.value.nominal.ohms(), &part.written, &part.place);
+    }
+    for part in part_circuits::references(set) {
+        rule.number(part.value.nominal.volts(), &part.written, &part.place);
+    }
+    for light in set.lights.values().map(|entry| &entry.item) {
+        rule.value(&light.current, |current| current.nominal.amperes());
+        rule.value(&light.at, |at| at.watts_per_square_metre());
+        rule.value(&light.dark, |dark| dark.amperes());
+        rule.value(&light.least_span, |span| span.volts());
+    }
+    for actuator in set.actuators.values().map(|entry| &entry.item) {
+        if let Some(sweep) = &actuator.sweep {
+            rule.value(&sweep.time, |time| time.seconds());
+        }
+        if let Some(motor) = &actuator.motor {
+            rule.value(&motor.current, |current| current.high.amperes());
+        }
+        let contacts = actuator.contacts.as_ref().map(|contacts| &contacts.closed);
+        let ladder = actuator.ladder.as_ref().map(|ladder| &ladder.closed);
+        for closed in contacts.into_iter().chain(ladder) {
+            rule.value(closed, |closed| closed.ohms());
+        }
     }
     for card in set.cards.values() {
         rule.value(&card.item.step, |k| k.kelvins());

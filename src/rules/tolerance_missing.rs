@@ -1,5 +1,6 @@
 //! A part of a circuit, or a coil, without a tolerance: its figures get no limits.
 
+use super::part_circuits;
 use crate::diag::{Finding, Findings};
 use crate::quantity::{Scalar, Toleranced};
 use crate::spec::{Set, Sourced};
@@ -28,6 +29,11 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             part_without(&drive.diode_drop, AMPERES, findings);
         }
     }
+    part_circuits::resistors(set).for_each(|part| without(part, VOLTS, findings));
+    part_circuits::references(set).for_each(|part| without(part, VOLTS, findings));
+    for light in set.lights.values() {
+        part_without(&light.item.current, VOLTS, findings);
+    }
 }
 
 /// Which limits are lost.
@@ -35,7 +41,15 @@ const VOLTS: &str = "rule-no-limits";
 const AMPERES: &str = "rule-no-current-limits";
 
 fn part_without<T: Scalar>(part: &Option<Sourced<Toleranced<T>>>, id: &'static str, findings: &Findings) {
-    let Some(part) = part.as_ref().filter(|part| part.value.limits.is_none()) else { return };
+    if let Some(part) = part {
+        without(part, id, findings);
+    }
+}
+
+fn without<T: Scalar>(part: &Sourced<Toleranced<T>>, id: &'static str, findings: &Findings) {
+    if part.value.limits.is_some() {
+        return;
+    }
     let message = Message::new(id).with("written", &part.written);
     let finding = Finding::warning(message, part.place.clone(), Message::new("wanted-tolerance"));
     findings.report(finding.help(Message::new("rule-no-limits-help").with("written", &part.written)));

@@ -10,12 +10,14 @@ macro_rules! spec {
 /// Every file of the demo set: its path below `specs/` and its text.
 pub const DEMO: &[(&str, &str)] = &[
     spec!("curlew/air.toml"),
+    spec!("curlew/actuators.toml"),
     spec!("curlew/connectors.toml"),
     spec!("curlew/drivers.toml"),
     spec!("curlew/modes.toml"),
     spec!("curlew/papers.toml"),
     spec!("curlew/sensors.toml"),
     spec!("heron/air.toml"),
+    spec!("heron/actuators.toml"),
     spec!("heron/connectors.toml"),
     spec!("heron/drivers.toml"),
     spec!("heron/modes.toml"),

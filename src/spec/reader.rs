@@ -82,7 +82,8 @@ impl<'a> Reader<'a> {
         self.text_of(key, value, "wanted-text")
     }
 
-    fn text_of(
+    /// The text of a value that is read by hand.
+    pub(super) fn text_of(
         &self,
         key: &str,
         value: &'a Spanned<DeValue<'a>>,
@@ -162,6 +163,19 @@ impl<'a> Reader<'a> {
                 None
             }
         }
+    }
+
+    /// Several quantities, each a string.
+    pub(super) fn sourced_list<T>(
+        &self,
+        key: &'static str,
+        read: impl Fn(&str) -> Result<T, Misread>,
+    ) -> Option<Vec<Sourced<T>>> {
+        let items = self.list(key)?;
+        // Every bad item is reported before the list as a whole is given up.
+        let all: Vec<Option<Sourced<T>>> =
+            items.value.iter().map(|value| self.quantity_of(key, value, &read)).collect();
+        all.into_iter().collect()
     }
 
     /// True or false, bare or as `{ value = true, source = "…" }`.

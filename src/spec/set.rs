@@ -10,8 +10,8 @@ use super::reader::{File, Reader, unknown};
 use super::syntax;
 use super::value::At;
 use super::{
-    Card, Connector, Control, Driver, Instrument, Mode, Panel, Refrigerant, Sensor, Sheet, Shop, System,
-    Vehicle, Vent, Wire,
+    Actuator, Card, Connector, Control, Driver, Instrument, Light, Mode, Panel, Refrigerant, Sensor, Sheet,
+    Shop, System, Transducer, Vehicle, Vent, Wire,
 };
 use crate::diag::{Finding, Findings, Place, Sources};
 use crate::words::Message;
@@ -21,6 +21,9 @@ const KINDS: &[&str] = &[
     "shop",
     "system",
     "sensor",
+    "actuator",
+    "light",
+    "transducer",
     "connector",
     "control",
     "driver",
@@ -59,6 +62,12 @@ pub struct Set {
     pub systems: Entries<System>,
     /// Sensors by id.
     pub sensors: Entries<Sensor>,
+    /// Actuators by id.
+    pub actuators: Entries<Actuator>,
+    /// Light sensors by id.
+    pub lights: Entries<Light>,
+    /// Pressure transducers by id.
+    pub transducers: Entries<Transducer>,
     /// Connectors by id.
     pub connectors: Entries<Connector>,
     /// Control points by id.
@@ -111,6 +120,11 @@ impl Set {
                 "shop" => self.read_shop(file, table, place),
                 "system" => read_kind(file, name, table, &mut self.systems, System::read),
                 "sensor" => read_kind(file, name, table, &mut self.sensors, Sensor::read),
+                "actuator" => read_kind(file, name, table, &mut self.actuators, Actuator::read),
+                "light" => read_kind(file, name, table, &mut self.lights, Light::read),
+                "transducer" => {
+                    read_kind(file, name, table, &mut self.transducers, Transducer::read);
+                }
                 "connector" => read_kind(file, name, table, &mut self.connectors, Connector::read),
                 "driver" => read_kind(file, name, table, &mut self.drivers, Driver::read),
                 "wire" => read_kind(file, name, table, &mut self.wires, Wire::read),

@@ -63,6 +63,7 @@ wanted-wire-size = the standard lists { $sizes } mm²
 wanted-no-gauge-class = expected no class for a gauge number
 wanted-conductors = expected 2 (out and return), or 1 where the body is the return
 wanted-wire-drop = expected a drop below this
+wanted-position = expected ["name", "101"], ["name", 2] or ["name", "open"]
 wanted-toml = expected valid TOML
 wanted-utf8 = expected UTF-8 text
 wanted-id = expected letters A to Z, digits, `-` and `_`, at most { $longest } of them
@@ -117,6 +118,20 @@ label-needs-elevation = its figures depend on the air pressure of the site
 label-its-fluid = its saturation is known there only
 label-takes-cabin-air = takes in cabin air
 label-other-step = the other step is here
+wanted-inside-reference = expected 0 % to 100 %
+wanted-above-low-stop = expected a window that starts above { $low }
+wanted-contacts = expected 1 to { $most } names
+wanted-code-length = expected { $count ->
+    [one] a code of 1 digit, or 0
+   *[other] a code of { $count } digits, or a contact's number below { $count }
+}, or "open"
+wanted-own-code = expected a code that no other position has
+wanted-one-contact = expected one contact to switch between neighbours
+wanted-own-window = expected a window of its own
+wanted-smaller-resistor = expected at most { $most } for full sun, 1000 W/m²
+wanted-clamp = expected at most { $low } to at least { $high }
+wanted-line = expected a point above and beyond the lower one
+wanted-above = expected more than { $low }
 label-first = first given here
 label-second = given again here
 label-first-use = first used here
@@ -142,6 +157,11 @@ label-needs-shop = this paper would carry the shop's name
 label-direction = the direction is stated here
 label-battery = the battery is given here
 label-its-size = its size is given here
+label-window = the window
+label-low-stop = the low stop
+label-low-end = the low end
+label-position-before = the position before
+label-photocurrent = the photocurrent
 
 ## Loading
 
@@ -176,6 +196,7 @@ spec-empty-text-help = leave the key out where the value is not known: it then p
 spec-unknown-word = `{ $key }` cannot be `{ $found }`
 spec-bad-row = a row that is not a point of a curve
 spec-bad-pair = an entry of `{ $key }` is not a pair
+spec-bad-position = a row that is not a position of contacts
 
 ## Quantities
 
@@ -325,6 +346,27 @@ rule-no-such-share = `{ $written }` is not a share that can be
 rule-cabin-missing = a position takes in cabin air, but there is no `{ $key }`: its figures are NOT GIVEN
 rule-cabin-help = add `cabin = "… °C"` and `cabin_humidity = "… %"`
 rule-vent-rows = these steps make a table of { $rows } rows
+rule-stop-outside = a stop cannot read { $written } of the reference
+rule-stop-nominal = { $written } lies outside its own window
+rule-stops-reversed = the low stop ({ $low }) reads more than the high one ({ $high })
+rule-stops-reversed-help = `low` is the stop with fewer volts, whichever way the door goes: change the two over
+rule-stops-overlap = the windows of the stops, { $low } and { $high }, overlap: a reading in both is at no stop
+rule-contact-count = { $count ->
+    [one] 1 contact
+   *[other] { $count } contacts
+} on one actuator
+rule-code-length = the code of position `{ $position }` is not for the contacts that are there
+rule-code-twice = positions `{ $first }` and `{ $second }` have one code
+rule-code-jump = from `{ $from }` to `{ $to }` { $count } contacts switch
+rule-code-jump-help = check the codes; if they are right, { $codes } may be seen for a moment on the way
+rule-ladder-overlap = no reading tells `{ $first }` ({ $first_window }) from `{ $second }` ({ $second_window })
+rule-ladder-overlap-help = check resistors and tolerances against the source; if they are right, the part cannot be judged by volts here
+rule-light-saturates = with { $resistor } the reading stands at its end from { $irradiance } on
+rule-ratio-outside = an output cannot be { $written } of the reference
+rule-clamp-cuts = the output's ends, { $clamp }, cut off a part of the line from { $low } to { $high }
+rule-line-reversed = the high end ({ $high }) is not above the low end ({ $low })
+rule-line-reversed-help = change `low` and `high` over, or check both against the source
+rule-transducer = these values make no transducer: { $reason }
 sheet-thermometer = Thermometer
 sheet-multimeter = Multimeter
 kind-thermometer = thermometer
@@ -375,6 +417,41 @@ fact-component-pins = Pins at sensor
 fact-signal-pin = Signal pin
 fact-return-pin = Return pin
 fact-ground-pin = Ground pin
+fact-reference-pin = Reference pin
+fact-motor-pin = Motor pin
+fact-contact-pin = Contact pin
+fact-common-pin = Common pin of the contacts
+fact-moves = Moves
+fact-track = Track of the potentiometer
+fact-track-ends = Resistance at each end of the track
+fact-wiper-contact = Contact of the wiper
+fact-wiper-load = Load on the wiper
+fact-stop-low = Low stop, V/Vref
+fact-stop-high = High stop, V/Vref
+fact-stop-nominal = Nominal stop, V/Vref
+fact-contact-closed = Closed contact, at most
+fact-positions = Positions
+fact-ladder-resistor = Resistor of the ladder
+fact-ladder-end = Resistor at the end of the ladder
+fact-sweep-time = End to end, at most
+fact-sweep-step = Largest step, of the travel
+fact-sweep-dead-band = Dead band, of the travel
+fact-sweep-hysteresis = Up against down, of the travel
+fact-free-run-current = Motor current, free run
+fact-plain-dc = Direct-current motor without electronics
+fact-recalibration = Learning the stops again
+fact-photocurrent = Photocurrent
+fact-photocurrent-at = … at
+fact-photocurrent-tolerance = Tolerance of photocurrent
+fact-dark-current = Dark current, at most
+fact-load-resistor = Load resistor
+fact-least-span = Covered against lit, at least
+fact-line-low-pressure = Low end, pressure
+fact-line-low-ratio = Low end, V/Vref
+fact-line-high-pressure = High end, pressure
+fact-line-high-ratio = High end, V/Vref
+fact-span-accuracy = Accuracy, of the span
+fact-clamp = Ends of the output
 fact-wire = Wire
 fact-view = View of connector
 fact-side = Side of connector
@@ -650,6 +727,7 @@ run-table-outside = { $at } lies outside the range of `{ $id }`, { $low } to { $
 run-table-step = a step of { $step } gives no table
 run-table-no-step = the table of `{ $id }` has no steps of temperature: leave `--step` out
 run-table-no-temperatures = the table of `{ $id }` does not depend on temperature: leave `--from` and `--to` out
+run-table-not-over-temperature = the figures of `{ $id }` do not run over temperature: leave out --from, --to and --step
 run-table-no-meter = Volts without the load of a meter.
 run-table-meter = Volts with a { $input } meter.
 run-bay-outside = { $at } lies outside the range of sensor `{ $id }`, { $low } to { $high }: its rows print without a window
@@ -1039,3 +1117,31 @@ fit-residuals = Residuals, formula minus table
 fit-misses = misses the points by { $rms-k } K or { $rms-percent } % (root mean square), at most by { $largest-k } K or { $largest-percent } %
 fit-exact = As many coefficients as points: no residual is left, which says nothing of how well the formula suits the part.
 fit-spec-note = fitted to { $points } points; name their source
+table-position = position
+table-travel = travel %
+table-contacts = contacts
+table-formula-travel = V/Vref at a percent of travel between the stops, evenly: r₀ + travel × (r₁ − r₀); back: travel = (V/Vref − r₀)/(r₁ − r₀) (common practice, no source). Limits: both stops at one end of their windows.
+table-formula-travel-loaded = V/Vref with u = a/S between the stops, S the whole track with its ends: (u + s/Rref)/(1 + s/Rref + s/Rgnd), s = Rcontact + S u (1 − u) (Kirchhoff's laws; checked against a circuit simulator). Limits: every corner of stops, track, load and contact.
+table-formula-volts = V = Vref × V/Vref; limits with the reference's tolerance, rounded inward.
+table-formula-contacts = 1: contact closed, in the order { $names }.
+table-formula-ladder = V/Vref = R/(R + Rp), R from pin to ground as the closed contacts leave it, Rp the pull-up (Kirchhoff’s laws; checked against a circuit simulator). Limits: every resistor at one end, the pull-up at the other, closed contacts from 0 Ω to their greatest.
+table-formula-light-pull-up = V = Vref − I R, not below 0 V; I = photocurrent × irradiance/rated irradiance. Limits: every corner, with the dark current from none to its greatest.
+table-formula-light-load = V = I R, not above Vref; I = photocurrent × irradiance/rated irradiance. Limits: every corner, with the dark current from none to its greatest.
+table-formula-transducer = V/Vref on the straight line through the two points (arithmetic). Limits: ± accuracy × span of V/Vref; the reference's tolerance is only in the volts.
+table-note-moves = Moves: { $what }.
+table-note-ends = 0 %: { $low }. 100 %: { $high }.
+table-note-no-nominal = The stops are given as windows, without nominal values.
+table-note-end-to-end = End to end, unmated: { $low } Ω to { $high } Ω, rounded inward.
+table-note-illegal = No position has: { $codes }.
+table-note-stuck-open = { $contact } never closes (– is no position): { $misread }.
+table-note-stuck-closed = { $contact } never opens (– is no position): { $misread }.
+table-note-jump = From { $from } to { $to } { $count } contacts switch; for a moment { $codes } may be seen.
+table-note-gap = Smallest gap between neighbouring windows: { $gap } % of the reference, between { $lower } and { $upper }.
+table-note-overlap = No reading tells { $lower } from { $upper }.
+table-note-dirty = { $position }: contact { $contact } of { $ohms } Ω reads as { $into }.
+table-note-saturation = At the rail from { $nominal } W/m², at the earliest from { $earliest } W/m².
+table-note-saturation-nominal = At the rail from { $nominal } W/m².
+table-note-least-span = From covered to lit at least { $span }.
+table-note-shop-light = No response under light-emitting diodes or fluorescent tubes is normal (common practice, no source).
+table-note-absolute = Pressures are absolute.
+table-note-gauge = Pressures are gauge: above the air around.

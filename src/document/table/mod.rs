@@ -4,15 +4,19 @@
 //! One file per kind of thing that has figures. Rounding is a column's business
 //! and happens where text is made of it.
 
+mod actuator;
 mod blower;
+mod coded;
 mod coil;
 mod driver;
+mod light;
 mod modes;
 mod panel;
 mod refrigerant;
 mod sensor;
 mod solenoid;
 mod thermocouple;
+mod transducer;
 mod vent;
 mod wire;
 
@@ -178,6 +182,9 @@ fn kinds(model: &Model) -> Vec<Kind<'_>> {
         Kind { name: "driver", ids: ids(&model.drivers), table: driver::of },
         Kind { name: "coil", ids: coils(model), table: coil::of },
         Kind { name: "wire", ids: ids(&model.wires), table: wire::of },
+        Kind { name: "actuator", ids: ids(&model.actuators), table: actuator::of_actuator },
+        Kind { name: "light", ids: ids(&model.lights), table: light::of_light },
+        Kind { name: "transducer", ids: ids(&model.transducers), table: transducer::of_transducer },
         Kind { name: "card", ids: ids(&model.cards), table: sensor::of_card },
         Kind { name: "modes", ids: ids(&model.mode_sets), table: modes::of_system },
         Kind { name: "stuck-at", ids: ids(&model.mode_sets), table: modes::of_stuck },
@@ -224,6 +231,14 @@ pub fn of(model: &Model, words: &Words, ask: &Ask<'_>) -> Result<Table, Message>
         Some(near) => Message::new("run-no-such-table-near").with("id", ask.id).with("near", near),
         None => Message::new("run-no-such-table").with("id", ask.id),
     })
+}
+
+/// Refuses temperatures for a table that does not run over them.
+fn not_over_temperature(ask: &Ask<'_>) -> Result<(), Message> {
+    if ask.from.is_none() && ask.to.is_none() && ask.step.is_none() {
+        return Ok(());
+    }
+    Err(Message::new("run-table-not-over-temperature").with("id", ask.id))
 }
 
 /// The temperatures of the rows: from one end to the other, a step apart.

@@ -81,6 +81,8 @@ pub(in crate::spec) fn finding(key: &str, written: &str, misread: &Misread, plac
                 "examples",
                 match dimension {
                     Dimension::Temperature => "`-20 °C to 60 °C`",
+                    Dimension::Ratio => "`8 % to 14 %`",
+                    Dimension::Current => "`40 mA to 160 mA`",
                     _ => "`1.2 V to 3.4 V`",
                 },
             );
