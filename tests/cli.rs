@@ -8,6 +8,8 @@ use tempfile::TempDir;
 
 #[path = "cli/fit.rs"]
 mod fit;
+#[path = "cli/judge.rs"]
+mod judge;
 
 const GOOD: &str = r#"
 [shop]
@@ -236,7 +238,8 @@ fn the_table_has_the_agreed_columns_and_is_not_rounded() {
     assert_eq!(
         lines[0],
         "temperature_c,temperature_f,resistance_min_ohm,resistance_nom_ohm,resistance_max_ohm,\
-         voltage_min_v,voltage_nom_v,voltage_max_v,ratio_min,ratio_nom,ratio_max,slope_percent_per_k"
+         voltage_min_v,voltage_nom_v,voltage_max_v,ratio_min,ratio_nom,ratio_max,slope_percent_per_k,\
+         count,count_step_k,self_heating_still_k,self_heating_moving_k"
     );
     let values: Vec<f64> = lines[1].split(',').map(|cell| cell.parse().expect("a number")).collect();
     // 2200 Ω exp[3500 K (1/304.15 K − 1/298.15 K)], worked in another language; 4.7 kΩ pull-up.
@@ -272,7 +275,7 @@ fn help_of_every_command_has_an_example_and_the_exit_codes() {
     let folder = folder();
     let help = said(&bayleaf(folder.path(), &["--help"]));
     must_contain(&help, "Exit codes: 0 done; 1 the specs have errors");
-    for command in ["print", "check", "table", "fit"] {
+    for command in ["print", "check", "table", "faults", "judge", "fit"] {
         must_contain(&said(&bayleaf(folder.path(), &[command, "--help"])), "Example: bayleaf");
     }
 }

@@ -68,6 +68,8 @@ pub(super) fn text(words: &Words, table: &Table) -> io::Result<()> {
 pub(super) fn input(words: &Words, fact: &Fact) -> String {
     let value = fact.written.clone().unwrap_or_else(|| words.word("doc-not-given"));
     let source = match &fact.source {
+        // What is the shop's own rule has no document behind it.
+        Some(source) if source.is_empty() => words.word("table-own-rule"),
         Some(source) => source.clone(),
         None if fact.is_missing() => "–".to_owned(),
         None => words.word("doc-no-source"),

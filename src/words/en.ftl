@@ -804,6 +804,7 @@ paper-remarks = Remarks
 
 ## Tables of figures, on a screen
 
+table-own-rule = the shop's own rule
 table-min = min
 table-nominal = nominal
 table-max = max
@@ -1033,9 +1034,10 @@ judge-pass = PASS: within its limits.
 judge-fail = FAIL: outside its limits.
 judge-undecided = UNDECIDED: too near a limit for these instruments.
 judge-window = Limits of a good sensor in a good circuit: { $low } to { $high } { $unit }.
-judge-guarded = The reading can be trusted to ± { $doubt } { $unit } (k = 2): { $low } to { $high } { $unit } passes. Risk that the verdict is wrong: { $risk }.
-judge-simple = The reading can be trusted to ± { $doubt } { $unit } (k = 2); the shop decides at the limits themselves. Risk that the verdict is wrong: { $risk }.
+judge-guarded = The reading can be trusted to ± { $doubt } { $unit } (k = 2): { $low } to { $high } { $unit } passes.{ $risk }
+judge-simple = The reading can be trusted to ± { $doubt } { $unit } (k = 2); the shop decides at the limits themselves.{ $risk }
 judge-no-reading-passes = The reading can be trusted to ± { $doubt } { $unit } (k = 2): with these instruments no reading can pass here.
+judge-risk = { " " }Risk that the verdict is wrong: { $risk }.
 judge-left-out = Not in ±, because NOT GIVEN: { $what }.
 judge-source-thermometer = thermometer
 judge-source-soak = soak
@@ -1055,7 +1057,8 @@ judge-between = { $low } to { $high }
 judge-or-none = , or none at all
 judge-no-bound = without bound
 judge-expected = { "  " }{ $range }: { $who }
-judge-next = Next: { $test }, at { $at }; it tells { $pairs } of { $of } pairs of suspects apart. It would read:
+judge-next = Next: { $test }, at { $at }; it tells { $pairs } of { $of } pairs of suspects apart.
+judge-next-reads = There the suspects read:
 judge-next-pass = Next: nothing to mend. An intermittent fault passes here: record least and greatest while wires are moved, warmed and wetted.
 judge-next-one-suspect = Next: one suspect only: repair it, then measure again.
 judge-next-none-separates = Next: no single measurement tells these suspects apart; part by part: substitute the sensor by a resistor of the same ohms, then measure the wires end to end.
@@ -1064,8 +1067,8 @@ judge-steps = The lead's own steps:
 judge-remedy-soak = It would be decided ({ $verdict }) by letting sensor and thermometer settle to { $limit } of each other.
 judge-remedy-thermometer = It would be decided ({ $verdict }) by a thermometer good to { $limit }.
 judge-remedy-temperature = It would be decided ({ $verdict }) by repeating it at { $at }.
-judge-remedy-at-sensor = It would be decided ({ $verdict }) by measuring ohms at the sensor, unmated.
-judge-remedy-at-unit = It would be decided ({ $verdict }) by measuring volts at the control unit, mated.
+judge-remedy-at-sensor = It would be decided by measuring ohms at the sensor, unmated: { $verdict } there, if the sensor itself is as it looks from here.
+judge-remedy-at-unit = It would be decided by measuring volts at the control unit, mated: { $verdict } there, if all is well between the two.
 judge-remedy-meter = It would be decided ({ $verdict }) by a meter with { $part } % of this one's error.
 judge-no-remedy = No single better instrument, temperature or place decides it: change two at once, or take it for a borderline part.
 judge-would-pass = pass

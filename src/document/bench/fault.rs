@@ -1,6 +1,5 @@
 //! Faults in words: a key for programs, a name for people, a size with its unit.
 
-use crate::document::figures;
 use crate::model::Sensor;
 use crate::physics::fault::{Fault, Kind};
 use crate::quantity::{Rounding, figure};
@@ -59,7 +58,7 @@ pub fn name(words: &Words, fault: &Fault, others: &[&Sensor]) -> String {
 #[must_use]
 pub fn size(fault: &Fault) -> String {
     match (fault.kind(), value(fault)) {
-        (Some(kind), Some(value)) => sized(kind, value),
+        (Some(kind), Some(value)) => sized(kind, value, Rounding::Nearest),
         _ => String::new(),
     }
 }
@@ -91,16 +90,27 @@ pub fn in_unit(kind: Kind, size: f64) -> f64 {
     if unit(kind) == "%" { 100.0 * size } else { size }
 }
 
-/// A size as text with its unit.
+/// A size as text with its unit, to three digits.
 #[must_use]
-pub fn sized(kind: Kind, size: f64) -> String {
-    let number = match kind {
-        Kind::Series | Kind::Leak | Kind::LeakToBattery => figures::nominal_ohms(size),
-        Kind::LiftedReturn => figure(size, 3, Rounding::Nearest),
-        Kind::ShiftedResistance | Kind::ShiftedSlope | Kind::WrongResistor => {
-            let number = figure(in_unit(kind, size), 1, Rounding::Nearest);
-            if size > 0.0 { format!("+{number}") } else { number }
+pub fn sized(kind: Kind, size: f64, rounding: Rounding) -> String {
+    match kind {
+        Kind::Series | Kind::Leak | Kind::LeakToBattery => {
+            let (number, unit) = match size.abs() {
+                ohms if ohms >= 1e6 => (size / 1e6, "MΩ"),
+                ohms if ohms >= 1e3 => (size / 1e3, "kΩ"),
+                _ => (size, "Ω"),
+            };
+            let decimals = match number.abs() {
+                n if n >= 100.0 => 0,
+                n if n >= 10.0 => 1,
+                _ => 2,
+            };
+            format!("{} {unit}", figure(number, decimals, rounding))
         }
-    };
-    format!("{number} {}", unit(kind))
+        Kind::LiftedReturn => format!("{} V", figure(size, 3, rounding)),
+        Kind::ShiftedResistance | Kind::ShiftedSlope | Kind::WrongResistor => {
+            let number = figure(in_unit(kind, size), 1, rounding);
+            if size > 0.0 { format!("+{number} %") } else { format!("{number} %") }
+        }
+    }
 }

@@ -68,7 +68,8 @@ impl Case<'_> {
                 low: finite(window.low),
                 high: finite(window.high),
                 unit: if test.is_ohms() { "Ω" } else { "V" },
-                told: text::expected(self.words, &who, window, test),
+                range: text::range(self.words, window, test),
+                told: who,
             })
         };
         suspects.iter().filter_map(expected).collect()

@@ -125,6 +125,8 @@ pub struct Expected {
     /// The unit.
     pub unit: &'static str,
     #[serde(skip)]
+    range: String,
+    #[serde(skip)]
     told: String,
 }
 

@@ -126,13 +126,13 @@ impl Case<'_> {
         let percent = |part: Ratio| 100.0 * part.part();
         let shown = |ohms: Resistance| {
             if ohms.ohms().is_finite() {
-                fault::sized(kind, ohms.ohms())
+                fault::sized(kind, ohms.ohms(), Rounding::Nearest)
             } else {
                 self.words.word("judge-no-bound")
             }
         };
         let message = Message::new(word)
-            .with("shift", fault::sized(Kind::ShiftedResistance, pair.shift.part()))
+            .with("shift", fault::sized(Kind::ShiftedResistance, pair.shift.part(), Rounding::Nearest))
             .with("shift-low", figure(percent(pair.shifts.low), 1, Rounding::Down))
             .with("shift-high", figure(percent(pair.shifts.high), 1, Rounding::Up))
             .with("size", shown(pair.size))

@@ -1,6 +1,6 @@
 //! The judgement as lines that a technician can read aloud.
 
-use super::Judgement;
+use super::{Expected, Judgement};
 use crate::document::bench::fault;
 use crate::document::figures;
 use crate::model::{Fact, Sensor};
@@ -57,7 +57,10 @@ pub fn lines<'a>(words: &Words, judgement: &'a Judgement) -> (Vec<String>, &'a [
     all.extend(judgement.third.clone());
     all.extend(judgement.remedy.clone());
     all.push(judgement.next.clone());
-    all.extend(judgement.next_readings.iter().map(|expected| expected.told.clone()));
+    if !judgement.next_readings.is_empty() {
+        all.push(words.word("judge-next-reads"));
+    }
+    all.extend(expected(words, &judgement.next_readings));
     if !about.steps.is_empty() {
         all.push(words.word("judge-steps"));
         all.extend(about.steps.iter().map(|step| format!("  {step}")));
@@ -82,7 +85,7 @@ fn guard(words: &Words, judgement: &Judgement) -> String {
             format!("{} %", figure(percent, 1, Rounding::Nearest))
         }
     });
-    let risk = risk.unwrap_or_else(|| words.word("judge-none"));
+    let risk = risk.map(|risk| words.say(&Message::new("judge-risk").with("risk", risk))).unwrap_or_default();
     if judgement.about.rule == Rule::Simple {
         let message = Message::new("judge-simple").with("doubt", doubt).with("unit", unit).with("risk", risk);
         return words.say(&message);
@@ -163,31 +166,44 @@ pub(super) fn cause(words: &Words, cause: &Cause, others: &[&Sensor]) -> String 
     let Some((kind, sizes)) = cause.fault.kind().zip(cause.sizes) else {
         return format!("  {name}");
     };
-    let end = |size: f64| fault::sized(kind, size);
+    // Outward: the interval must hold the true size.
+    let low = || fault::sized(kind, sizes.low, Rounding::Down);
+    let high = || fault::sized(kind, sizes.high, Rounding::Up);
     let (least, most) = kind.sizes();
     // At an end of what was searched there is no bound on that side.
-    let up_to = sizes.low <= least && least >= 0.0;
+    let up_to = sizes.low <= least;
     let from = sizes.high >= most;
     let message = match (up_to, from) {
         (true, true) => Message::new("judge-any-size"),
-        (true, false) => Message::new("judge-up-to").with("high", end(sizes.high)),
-        (false, true) => Message::new("judge-from").with("low", end(sizes.low)),
-        (false, false) => {
-            Message::new("judge-between").with("low", end(sizes.low)).with("high", end(sizes.high))
-        }
+        (true, false) => Message::new("judge-up-to").with("high", high()),
+        (false, true) => Message::new("judge-from").with("low", low()),
+        (false, false) => Message::new("judge-between").with("low", low()).with("high", high()),
     };
     let harmless = if cause.harmless { words.word("judge-or-none") } else { String::new() };
     format!("  {name}: {}{harmless}", words.say(&message))
 }
 
 /// What a suspect would read.
-pub(super) fn expected(words: &Words, who: &str, window: Interval<f64>, test: Test) -> String {
-    let range = if window.low.is_infinite() {
-        words.word("faults-open-line")
-    } else {
-        let unit = if test.is_ohms() { "Ω" } else { "V" };
-        let shown = |value: f64, rounding| figure(value, decimals(value, unit), rounding);
-        format!("{}–{} {unit}", shown(window.low, Rounding::Down), shown(window.high, Rounding::Up))
+pub(super) fn range(words: &Words, window: Interval<f64>, test: Test) -> String {
+    if window.low.is_infinite() {
+        return words.word("faults-open-line");
+    }
+    let unit = if test.is_ohms() { "Ω" } else { "V" };
+    let shown = |value: f64, rounding| figure(value, decimals(value, unit), rounding);
+    format!("{}–{} {unit}", shown(window.low, Rounding::Down), shown(window.high, Rounding::Up))
+}
+
+/// Suspects by what they would read, those of one range on one line.
+fn expected(words: &Words, all: &[Expected]) -> Vec<String> {
+    let mut lines: Vec<(&str, Vec<&str>)> = Vec::new();
+    for one in all {
+        match lines.iter_mut().find(|(range, _)| *range == one.range) {
+            Some((_, who)) => who.push(&one.told),
+            None => lines.push((&one.range, vec![&one.told])),
+        }
+    }
+    let line = |(range, who): (&str, Vec<&str>)| {
+        words.say(&Message::new("judge-expected").with("range", range).with("who", who.join("; ")))
     };
-    words.say(&Message::new("judge-expected").with("range", range).with("who", who))
+    lines.into_iter().map(line).collect()
 }

@@ -21,7 +21,8 @@ const WHOLE: [Fault; 6] = [
 /// A fault that explains a reading.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Cause {
-    /// The fault; where it has a size, the one in the middle of its interval.
+    /// The fault; where it has a size, the one in the middle of its interval, or
+    /// the worst one where the interval reaches down to none.
     pub fault: Fault,
     /// The sizes that explain the reading, in the fault's SI unit.
     pub sizes: Option<Interval<f64>>,
@@ -65,8 +66,8 @@ pub fn explain(
     let with_size = Kind::ALL.into_iter().filter(|kind| matters(*kind, test)).filter_map(|kind| {
         let sizes = sizes(kind, reading, &window)?;
         let harmless = sizes.contains(&kind.harmless());
-        let middle = kind.of_size(middle(kind, sizes));
-        Some(Cause { fault: middle, sizes: Some(sizes), harmless })
+        let size = if harmless { worst(kind, sizes) } else { middle(kind, sizes) };
+        Some(Cause { fault: kind.of_size(size), sizes: Some(sizes), harmless })
     });
     with_size.chain(without_size).collect()
 }
@@ -146,6 +147,18 @@ fn size_at(kind: Kind, share: f64) -> f64 {
 
 fn between_logarithms(low: f64, high: f64, share: f64) -> f64 {
     libm::exp(libm::log(low) + share * (libm::log(high) - libm::log(low)))
+}
+
+/// The end of an interval that is further from harmless, unless the search ended there.
+fn worst(kind: Kind, sizes: Interval<f64>) -> f64 {
+    let (least, most) = kind.sizes();
+    let by_effect = |size: f64| match kind {
+        Kind::Leak | Kind::LeakToBattery => -libm::log(size),
+        Kind::ShiftedResistance | Kind::WrongResistor => libm::log1p(size).abs(),
+        _ => size.abs(),
+    };
+    let found = [sizes.low, sizes.high].into_iter().filter(|size| *size > least && *size < most);
+    found.max_by(|one, other| by_effect(*one).total_cmp(&by_effect(*other))).unwrap_or(sizes.high)
 }
 
 /// A size inside an interval, in the middle of its scale.
