@@ -36,15 +36,15 @@ fn a_bad_contact_is_judged_as_one() {
     assert!(low > 200.0 && high < 900.0, "{low} to {high}");
     assert!(cause(&judgement, "leak").is_none(), "a leak lowers the volts: {judgement}");
     assert_eq!(judgement["remedy"], Value::Null);
-    assert!(
-        judgement["next"].as_str().is_some_and(|next| next.contains("ohms at the sensor")),
-        "{judgement}"
-    );
-    // A good sensor there tells that wires are to blame.
-    let series =
-        judgement["next_readings"].as_array().expect("readings").iter().find(|r| r["fault"] == "series");
-    let series = series.expect("it is a suspect");
-    assert!(series["low"].as_f64() < Some(1745.0) && series["high"].as_f64() > Some(1745.0), "{series}");
+    // Behind the bad contact the volts are those of a good sensor with less current, and
+    // lower than any other suspect's: 5 V × 1745/(4700 + 500 + 1745) = 1.257 V.
+    assert!(judgement["next"].as_str().is_some_and(|next| next.contains("volts at the sensor's plug")));
+    let readings = judgement["next_readings"].as_array().expect("readings");
+    let low = |reading: &Value| reading["low"].as_f64().expect("a number");
+    let series = readings.iter().find(|reading| reading["fault"] == "series").expect("it is a suspect");
+    assert!(low(series) < 1.257 && series["high"].as_f64() > Some(1.257), "{series}");
+    let mut others = readings.iter().filter(|reading| reading["fault"] != "series");
+    assert!(others.all(|other| series["high"].as_f64() < Some(low(other))), "{judgement}");
 }
 
 #[test]
