@@ -175,7 +175,7 @@ impl Subject<'_> {
     /// `None` where the test does not apply, or the reading is no number.
     ///
     /// # Source
-    /// JCGM 100:2008, 5.1.2; see [`uncertainty`](crate::physics::uncertainty).
+    /// JCGM 100:2008, 5.1.2; see [`uncertainty`].
     #[must_use]
     pub fn doubt(
         &self,
