@@ -184,3 +184,20 @@ fn what_cannot_be_judged_is_refused_with_the_reason() {
     );
     refused(&judge("x", "1745 Ω", "31 °C"), "no rule to decide by");
 }
+
+#[test]
+fn the_readme_shows_what_the_program_says() {
+    let readme = include_str!("../../README.md");
+    let block =
+        readme.split("$ bayleaf judge ").nth(1).and_then(|rest| rest.split("```").next()).expect("a block");
+    let (command, shown) = block.split_once('\n').expect("a command and its answer");
+    assert_eq!(command, "curlew-evaporator --reading \"1.616 V\" --at \"31 °C\"");
+    let folder = folder();
+    let said = said(&bayleaf(
+        folder.path(),
+        &["judge", "curlew-evaporator", "--reading", "1.616 V", "--at", "31 °C"],
+    ));
+    for line in shown.lines().filter(|line| line.trim() != "…") {
+        assert!(said.lines().any(|said| said == line), "the README shows `{line}`, the program says\n{said}");
+    }
+}

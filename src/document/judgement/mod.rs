@@ -1,15 +1,14 @@
 //! One reading of one sensor, judged: does it pass, what does the unit believe,
 //! what explains it, what would decide it, what to measure next.
 
+mod answer;
 mod condition;
 mod pair;
 mod remedy;
 mod text;
 
-use serde::Serialize;
-
 use crate::document::bench::{Bench, fault};
-use crate::model::{Fact, Model};
+use crate::model::Model;
 use crate::physics::decision::{Decision, DecisionError, Limits, Rule, Verdict, decide};
 use crate::physics::fault::{Cause, Instruments, Other, Subject, Test, explain};
 use crate::physics::tolerance::service_limits;
@@ -17,131 +16,9 @@ use crate::physics::uncertainty::COVERAGE;
 use crate::quantity::{Interval, Resistance, Temperature, TemperatureDifference, Voltage};
 use crate::words::{Message, Words};
 
+use answer::About;
+pub use answer::{Ask, Expected, Explained, Judgement, Place, Reading};
 pub use text::lines;
-
-/// A reading as a meter shows it.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Reading {
-    /// Volts.
-    Volts(Voltage),
-    /// Ohms; infinite where the meter shows an open line.
-    Ohms(Resistance),
-}
-
-/// Where it was taken.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Place {
-    /// At the control unit's connector.
-    ControlUnit,
-    /// At the sensor's own plug.
-    Sensor,
-    /// At the harness side of the sensor's plug, sensor unplugged.
-    Unplugged,
-}
-
-/// What is asked.
-#[derive(Debug, Clone, Copy)]
-pub struct Ask<'a> {
-    /// The sensor.
-    pub id: &'a str,
-    /// What the meter shows.
-    pub reading: Reading,
-    /// The temperature of the sensor.
-    pub at: Temperature,
-    /// A second reading at another temperature, at the same place.
-    pub second: Option<(Reading, Temperature)>,
-    /// Where both were taken, where not the usual place: volts at the unit, ohms at the sensor.
-    pub place: Option<Place>,
-    /// The instruments, where not those of the sensor's sheet or card.
-    pub instruments: &'a [String],
-}
-
-/// The answer, for programs; [`lines`] tells it to people.
-#[derive(Debug, Clone, Serialize)]
-pub struct Judgement {
-    /// `pass`, `fail` or `undecided`.
-    pub verdict: &'static str,
-    /// The lower limit of a good sensor in a good circuit, in `unit`.
-    pub limit_low: f64,
-    /// The upper limit.
-    pub limit_high: f64,
-    /// The guard band w to either side of a limit, in `unit`.
-    pub guard: f64,
-    /// `V` or `Ω`.
-    pub unit: &'static str,
-    /// The expanded uncertainty of the reading, k = 2, in `unit`.
-    pub uncertainty: f64,
-    /// The probability that the verdict is wrong; null where it is undecided.
-    pub risk: Option<f64>,
-    /// The verdict against the service limit: whether the sensor is off by as much
-    /// as explains a complaint; null where no service limit is given.
-    pub service_verdict: Option<&'static str>,
-    /// What the control unit believes; null where no temperature gives that reading.
-    pub believed_temperature_c: Option<f64>,
-    /// Every single fault that explains the reading.
-    pub causes: Vec<Explained>,
-    /// Where undecided: the cheapest single change that would decide.
-    pub remedy: Option<String>,
-    /// What to do next.
-    pub next: String,
-    /// What each suspect would read there.
-    pub next_readings: Vec<Expected>,
-    /// Two faults that give both readings, where a second one was given.
-    pub pairs: Vec<pair::Told>,
-    /// The third temperature that would tell the pairs apart.
-    pub third: Option<String>,
-    #[serde(skip)]
-    about: About,
-}
-
-/// A fault that explains the reading.
-#[derive(Debug, Clone, Serialize)]
-pub struct Explained {
-    /// Its key.
-    pub fault: &'static str,
-    /// The least size that explains the reading; null where it has none.
-    pub size_low: Option<f64>,
-    /// The greatest size.
-    pub size_high: Option<f64>,
-    /// The unit of the sizes.
-    pub unit: Option<&'static str>,
-    /// Whether the sizes reach one at which nothing is wrong.
-    pub includes_none: bool,
-    /// The other part's id, where the fault is one.
-    pub part: Option<String>,
-    #[serde(skip)]
-    told: String,
-}
-
-/// What a suspect would read at the next place.
-#[derive(Debug, Clone, Serialize)]
-pub struct Expected {
-    /// Its key; `none` is a good sensor.
-    pub fault: &'static str,
-    /// The least it would read; null for an open line.
-    pub low: Option<f64>,
-    /// The greatest.
-    pub high: Option<f64>,
-    /// The unit.
-    pub unit: &'static str,
-    #[serde(skip)]
-    range: String,
-    #[serde(skip)]
-    told: String,
-}
-
-/// What only people are told.
-#[derive(Debug, Clone)]
-struct About {
-    title: String,
-    reading: String,
-    decision: Decision,
-    rule: Rule,
-    instruments: String,
-    left_out: Vec<crate::physics::uncertainty::Source>,
-    steps: Vec<String>,
-    inputs: Vec<Fact>,
-}
 
 /// What is being judged: the sensor on its bench, and one reading of it.
 struct Case<'a> {
