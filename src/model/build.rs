@@ -10,7 +10,7 @@ use super::pins::{PinEnd, PinUse};
 use super::sensor::{Points, Sensor};
 use super::{Model, Shop, System, Vehicle};
 use crate::physics::atmosphere::Site;
-use crate::quantity::{Accuracy, Scalar};
+use crate::quantity::{MeterRange, MeterRanges, Scalar};
 use crate::spec::{self, At, Entry, InstrumentKind, Set, Sourced};
 
 mod air;
@@ -200,17 +200,23 @@ fn multimeter_of(id: &str, meter: &spec::Instrument) -> Option<Multimeter> {
     Some(Multimeter {
         title: text(&meter.title)?,
         input: meter.input_resistance.as_ref().map(|input| input.value),
-        volts: range(meter.volts.as_ref()),
-        ohms: range(meter.ohms.as_ref()),
+        volts: ranges(&meter.volts),
+        ohms: ranges(&meter.ohms),
         leads: meter.leads.as_ref().map(|leads| leads.value),
         facts: facts::multimeter(id, meter),
     })
 }
 
-/// Accuracy and value of a digit, where a range has both.
-fn range<T: Scalar>(range: Option<&spec::Range<T>>) -> Option<(Accuracy, f64)> {
-    let range = range?;
-    Some((range.accuracy.as_ref()?.value, range.resolution.as_ref()?.value.si()))
+/// The ranges of a function; `None` where one of them lacks its accuracy or digit.
+fn ranges<T: Scalar>(written: &[spec::Range<T>]) -> Option<MeterRanges> {
+    let range = |range: &spec::Range<T>| {
+        Some(MeterRange {
+            most: range.to.as_ref().map_or(f64::INFINITY, |to| to.value.si()),
+            accuracy: range.accuracy.as_ref()?.value,
+            digit: range.resolution.as_ref()?.value.si(),
+        })
+    };
+    MeterRanges::new(&written.iter().map(range).collect::<Option<Vec<_>>>()?)
 }
 
 fn thermometer(set: &Set, link: &Option<At<String>>) -> Option<Thermometer> {

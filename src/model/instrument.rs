@@ -3,7 +3,7 @@
 use super::fact::Fact;
 use crate::physics::refrigerant::reading::Gauge;
 use crate::physics::thermocouple::Thermocouple;
-use crate::quantity::{Accuracy, Ratio, Resistance, TemperatureDifference, Toleranced};
+use crate::quantity::{MeterRanges, Ratio, Resistance, TemperatureDifference, Toleranced};
 
 /// A thermometer.
 #[derive(Debug, Clone)]
@@ -25,10 +25,10 @@ pub struct Multimeter {
     pub title: String,
     /// Its input resistance on DC volts.
     pub input: Option<Toleranced<Resistance>>,
-    /// Accuracy and value of a digit on DC volts, in volts.
-    pub volts: Option<(Accuracy, f64)>,
-    /// Accuracy and value of a digit on ohms, in ohms.
-    pub ohms: Option<(Accuracy, f64)>,
+    /// Its ranges of DC volts.
+    pub volts: Option<MeterRanges>,
+    /// Its ranges of ohms.
+    pub ohms: Option<MeterRanges>,
     /// What its two leads add to ohms.
     pub leads: Option<Toleranced<Resistance>>,
     /// Accuracies, input resistance and leads, as written.

@@ -17,7 +17,7 @@ mod temperature;
 mod unit;
 mod wire;
 
-pub use accuracy::Accuracy;
+pub use accuracy::{Accuracy, MOST_RANGES, MeterRange, MeterRanges};
 pub use figure::{Rounding, decimals_for, figure, ten_to};
 pub use misprint::{Slip, half_last_digit, slip};
 pub use read::{

@@ -25,6 +25,7 @@ mod ladder_decidable;
 mod light_saturates;
 mod links;
 mod magnitude;
+mod meter_ranges;
 mod mode_complete;
 mod mode_controls;
 mod mode_forces;
@@ -82,6 +83,7 @@ pub fn check(set: &Set, findings: &Findings) {
         light_saturates::check,
         links::check,
         magnitude::check,
+        meter_ranges::check,
         mode_complete::check,
         mode_controls::check,
         mode_forces::check,

@@ -47,11 +47,13 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         rule.value(&meter.accuracy_of_full_scale, |part| part.part());
         rule.value(&meter.full_scale, |p| p.pascals());
         rule.value(&meter.humidity, |part| part.part());
-        if let Some(volts) = &meter.volts {
-            rule.value(&volts.resolution, |v| v.volts());
+        for range in &meter.volts {
+            rule.value(&range.resolution, |v| v.volts());
+            rule.value(&range.to, |v| v.volts());
         }
-        if let Some(ohms) = &meter.ohms {
-            rule.value(&ohms.resolution, |r| r.ohms());
+        for range in &meter.ohms {
+            rule.value(&range.resolution, |r| r.ohms());
+            rule.value(&range.to, |r| r.ohms());
         }
     }
     for mode in set.modes.values() {

@@ -19,10 +19,10 @@ pub struct Instrument {
     pub accuracy: Option<Sourced<TemperatureDifference>>,
     /// The thermocouple behind a thermometer, where it is one.
     pub thermocouple: Option<Sourced<Thermocouple>>,
-    /// A multimeter's DC volts.
-    pub volts: Option<Range<Voltage>>,
-    /// A multimeter's ohms.
-    pub ohms: Option<Range<Resistance>>,
+    /// A multimeter's ranges of DC volts.
+    pub volts: Vec<Range<Voltage>>,
+    /// A multimeter's ranges of ohms.
+    pub ohms: Vec<Range<Resistance>>,
     /// A multimeter's input resistance on DC volts.
     pub input_resistance: Option<Sourced<Toleranced<Resistance>>>,
     /// What a multimeter's two leads add to ohms.
@@ -51,6 +51,8 @@ pub enum InstrumentKind {
 /// One range of a multimeter.
 #[derive(Debug, Clone)]
 pub struct Range<T> {
+    /// The greatest reading it shows, where the meter has several ranges.
+    pub to: Option<Sourced<T>>,
     /// Percent of reading plus digits.
     pub accuracy: Option<Sourced<Accuracy>>,
     /// The value of one digit.
@@ -80,8 +82,8 @@ impl Instrument {
             title: reader.text("title"),
             accuracy: thermometer.then(|| reader.sourced("accuracy", scalar)).flatten(),
             thermocouple: thermometer.then(|| thermocouple(reader)).flatten(),
-            volts: multimeter.then(|| reader.table("volts").map(|r| Range::read(&r))).flatten(),
-            ohms: multimeter.then(|| reader.table("ohms").map(|r| Range::read(&r))).flatten(),
+            volts: if multimeter { Range::read_all(reader, "volts") } else { Vec::new() },
+            ohms: if multimeter { Range::read_all(reader, "ohms") } else { Vec::new() },
             input_resistance: multimeter.then(|| reader.sourced("input_resistance", toleranced)).flatten(),
             leads: multimeter.then(|| reader.sourced("leads", toleranced)).flatten(),
             accuracy_of_full_scale: gauge.then(|| reader.sourced("accuracy_of_full_scale", ratio)).flatten(),
@@ -106,8 +108,24 @@ fn thermocouple(reader: &Reader<'_>) -> Option<Sourced<Thermocouple>> {
 }
 
 impl<T: Scalar> Range<T> {
+    /// One range as a table, or several as a list of tables.
+    fn read_all(reader: &Reader<'_>, key: &'static str) -> Vec<Self> {
+        let tables = reader.one_or_more(key);
+        let several = tables.len() > 1;
+        tables
+            .iter()
+            .map(|table| {
+                if several {
+                    table.require(&["to"]);
+                }
+                Self::read(table)
+            })
+            .collect()
+    }
+
     fn read(reader: &Reader<'_>) -> Self {
         let range = Self {
+            to: reader.sourced("to", scalar),
             accuracy: reader.sourced("accuracy", accuracy),
             resolution: reader.sourced("resolution", scalar),
         };

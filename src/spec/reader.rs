@@ -289,6 +289,12 @@ impl<'a> Reader<'a> {
         array.iter().filter_map(table_of).collect()
     }
 
+    /// A table, or a list of tables.
+    pub(super) fn one_or_more(&self, key: &'static str) -> Vec<Reader<'a>> {
+        let is_list = self.get(key).is_some_and(|value| value.get_ref().as_array().is_some());
+        if is_list { self.tables(key) } else { self.table(key).into_iter().collect() }
+    }
+
     /// A list of values of any kind, with their places.
     pub(super) fn list(&self, key: &'static str) -> Option<At<&'a DeArray<'a>>> {
         let value = self.get(key)?;

@@ -225,6 +225,12 @@ rule-coefficients-of-ratio = these coefficients give a sensor of 1 Ω at 25 °C,
 rule-coefficients-of-ratio-help = add `resistance = "…"`, the rated resistance that they belong to
 rule-silicon = `{ $written }` is no coefficient of a silicon sensor
 rule-silicon-help = check signs and powers of ten; coefficients in %/K have to be divided by 100, those in %/K² too
+rule-many-ranges = { $count } ranges of one function of a meter
+wanted-few-ranges = at most { $most } are kept apart
+rule-same-range = two ranges of a meter end at `{ $written }`
+wanted-another-range = expected another end than that of the other range
+rule-range-digit = the range to `{ $to }` has a digit of `{ $digit }`, finer than a smaller range
+wanted-range-digit = expected `{ $digit }` or more, as the smaller range has
 rule-bits = no converter has { $written } bits
 wanted-bits = expected a whole number from 6 to 24
 rule-looks-broken = at { $end }, inside its range, a good sensor leaves { $written } of the reference (from { $limit } on)

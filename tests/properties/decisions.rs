@@ -13,7 +13,7 @@ use bayleaf::physics::uncertainty::{
     Budget, Contribution, Input, Instruments, Source, derivative, expanded, ohms, volts,
 };
 use bayleaf::quantity::{
-    Accuracy, Beta, Ratio, Resistance, Temperature, TemperatureDifference, Toleranced, Voltage,
+    Accuracy, Beta, MeterRanges, Ratio, Resistance, Temperature, TemperatureDifference, Toleranced, Voltage,
 };
 use proptest::prelude::*;
 
@@ -167,7 +167,7 @@ proptest! {
         let instruments = Instruments {
             thermometer: Some(TemperatureDifference::from_kelvins(thermometer)),
             soak: Some(TemperatureDifference::from_kelvins(soak)),
-            meter: Some((Accuracy { reading: Ratio::new(part), digits: 2 }, digit)),
+            meter: Some(MeterRanges::one(Accuracy { reading: Ratio::new(part), digits: 2 }, digit)),
             leads: None,
         };
         let at = Temperature::from_celsius(celsius);

@@ -8,7 +8,8 @@ use bayleaf::physics::fault::{
 };
 use bayleaf::physics::tolerance::Tolerance;
 use bayleaf::quantity::{
-    Accuracy, Beta, Ratio, Resistance, Temperature, TemperatureDifference, Toleranced, Voltage, toleranced,
+    Accuracy, Beta, MeterRanges, Ratio, Resistance, Temperature, TemperatureDifference, Toleranced, Voltage,
+    toleranced,
 };
 use proptest::prelude::*;
 
@@ -33,8 +34,8 @@ fn circuit(topology: Topology) -> Circuit {
 fn instruments() -> Instruments {
     let meter = Accuracy { reading: Ratio::new(0.005), digits: 2 };
     Instruments {
-        volts: Some((meter, 0.001)),
-        ohms: Some((meter, 1.0)),
+        volts: Some(MeterRanges::one(meter, 0.001)),
+        ohms: Some(MeterRanges::one(meter, 1.0)),
         input: Some(toleranced("10 MΩ ± 1 %").expect("an input")),
         leads: Some(Resistance::from_ohms(0.2)),
         thermometer: Some(TemperatureDifference::from_kelvins(0.3)),

@@ -7,7 +7,7 @@ use bayleaf::physics::remedy::{
 };
 use bayleaf::physics::tolerance::{Tolerance, band};
 use bayleaf::physics::uncertainty::{Instruments, Source, ohms};
-use bayleaf::quantity::{Beta, Ratio, Resistance, Temperature, TemperatureDifference, accuracy};
+use bayleaf::quantity::{Beta, MeterRanges, Ratio, Resistance, Temperature, TemperatureDifference, accuracy};
 
 use crate::sheet::Within::{Absolute, Relative};
 use crate::sheet::{Row, meets, rows_of};
@@ -111,7 +111,7 @@ fn the_worked_figures_of_a_thermistor_come_out() {
     let curve = Curve::Beta(curve.expect("2200 Ω and 3500 K are a thermistor"));
     let tolerance = Tolerance::Rated { resistance: Ratio::new(0.03), beta: Ratio::new(0.015), at: rated };
     // 0.9 % of the reading and no digits.
-    let meter = (accuracy("0.9 % + 0 digits").expect("an accuracy"), 1.0);
+    let meter = MeterRanges::one(accuracy("0.9 % + 0 digits").expect("an accuracy"), 1.0);
     let mut acceptances = Vec::new();
     for case in WORKED {
         let at = Temperature::from_celsius(case.celsius);
@@ -159,7 +159,7 @@ fn an_undecided_reading_has_a_computed_way_out() {
         let instruments = Instruments {
             thermometer: Some(thermometer),
             soak: Some(TemperatureDifference::from_kelvins(soak)),
-            meter: Some((meter, 1.0)),
+            meter: Some(MeterRanges::one(meter, 1.0)),
             leads: None,
         };
         let band = band(&curve, &tolerance, at).ok()?;

@@ -8,9 +8,7 @@ use crate::physics::remedy::{
     Candidate, Change, Decides, Place, Situation, carried, cheapest, decides, largest_meter_part,
     largest_thermometer_limit,
 };
-use crate::quantity::{
-    Accuracy, Ratio, Resistance, Rounding, Temperature, TemperatureDifference, Voltage, figure,
-};
+use crate::quantity::{Ratio, Resistance, Rounding, Temperature, TemperatureDifference, Voltage, figure};
 use crate::words::Message;
 
 /// The effort of each change; only the order counts.
@@ -93,16 +91,10 @@ impl Case<'_> {
 
     /// A meter whose limit of error is a part of this one's.
     fn better_meter(&self) -> Option<Candidate> {
-        let scaled = |range: Option<(Accuracy, f64)>, part: f64| {
-            range.map(|(accuracy, digit)| {
-                let reading = Ratio::new(accuracy.reading.part() * part);
-                (Accuracy { reading, digits: accuracy.digits }, digit * part)
-            })
-        };
         let situation = |part: Ratio| {
             let instruments = Instruments {
-                volts: scaled(self.instruments.volts, part.part()),
-                ohms: scaled(self.instruments.ohms, part.part()),
+                volts: self.instruments.volts.map(|ranges| ranges.scaled(part)),
+                ohms: self.instruments.ohms.map(|ranges| ranges.scaled(part)),
                 ..self.instruments
             };
             self.situation(self.test, self.at, self.value, &instruments)

@@ -191,16 +191,31 @@ pub(super) fn other(id: &str, sensor: &spec::Sensor) -> Vec<Fact> {
 /// A multimeter's accuracies and input resistance.
 pub(super) fn multimeter(id: &str, meter: &spec::Instrument) -> Vec<Fact> {
     let key = |part: &str| format!("instrument.{id}.{part}");
-    let volts = meter.volts.as_ref();
-    let ohms = meter.ohms.as_ref();
-    vec![
-        Fact::new(key("volts.accuracy"), "fact-volts", volts.and_then(|v| v.accuracy.as_ref())),
-        Fact::new(key("volts.resolution"), "fact-digit", volts.and_then(|v| v.resolution.as_ref())),
-        Fact::new(key("ohms.accuracy"), "fact-ohms", ohms.and_then(|o| o.accuracy.as_ref())),
-        Fact::new(key("ohms.resolution"), "fact-digit", ohms.and_then(|o| o.resolution.as_ref())),
-        Fact::new(key("input_resistance"), "fact-input", meter.input_resistance.as_ref()),
-        Fact::new(key("leads"), "fact-leads", meter.leads.as_ref()),
-    ]
+    let mut facts = ranges(&key("volts"), "fact-volts", &meter.volts);
+    facts.extend(ranges(&key("ohms"), "fact-ohms", &meter.ohms));
+    facts.push(Fact::new(key("input_resistance"), "fact-input", meter.input_resistance.as_ref()));
+    facts.push(Fact::new(key("leads"), "fact-leads", meter.leads.as_ref()));
+    facts
+}
+
+/// Accuracy and digit of each range; a function without any lacks both.
+fn ranges<T>(key: &str, label: &'static str, written: &[spec::Range<T>]) -> Vec<Fact> {
+    let facts = |key: String, range: Option<&spec::Range<T>>| {
+        let accuracy = range.and_then(|range| range.accuracy.as_ref());
+        let mut accuracy = Fact::new(format!("{key}.accuracy"), label, accuracy);
+        if let Some(to) = range.and_then(|range| range.to.as_ref()) {
+            accuracy.written = accuracy.written.map(|text| format!("{text} (≤ {})", to.written));
+        }
+        let digit = range.and_then(|range| range.resolution.as_ref());
+        [accuracy, Fact::new(format!("{key}.resolution"), "fact-digit", digit)]
+    };
+    match written {
+        [] => facts(key.to_owned(), None).into(),
+        [range] => facts(key.to_owned(), Some(range)).into(),
+        several => (several.iter().enumerate())
+            .flat_map(|(index, range)| facts(format!("{key}.{}", index + 1), Some(range)))
+            .collect(),
+    }
 }
 
 /// A thermometer's accuracy, and its thermocouple where it has one.

@@ -7,7 +7,7 @@ use crate::physics::curve::Curve;
 use crate::physics::tolerance::{self, Tolerance};
 use crate::physics::uncertainty::{self, Budget, Contribution, Doubt, Source};
 use crate::quantity::{
-    Accuracy, Interval, Resistance, Temperature, TemperatureDifference, Toleranced, Voltage,
+    Interval, MeterRanges, Resistance, Temperature, TemperatureDifference, Toleranced, Voltage,
 };
 
 /// Where the slope of a curve without a rated temperature turns: 25 °C, at which
@@ -72,10 +72,10 @@ impl Test {
 /// What the readings are taken with; what is not known is left out.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Instruments {
-    /// Accuracy on DC volts, and the value of a digit in volts.
-    pub volts: Option<(Accuracy, f64)>,
-    /// Accuracy on ohms, and the value of a digit in ohms.
-    pub ohms: Option<(Accuracy, f64)>,
+    /// Ranges of DC volts.
+    pub volts: Option<MeterRanges>,
+    /// Ranges of ohms.
+    pub ohms: Option<MeterRanges>,
     /// Input resistance on DC volts.
     pub input: Option<Toleranced<Resistance>>,
     /// Resistance of the leads that may be in a reading of ohms.
@@ -199,7 +199,7 @@ impl Subject<'_> {
                 uncertainty::volts(self.curve, self.circuit?, meter.as_ref(), at, volts, &with).ok()
             }
             Test::VoltsUnplugged => {
-                let limit = with.meter.map(|(accuracy, digit)| accuracy.limit(reading, digit));
+                let limit = with.meter.map(|meter| meter.limit(reading));
                 let part = limit.map(|limit| Contribution::limit(Source::MeterReading, limit, 1.0));
                 let left_out = if part.is_none() { vec![Source::MeterReading] } else { Vec::new() };
                 Some(Doubt { budget: Budget::new(part.into_iter().collect()).ok()?, left_out })

@@ -3,7 +3,7 @@
 use super::{Budget, Contribution, Input, Source, UncertaintyError};
 use crate::physics::circuit::{Circuit, Meter};
 use crate::physics::curve::Curve;
-use crate::quantity::{Accuracy, Resistance, Temperature, TemperatureDifference, Voltage};
+use crate::quantity::{MeterRanges, Resistance, Temperature, TemperatureDifference, Voltage};
 
 /// The instruments behind a reading, and how well sensor and thermometer agree.
 ///
@@ -14,9 +14,8 @@ pub struct Instruments {
     pub thermometer: Option<TemperatureDifference>,
     /// How far the sensor may be from the thermometer after soaking.
     pub soak: Option<TemperatureDifference>,
-    /// The meter's accuracy and the value of a digit in volts or ohms, whichever
-    /// is read.
-    pub meter: Option<(Accuracy, f64)>,
+    /// The meter's ranges of volts or ohms, whichever is read.
+    pub meter: Option<MeterRanges>,
     /// The most that the meter's leads add to ohms. It is not subtracted from the
     /// reading; whoever subtracts the reading of shorted leads does better.
     pub leads: Option<Resistance>,
@@ -110,7 +109,7 @@ fn doubt(
     own: &[(Source, Option<f64>)],
 ) -> Result<Doubt, UncertaintyError> {
     let kelvins = |limit: Option<TemperatureDifference>| limit.map(TemperatureDifference::kelvins);
-    let meter = instruments.meter.map(|(accuracy, digit)| accuracy.limit(reading, digit));
+    let meter = instruments.meter.map(|meter| meter.limit(reading));
     let parts = [
         (Source::Thermometer, kelvins(instruments.thermometer), per_kelvin),
         (Source::Soak, kelvins(instruments.soak), per_kelvin),
