@@ -21,7 +21,8 @@ pub use accuracy::{Accuracy, MOST_RANGES, MeterRange, MeterRanges};
 pub use figure::{Rounding, decimals_for, figure, ten_to};
 pub use misprint::{Slip, half_last_digit, slip};
 pub use read::{
-    Interval, Misread, Quantity, Reason, Toleranced, accuracy, interval, number, ratio, scalar, toleranced,
+    Interval, Misread, Quantity, Reason, Toleranced, accuracy, deviation, interval, number, ratio, scalar,
+    toleranced,
 };
 pub use scalar::{
     Beta, Current, Dissipation, Duration, Frequency, Inductance, Irradiance, Length, Power, Pressure, Ratio,

@@ -183,12 +183,30 @@ pub fn number(text: &str) -> Result<f64, Misread> {
 /// # Errors
 /// When the text is anything else.
 pub fn toleranced<T: Scalar>(text: &str) -> Result<Toleranced<T>, Misread> {
+    let (value, spread): (Toleranced<T>, _) = about(text)?;
+    let half_width = value.limits.map_or(0.0, |limits| limits.high.si() - value.nominal.si());
+    if let Some(at) = spread.filter(|_| half_width > 0.0 && half_width >= value.nominal.si().abs()) {
+        return Err(Misread { at, reason: Reason::ToleranceTooLarge });
+    }
+    Ok(value)
+}
+
+/// Reads a value that may be nothing, such as an offset: `20 mV ± 10 mV`, `0 V ± 20 mV`.
+///
+/// # Errors
+/// When the text is anything else.
+pub fn deviation<T: Scalar>(text: &str) -> Result<Toleranced<T>, Misread> {
+    about(text).map(|(value, _)| value)
+}
+
+/// A value with its tolerance, and where that stands.
+fn about<T: Scalar>(text: &str) -> Result<(Toleranced<T>, Option<Range<usize>>), Misread> {
     let mut phrase = Phrase::new(text);
     let term = phrase.term()?;
     let nominal: T = with_unit(&term, false)?;
     if !phrase.take_plus_minus() {
         phrase.finish()?;
-        return Ok(Toleranced { nominal, limits: None });
+        return Ok((Toleranced { nominal, limits: None }, None));
     }
     let spread = phrase.term()?;
     let half_width = if spread.unit == Some("%") {
@@ -198,11 +216,9 @@ pub fn toleranced<T: Scalar>(text: &str) -> Result<Toleranced<T>, Misread> {
     };
     phrase.finish()?;
     not_negative(half_width, &spread)?;
-    if half_width > 0.0 && half_width >= nominal.si().abs() {
-        return Err(Misread { at: spread.number_at, reason: Reason::ToleranceTooLarge });
-    }
     let end = |sign: f64| T::from_si(nominal.si() + sign * half_width);
-    Ok(Toleranced { nominal, limits: Some(Interval { low: end(-1.0), high: end(1.0) }) })
+    let limits = Some(Interval { low: end(-1.0), high: end(1.0) });
+    Ok((Toleranced { nominal, limits }, Some(spread.number_at)))
 }
 
 /// Reads a range, such as `-20 °C to 60 °C`; the first unit may be left out.

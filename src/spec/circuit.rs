@@ -2,7 +2,7 @@
 
 use super::reader::Reader;
 use super::value::{At, Sourced};
-use crate::quantity::{Interval, Ratio, Resistance, Toleranced, Voltage, interval, toleranced};
+use crate::quantity::{Interval, Ratio, Resistance, Toleranced, Voltage, deviation, interval, toleranced};
 
 /// How the control unit reads the sensor.
 #[derive(Debug, Clone)]
@@ -65,7 +65,7 @@ impl Circuit {
             switched: reader.sourced("switched", toleranced),
             series: reader.sourced("series", toleranced),
             parallel: reader.sourced("parallel", toleranced),
-            return_offset: reader.sourced("return_offset", toleranced),
+            return_offset: reader.sourced("return_offset", deviation),
             reader: reader.table("reader").map(|other| OtherReader::read(&other)),
             converter: reader.table("converter").map(|converter| Converter::read(&converter)),
         };

@@ -990,7 +990,7 @@ fault-short-to-ground = signal shorted to ground
 fault-short-to-reference = signal shorted to the reference
 fault-short-to-battery = signal shorted to battery voltage
 fault-series = high resistance in the wires
-fault-leak = leakage from signal to return
+fault-leak = leakage across the sensor's two wires
 fault-leak-to-battery = leakage from battery voltage to signal
 fault-lifted-return = return above ground
 fault-shifted-resistance = sensor off by the same part everywhere
@@ -1040,9 +1040,11 @@ judge-pass = PASS: within its limits.
 judge-fail = FAIL: outside its limits.
 judge-undecided = UNDECIDED: too near a limit for these instruments.
 judge-window = Limits of a good sensor in a good circuit: { $low } to { $high } { $unit }.
-judge-guarded = The reading can be trusted to ± { $doubt } { $unit } (k = 2): { $low } to { $high } { $unit } passes.{ $risk }
-judge-simple = The reading can be trusted to ± { $doubt } { $unit } (k = 2); the shop decides at the limits themselves.{ $risk }
-judge-no-reading-passes = The reading can be trusted to ± { $doubt } { $unit } (k = 2): with these instruments no reading can pass here.
+judge-guarded = A reading there can be trusted to ± { $doubt } { $unit } (k = 2): { $low } to { $high } { $unit } passes.{ $risk }
+judge-simple = A reading there can be trusted to ± { $doubt } { $unit } (k = 2); the shop decides at the limits themselves.{ $risk }
+judge-no-reading-passes = A reading there can be trusted to ± { $doubt } { $unit } (k = 2): with these instruments no reading can pass here.
+judge-no-doubt = How far a reading can be trusted is NOT GIVEN: the meter's accuracy is missing.
+judge-not-compared = Not compared, because their tolerance is NOT GIVEN: { $parts }.
 judge-risk = { " " }Risk that the verdict is wrong: { $risk }.
 judge-left-out = Not in ±, because NOT GIVEN: { $what }.
 judge-source-thermometer = thermometer
@@ -1061,7 +1063,6 @@ judge-up-to = up to { $high }
 judge-from = { $low } or more
 judge-between = { $low } to { $high }
 judge-or-none = , or none at all
-judge-no-bound = without bound
 judge-expected = { "  " }{ $range }: { $who }
 judge-next = Next: { $test }, at { $at }; it tells { $pairs } of { $of } pairs of suspects apart.
 judge-next-reads = There the suspects read:
@@ -1079,8 +1080,9 @@ judge-remedy-meter = It would be decided ({ $verdict }) by a meter with { $part 
 judge-no-remedy = No single better instrument, temperature or place decides it: change two at once, or take it for a borderline part.
 judge-would-pass = pass
 judge-would-fail = fail
-judge-pair-series = Two faults, sensor and wires: sensor off by { $shift } ({ $shift-low } to { $shift-high } %) and { $size } in line ({ $low } to { $high }): { $reason }.
-judge-pair-leak = Two faults, sensor and leakage: sensor off by { $shift } ({ $shift-low } to { $shift-high } %) and { $size } across it ({ $low } to { $high }): { $reason }.
+judge-pair-series = Two faults, sensor and wires: sensor off by { $shift } ({ $shift-low } to { $shift-high } %), in line { $sizes }: { $reason }.
+judge-pair-leak = Two faults, sensor and leakage: sensor off by { $shift } ({ $shift-low } to { $shift-high } %), across it { $sizes }: { $reason }.
+judge-pair-impossible = less than nothing
 judge-reasonable = inside reason
 judge-not-reasonable = not inside reason
 judge-pairs-none = Neither pair is inside reason.
@@ -1154,3 +1156,8 @@ table-note-least-span = From covered to lit at least { $span }.
 table-note-shop-light = No response under light-emitting diodes or fluorescent tubes is normal (common practice, no source).
 table-note-absolute = Pressures are absolute.
 table-note-gauge = Pressures are gauge: above the air around.
+run-judge-beyond = a reading of `{ $id }` cannot be judged at this temperature: its tolerance reaches beyond the end of its table
+run-judge-no-instrument = a guarded decision needs to know how far the readings can be trusted, and this is NOT GIVEN: { $what }; name instruments with --instrument
+run-judge-high-voltage = STOP: more than 60 V DC is high voltage; it is out of scope here and for qualified persons only
+run-judge-too-many-ohms = no workshop meter shows so many ohms; write OL for an open line
+run-instrument-twice = `{ $id }` is a second instrument of its kind; name one multimeter and one thermometer

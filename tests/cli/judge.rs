@@ -168,7 +168,27 @@ fn what_cannot_be_judged_is_refused_with_the_reason() {
     let judge = |id, reading, at| ["judge", id, "--reading", reading, "--at", at];
     refused(&judge("curlew-evaporatr", "1 V", "31 °C"), "did you mean `curlew-evaporator`?");
     refused(&judge("curlew-evaporator", "1", "31 °C"), "expected a reading with its unit");
-    refused(&judge("curlew-evaporator", "1 V", "900 °C"), "lies outside the range");
+    refused(
+        &judge("curlew-evaporator", "1 V", "61 °C"),
+        "lies outside the range of `curlew-evaporator`, -20 °C to 60 °C",
+    );
+    refused(&judge("curlew-evaporator", "400 V", "31 °C"), "STOP: more than 60 V DC");
+    refused(&judge("curlew-evaporator", "1e12 Ω", "31 °C"), "expected a reading with its unit");
+    refused(&judge("curlew-evaporator", "5000 MΩ", "31 °C"), "write OL for an open line");
+    // A tenth of a kelvin apart is one temperature to a thermometer of ± 0.3 K.
+    let second = ["--second", "1.36 V@31.1 °C"];
+    refused(
+        &[&judge("curlew-evaporator", "1.354 V", "31 °C")[..], &second].concat(),
+        "further from the first",
+    );
+    let twice = ["--instrument", "probe", "--instrument", "clamp-probe"];
+    refused(
+        &[&judge("curlew-evaporator", "1 V", "31 °C")[..], &twice].concat(),
+        "a second instrument of its kind",
+    );
+    refused(&[&judge("curlew-evaporator", "1 V", "31 °C")[..], &twice[..2]].concat(), "NOT GIVEN: meter");
+    // The tolerance in kelvin reaches beyond the table's end.
+    refused(&judge("heron-outside", "168 kΩ", "-22 °F"), "beyond the end of its table");
     // Its documents give no tolerance.
     refused(&judge("heron-line", "1.6 V", "31 °C"), "is NOT GIVEN");
     refused(

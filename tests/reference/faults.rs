@@ -27,7 +27,7 @@ fn fault_of(row: &Row) -> (Disturbance, Resistance) {
         "healthy" => (none, sensor),
         "open" => (none, open),
         "short_gnd" => (Disturbance { leak_to_ground: leak, ..none }, sensor),
-        "leak" => (Disturbance { leak_to_return: leak, ..none }, sensor),
+        "leak" => (Disturbance { leak_across: leak, ..none }, sensor),
         "short_ref" => (Disturbance { leak_to_reference: leak, ..none }, sensor),
         "short_bat" | "leak_bat" => (Disturbance { leak_to_battery: leak, ..none }, sensor),
         "corrosion" => (Disturbance { contact: size.expect("it has a size"), ..none }, sensor),

@@ -7,7 +7,7 @@ use crate::diag::nearest;
 use crate::model::{Fact, Model, Multimeter, Sensor, Thermometer};
 use crate::physics::decision::Rule;
 use crate::physics::fault::{Instruments, Other, Subject};
-use crate::quantity::TemperatureDifference;
+use crate::quantity::{Resistance, Temperature, TemperatureDifference};
 use crate::words::{Message, Words};
 
 /// A sensor and everything that its readings are judged by.
@@ -84,6 +84,7 @@ impl<'a> Bench<'a> {
 
     fn take(&mut self, model: &'a Model, named: &[String]) -> Result<(), Message> {
         for id in named {
+            let id = id.strip_prefix("instrument.").unwrap_or(id);
             let (meter, thermometer) = (model.multimeters.get(id), model.thermometers.get(id));
             if meter.is_none() && thermometer.is_none() {
                 let known = model.multimeters.keys().chain(model.thermometers.keys()).map(String::as_str);
@@ -91,6 +92,10 @@ impl<'a> Bench<'a> {
                     Some(near) => Message::new("run-no-instrument-near").with("id", id).with("near", near),
                     None => Message::new("run-no-instrument").with("id", id),
                 });
+            }
+            if meter.is_some() && self.meter.is_some() || thermometer.is_some() && self.thermometer.is_some()
+            {
+                return Err(Message::new("run-instrument-twice").with("id", id));
             }
             self.meter = meter.or(self.meter);
             self.thermometer = thermometer.or(self.thermometer);
@@ -141,6 +146,39 @@ impl<'a> Bench<'a> {
         // Where it sits changes no figure.
         let counts = |fact: &&Fact| fact.label != "fact-location";
         sensor.into_iter().flatten().filter(counts).chain(self.facts.iter().copied()).cloned().collect()
+    }
+
+    /// The ids of other parts that cannot be compared, since nobody gave their tolerance.
+    #[must_use]
+    pub fn without_tolerance(&self) -> Vec<String> {
+        let bare = self.others.iter().filter(|(sensor, _)| sensor.tolerance.is_none());
+        bare.map(|(sensor, _)| sensor.id.clone()).collect()
+    }
+
+    /// Whether the control unit takes a sensor of this resistance for a sensor at all.
+    #[must_use]
+    pub fn is_plausible(&self, sensor: Resistance) -> bool {
+        let plausible = self.sensor.converter.and_then(|converter| converter.plausible);
+        let circuit = self.sensor.circuit.as_ref();
+        circuit
+            .zip(plausible)
+            .is_none_or(|(circuit, plausible)| plausible.contains(&circuit.ratio(sensor, None)))
+    }
+
+    /// Refuses a temperature outside the sensor's range.
+    ///
+    /// # Errors
+    /// With the range.
+    pub fn covers(&self, at: Temperature) -> Result<(), Message> {
+        let range = self.sensor.range;
+        if range.contains(&at) {
+            return Ok(());
+        }
+        Err(Message::new("run-table-outside")
+            .with("at", at)
+            .with("id", &self.sensor.id)
+            .with("low", range.low)
+            .with("high", range.high))
     }
 
     /// Whether a battery voltage is known.

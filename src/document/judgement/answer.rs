@@ -6,7 +6,7 @@ use super::pair;
 use crate::model::Fact;
 use crate::physics::decision::{Decision, Rule};
 use crate::physics::uncertainty::Source;
-use crate::quantity::{Resistance, Temperature, Voltage};
+use crate::quantity::{Interval, Resistance, Temperature, Voltage};
 
 /// A reading as a meter shows it.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -58,8 +58,9 @@ pub struct Judgement {
     pub guard: f64,
     /// `V` or `Ω`.
     pub unit: &'static str,
-    /// The expanded uncertainty of the reading, k = 2, in `unit`.
-    pub uncertainty: f64,
+    /// The expanded uncertainty of a reading there, k = 2, in `unit`; null where the meter's
+    /// accuracy is not given.
+    pub uncertainty: Option<f64>,
     /// The probability that the verdict is wrong; null where it is undecided.
     pub risk: Option<f64>,
     /// The verdict against the service limit: whether the sensor is off by as much
@@ -88,7 +89,7 @@ pub struct Judgement {
 pub struct Explained {
     /// Its key.
     pub fault: &'static str,
-    /// The least size that explains the reading; null where it has none.
+    /// The least size that explains the reading; null where it has none, or no bound.
     pub size_low: Option<f64>,
     /// The greatest size.
     pub size_high: Option<f64>,
@@ -127,7 +128,9 @@ pub(super) struct About {
     pub(super) decision: Decision,
     pub(super) rule: Rule,
     pub(super) instruments: String,
+    pub(super) passing: Interval<f64>,
     pub(super) left_out: Vec<Source>,
+    pub(super) not_compared: Vec<String>,
     pub(super) steps: Vec<String>,
     pub(super) inputs: Vec<Fact>,
 }

@@ -10,9 +10,9 @@ mod text;
 use crate::document::bench::{Bench, fault};
 use crate::model::Model;
 use crate::physics::decision::{Decision, DecisionError, Limits, Rule, Verdict, decide};
-use crate::physics::fault::{Cause, Instruments, Other, Subject, Test, explain};
-use crate::physics::tolerance::service_limits;
-use crate::physics::uncertainty::COVERAGE;
+use crate::physics::fault::{Cause, Instruments, Kind, Other, Subject, Test, explain};
+use crate::physics::tolerance::{self, service_limits};
+use crate::physics::uncertainty::{COVERAGE, Doubt, Source};
 use crate::quantity::{Interval, Resistance, Temperature, TemperatureDifference, Voltage};
 use crate::words::{Message, Words};
 
@@ -40,6 +40,8 @@ struct Case<'a> {
 pub fn judge(model: &Model, words: &Words, ask: &Ask<'_>) -> Result<Judgement, Message> {
     let bench = Bench::new(model, ask.id, ask.instruments)?;
     let rule = bench.rule.ok_or_else(|| Message::new("run-judge-no-rule"))?;
+    possible(ask.reading)?;
+    ask.second.map_or(Ok(()), |(reading, _)| possible(reading))?;
     let others: Vec<Other<'_>> = bench.others.iter().map(|(_, other)| *other).collect();
     let test = test_of(ask.reading, ask.place)?;
     let case = Case {
@@ -53,6 +55,28 @@ pub fn judge(model: &Model, words: &Words, ask: &Ask<'_>) -> Result<Judgement, M
         at: ask.at,
     };
     case.judgement(ask)
+}
+
+/// Above it is high voltage, which is not this program's.
+///
+/// # Source
+/// ISO 6469-3, from memory: 60 V DC.
+const HIGH_VOLTAGE: f64 = 60.0;
+
+/// More than a workshop meter shows.
+const MOST_OHMS: f64 = 1e9;
+
+/// Refuses what no meter shows, and what nobody should have measured.
+fn possible(reading: Reading) -> Result<(), Message> {
+    match reading {
+        Reading::Volts(volts) if volts.volts().abs() > HIGH_VOLTAGE => {
+            Err(Message::new("run-judge-high-voltage"))
+        }
+        Reading::Ohms(ohms) if ohms.ohms().is_finite() && ohms.ohms() > MOST_OHMS => {
+            Err(Message::new("run-judge-too-many-ohms"))
+        }
+        _ => Ok(()),
+    }
 }
 
 /// The test that a reading at a place belongs to.
@@ -77,8 +101,12 @@ fn value_of(reading: Reading) -> f64 {
 impl<'a> Case<'a> {
     fn judgement(&self, ask: &Ask<'_>) -> Result<Judgement, Message> {
         let window = self.window(self.test, self.at)?;
-        let decision = self.decided(window, self.test, self.value)?;
-        let doubt = self.subject.doubt(self.value, self.test, self.at, &self.instruments);
+        let near = self.value.max(window.low).min(window.high);
+        let doubt = self.subject.doubt(near, self.test, self.at, &self.instruments);
+        let doubt = doubt.ok_or_else(|| refused(DecisionError::Reading))?;
+        self.trusted(&doubt)?;
+        let decision = self.decided(window)?;
+        let known = !doubt.left_out.contains(&Source::MeterReading);
         let causes = explain(&self.subject, self.value, self.test, self.at, &self.instruments);
         let (next, next_readings) = self.next(decision.verdict, &causes);
         let pairs = ask.second.map(|second| self.pairs(second)).transpose()?;
@@ -90,8 +118,8 @@ impl<'a> Case<'a> {
             limit_high: window.high,
             guard: decision.guard,
             unit: self.unit(),
-            uncertainty: doubt.as_ref().map_or(0.0, |doubt| doubt.budget.expanded()),
-            risk: decision.risk.map(|risk| risk.part()),
+            uncertainty: known.then(|| doubt.budget.expanded()),
+            risk: decision.risk.map(|risk| risk.part()).filter(|_| known),
             service_verdict: self.service()?.map(verdict_key),
             believed_temperature_c: self.believed().map(Temperature::celsius),
             causes: causes.iter().map(|cause| self.explained(cause)).collect(),
@@ -106,7 +134,9 @@ impl<'a> Case<'a> {
                 decision,
                 rule: self.rule,
                 instruments: self.bench.told(self.words),
-                left_out: doubt.map(|doubt| doubt.left_out).unwrap_or_default(),
+                passing: self.passing(window)?,
+                left_out: doubt.left_out,
+                not_compared: self.bench.without_tolerance(),
                 steps: if decision.verdict == Verdict::Pass {
                     Vec::new()
                 } else {
@@ -124,41 +154,61 @@ impl<'a> Case<'a> {
     /// What a good sensor in a good circuit may read.
     fn window(&self, test: Test, at: Temperature) -> Result<Interval<f64>, Message> {
         let sensor = self.bench.sensor;
-        let domain = sensor.curve.domain();
-        if !domain.contains(&at) {
-            return Err(Message::new("run-table-outside")
-                .with("at", at)
-                .with("id", &sensor.id)
-                .with("low", domain.low)
-                .with("high", domain.high));
-        }
+        self.bench.covers(at)?;
         let missing =
             |what| Message::new("run-judge-not-given").with("id", &sensor.id).with_word("what", what);
         let reading = self.subject.reading(None, test, at, &self.instruments);
         let (_, window) = reading.ok_or_else(|| missing("judge-circuit"))?;
         // Unplugged, the part's own tolerance does not matter: the circuit's does.
-        let what = if sensor.tolerance.is_none() && test != Test::VoltsUnplugged {
-            "judge-tolerance"
-        } else {
-            "judge-circuit-tolerance"
-        };
-        window.ok_or_else(|| missing(what))
+        let of_part = test != Test::VoltsUnplugged;
+        window.ok_or_else(|| match &sensor.tolerance {
+            None if of_part => missing("judge-tolerance"),
+            Some(tolerance) if of_part && tolerance::band(&sensor.curve, tolerance, at).is_err() => {
+                Message::new("run-judge-beyond").with("id", &sensor.id)
+            }
+            _ => missing("judge-circuit-tolerance"),
+        })
     }
 
-    fn decided(&self, window: Interval<f64>, test: Test, value: f64) -> Result<Decision, Message> {
+    fn decided(&self, window: Interval<f64>) -> Result<Decision, Message> {
         let limits = Limits::new(Some(window.low), Some(window.high)).map_err(refused)?;
-        let doubt = self.subject.uncertainty(value, test, self.at, &self.instruments);
-        let standard = doubt.ok_or_else(|| refused(DecisionError::Reading))? / COVERAGE;
+        let standard = self.doubt_within(window, self.value)? / COVERAGE;
         // An open line is as far outside as a reading can be: any number beyond will do.
-        let value = if value.is_finite() { value } else { f64::MAX.sqrt() };
+        let value = if self.value.is_finite() { self.value } else { f64::MAX.sqrt() };
         decide(&limits, value, standard, self.rule).map_err(refused)
+    }
+
+    /// The expanded uncertainty of a reading, or where it lies outside the window that of
+    /// the limit it passes: far out nothing is left to decide.
+    fn doubt_within(&self, window: Interval<f64>, value: f64) -> Result<f64, Message> {
+        let near = value.max(window.low).min(window.high);
+        let doubt = self.subject.uncertainty(near, self.test, self.at, &self.instruments);
+        doubt.ok_or_else(|| refused(DecisionError::Reading))
+    }
+
+    /// The readings that pass, each limit with the uncertainty of a reading there.
+    fn passing(&self, window: Interval<f64>) -> Result<Interval<f64>, Message> {
+        let guard = |limit| self.doubt_within(window, limit).map(|doubt| self.rule.guard(doubt));
+        Ok(Interval { low: window.low + guard(window.low)?, high: window.high - guard(window.high)? })
+    }
+
+    /// A guarded decision needs to know how far meter and thermometer can be trusted.
+    fn trusted(&self, doubt: &Doubt) -> Result<(), Message> {
+        let needed = [Source::MeterReading, Source::Thermometer];
+        let missing: Vec<_> = needed.into_iter().filter(|source| doubt.left_out.contains(source)).collect();
+        if missing.is_empty() || self.rule == Rule::Simple {
+            return Ok(());
+        }
+        let names: Vec<String> =
+            missing.into_iter().map(|source| self.words.word(text::source_word(source))).collect();
+        Err(Message::new("run-judge-no-instrument").with("what", names.join(", ")))
     }
 
     /// Whether the reading lies between the service limits.
     fn service(&self) -> Result<Option<Verdict>, Message> {
         let Some(limit) = self.bench.sensor.service_limit else { return Ok(None) };
         let Some(window) = self.service_window(limit) else { return Ok(None) };
-        self.decided(window, self.test, self.value).map(|decision| Some(decision.verdict))
+        self.decided(window).map(|decision| Some(decision.verdict))
     }
 
     fn service_window(&self, limit: TemperatureDifference) -> Option<Interval<f64>> {
@@ -196,15 +246,21 @@ impl<'a> Case<'a> {
             }
             Test::VoltsAtSensor | Test::VoltsUnplugged => return None,
         };
-        self.bench.sensor.curve.temperature(ohms).ok()
+        let at = self.bench.sensor.curve.temperature(ohms).ok()?;
+        self.bench.is_plausible(ohms).then_some(at)
     }
 
     fn explained(&self, cause: &Cause) -> Explained {
         let names: Vec<_> = self.bench.others.iter().map(|(sensor, _)| *sensor).collect();
         let kind = cause.fault.kind();
+        // Where the search ended there is no bound on that side; no resistance is one.
+        let bounded = |kind: Kind, size: f64| {
+            let (least, most) = kind.sizes();
+            size < most && (size > least || least.abs() <= 0.0)
+        };
         let size = |end: fn(&Interval<f64>) -> f64| {
-            let sizes = cause.sizes.as_ref();
-            kind.zip(sizes).map(|(kind, sizes)| fault::in_unit(kind, end(sizes)))
+            let (kind, size) = kind.zip(cause.sizes.as_ref().map(end))?;
+            bounded(kind, size).then(|| fault::in_unit(kind, size))
         };
         let part = match cause.fault {
             crate::physics::fault::Fault::OtherPart(index) => names.get(index).map(|other| other.id.clone()),

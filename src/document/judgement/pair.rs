@@ -8,7 +8,7 @@ use crate::physics::fault::{
     Kind, Pair, PairError, Reading as Looks, Second, looks_like, third_temperature, two_faults,
 };
 use crate::physics::tolerance::Tolerance;
-use crate::quantity::{Ratio, Resistance, Rounding, Temperature, figure};
+use crate::quantity::{Interval, Ratio, Resistance, Rounding, Temperature, TemperatureDifference, figure};
 use crate::words::Message;
 
 /// Every how many kelvins a third temperature is looked for.
@@ -42,6 +42,12 @@ impl Case<'_> {
         let ohms = matches!(reading, Reading::Ohms(_));
         if ohms != self.test.is_ohms() {
             return Err(Message::new("run-judge-second-unit"));
+        }
+        // Two temperatures that the thermometer cannot tell apart are one.
+        let limits = [self.instruments.thermometer, self.instruments.soak];
+        let doubt: f64 = limits.into_iter().flatten().map(TemperatureDifference::kelvins).sum();
+        if (at.celsius() - self.at.celsius()).abs() <= 2.0 * doubt {
+            return Err(Message::new("run-judge-second-too-near"));
         }
         let first = self.looks(self.value, self.at)?;
         let second = self.looks(value_of(reading), at)?;
@@ -124,29 +130,34 @@ impl Case<'_> {
         };
         let finite = |ohms: Resistance| ohms.ohms().is_finite().then(|| ohms.ohms());
         let percent = |part: Ratio| 100.0 * part.part();
-        let shown = |ohms: Resistance| {
-            if ohms.ohms().is_finite() {
-                fault::sized(kind, ohms.ohms(), Rounding::Nearest)
-            } else {
-                self.words.word("judge-no-bound")
-            }
-        };
         let message = Message::new(word)
             .with("shift", fault::sized(Kind::ShiftedResistance, pair.shift.part(), Rounding::Nearest))
             .with("shift-low", figure(percent(pair.shifts.low), 1, Rounding::Down))
             .with("shift-high", figure(percent(pair.shifts.high), 1, Rounding::Up))
-            .with("size", shown(pair.size))
-            .with("low", shown(pair.sizes.low))
-            .with("high", shown(pair.sizes.high))
+            .with("sizes", self.told_sizes(kind, pair.sizes))
             .with_word("reason", if pair.reasonable { "judge-reasonable" } else { "judge-not-reasonable" });
         Told {
             second: key,
             shift_low: percent(pair.shifts.low),
             shift_high: percent(pair.shifts.high),
-            size_low: finite(pair.sizes.low),
-            size_high: finite(pair.sizes.high),
+            size_low: pair.sizes.and_then(|sizes| finite(sizes.low)),
+            size_high: pair.sizes.and_then(|sizes| finite(sizes.high)),
             reasonable: pair.reasonable,
             told: self.words.say(&message),
         }
+    }
+    /// The sizes of a second fault: none that exists, any above, any below, or between.
+    fn told_sizes(&self, kind: Kind, sizes: Option<Interval<Resistance>>) -> String {
+        let Some(sizes) = sizes else { return self.words.word("judge-pair-impossible") };
+        let end = |ohms: Resistance, rounding| fault::sized(kind, ohms.ohms(), rounding);
+        let (low, high) = (end(sizes.low, Rounding::Down), end(sizes.high, Rounding::Up));
+        let message = if sizes.low.ohms() <= 0.0 {
+            Message::new("judge-up-to").with("high", high)
+        } else if sizes.high.ohms().is_infinite() {
+            Message::new("judge-from").with("low", low)
+        } else {
+            Message::new("judge-between").with("low", low).with("high", high)
+        };
+        self.words.say(&message)
     }
 }

@@ -33,6 +33,10 @@ pub fn lines<'a>(words: &Words, judgement: &'a Judgement) -> (Vec<String>, &'a [
             about.left_out.iter().map(|source| words.word(source_word(*source))).collect();
         all.push(words.say(&Message::new("judge-left-out").with("what", names.join(", "))));
     }
+    if !about.not_compared.is_empty() {
+        let parts = about.not_compared.join(", ");
+        all.push(words.say(&Message::new("judge-not-compared").with("parts", parts)));
+    }
     if let Some(service) = judgement.service_verdict {
         all.push(words.word(match service {
             "pass" => "judge-service-pass",
@@ -74,9 +78,9 @@ pub fn lines<'a>(words: &Words, judgement: &'a Judgement) -> (Vec<String>, &'a [
 /// The guard band and the readings that pass.
 fn guard(words: &Words, judgement: &Judgement) -> String {
     let unit = judgement.unit;
-    let decision = &judgement.about.decision;
-    let doubt =
-        figure(judgement.uncertainty, decimals(judgement.uncertainty, unit).max(1), Rounding::Nearest);
+    let about = &judgement.about;
+    let Some(doubt) = judgement.uncertainty else { return words.word("judge-no-doubt") };
+    let doubt = figure(doubt, decimals(doubt, unit).max(1), Rounding::Nearest);
     let risk = judgement.risk.map(|risk| {
         let percent = 100.0 * risk;
         if percent < 0.1 {
@@ -86,26 +90,24 @@ fn guard(words: &Words, judgement: &Judgement) -> String {
         }
     });
     let risk = risk.map(|risk| words.say(&Message::new("judge-risk").with("risk", risk))).unwrap_or_default();
-    if judgement.about.rule == Rule::Simple {
-        let message = Message::new("judge-simple").with("doubt", doubt).with("unit", unit).with("risk", risk);
-        return words.say(&message);
+    let message = |id| Message::new(id).with("doubt", &doubt).with("unit", unit);
+    if about.rule == Rule::Simple {
+        return words.say(&message("judge-simple").with("risk", risk));
     }
-    if decision.acceptance.is_empty() {
-        return words.say(&Message::new("judge-no-reading-passes").with("doubt", doubt).with("unit", unit));
+    let Interval { low, high } = about.passing;
+    if low > high {
+        return words.say(&message("judge-no-reading-passes"));
     }
-    let end = |value: Option<f64>, rounding| {
-        value.map_or_else(String::new, |value| figure(value, decimals(value, unit), rounding))
-    };
-    let message = Message::new("judge-guarded")
-        .with("doubt", doubt)
-        .with("unit", unit)
-        .with("low", end(decision.acceptance.low, Rounding::Up))
-        .with("high", end(decision.acceptance.high, Rounding::Down))
+    let end = |value: f64, rounding| figure(value, decimals(value, unit), rounding);
+    let message = message("judge-guarded")
+        .with("low", end(low, Rounding::Up))
+        .with("high", end(high, Rounding::Down))
         .with("risk", risk);
     words.say(&message)
 }
 
-fn source_word(source: Source) -> &'static str {
+/// What a contribution is called.
+pub(super) fn source_word(source: Source) -> &'static str {
     match source {
         Source::Thermometer => "judge-source-thermometer",
         Source::Soak => "judge-source-soak",

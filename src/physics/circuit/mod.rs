@@ -76,8 +76,8 @@ pub struct Meter {
 pub struct Disturbance {
     /// Resistance in the line that does not belong there.
     pub contact: Resistance,
-    /// From the sensor's signal pin to its return, as all leaks: infinite is none, 0 Ω a short.
-    pub leak_to_return: Resistance,
+    /// Between the sensor's two wires, as all leaks: infinite is none, 0 Ω a short.
+    pub leak_across: Resistance,
     /// To the unit's ground, by way of the body.
     pub leak_to_ground: Resistance,
     /// To the reference.
@@ -98,7 +98,7 @@ impl Disturbance {
         let none = Resistance::from_ohms(f64::INFINITY);
         Self {
             contact: Resistance::from_ohms(0.0),
-            leak_to_return: none,
+            leak_across: none,
             leak_to_ground: none,
             leak_to_reference: none,
             leak_to_battery: none,

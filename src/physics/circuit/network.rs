@@ -119,10 +119,6 @@ impl Network {
             Topology::PullUp => (self.reference, 0.0),
             Topology::PullDown => (0.0, self.reference),
         };
-        let return_pin = match self.topology {
-            Topology::PullUp => self.sensor_end(disturbance),
-            Topology::PullDown => 0.0,
-        };
         let pin = Node::new(resistor)
             .to(resistor, resistor_end)
             .to(self.parallel, parallel_end)
@@ -131,7 +127,7 @@ impl Network {
         let end = Node::new(resistor).to(at(Probe::Sensor), 0.0);
         let end = sensor.map_or(end, |sensor| end.to(sensor, self.sensor_end(disturbance)));
         let end = end
-            .to(disturbance.leak_to_return.ohms(), return_pin)
+            .to(disturbance.leak_across.ohms(), self.sensor_end(disturbance))
             .to(disturbance.leak_to_ground.ohms(), 0.0)
             .to(disturbance.leak_to_reference.ohms(), self.reference)
             .to(disturbance.leak_to_battery.ohms(), disturbance.battery.volts());

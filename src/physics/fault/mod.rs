@@ -33,7 +33,7 @@ pub enum Fault {
     ShortToBattery,
     /// Resistance in the wires that does not belong there: a bad contact.
     Series(Resistance),
-    /// A path from signal to return, such as moisture in a plug.
+    /// A path between the sensor's two wires, such as moisture in a plug.
     Leak(Resistance),
     /// A path from signal to a wire with battery voltage.
     LeakToBattery(Resistance),

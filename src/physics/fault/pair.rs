@@ -41,11 +41,11 @@ pub struct Pair {
     pub shift: Ratio,
     /// The same over the doubt in both readings and in the curve's slope.
     pub shifts: Interval<Ratio>,
-    /// The size of the second fault; below zero where only an impossible one fits,
-    /// infinite for a leak that is none.
+    /// The size of the second fault: 0 Ω in line, or an infinite leak, where there is
+    /// none, or only one below nothing would fit the readings as they are.
     pub size: Resistance,
-    /// The same over all doubt.
-    pub sizes: Interval<Resistance>,
+    /// The sizes that exist, over all doubt; `None` where only impossible ones fit.
+    pub sizes: Option<Interval<Resistance>>,
     /// Whether some of it is inside reason: see [`REASONABLE_SHIFT`], and a second
     /// fault that exists.
     pub reasonable: bool,
@@ -110,16 +110,16 @@ pub fn two_faults(
             second: second_fault,
             shift: Ratio::new(shift),
             shifts: Interval { low: Ratio::new(shifts.0), high: Ratio::new(shifts.1) },
-            size: ohms_of(second_fault, size),
-            sizes: match second_fault {
-                Second::Series => {
-                    Interval { low: Resistance::from_ohms(sizes.0), high: Resistance::from_ohms(sizes.1) }
-                }
+            size: ohms_of(second_fault, size.max(0.0)),
+            sizes: exists(second_fault, sizes).then(|| {
+                let (low, high) = (ohms_of(second_fault, sizes.0.max(0.0)), ohms_of(second_fault, sizes.1));
                 // The larger conductance is the smaller leak.
-                Second::Leak => {
-                    Interval { low: ohms_of(second_fault, sizes.1), high: ohms_of(second_fault, sizes.0) }
+                if second_fault == Second::Series {
+                    Interval { low, high }
+                } else {
+                    Interval { low: high, high: low }
                 }
-            },
+            }),
             reasonable: exists(second_fault, sizes) && overlaps(shifts),
         }
     };

@@ -243,7 +243,7 @@ impl Subject<'_> {
                 wired(Disturbance { leak_to_battery: short, battery: self.battery?, ..none })
             }
             Fault::Series(contact) => wired(Disturbance { contact, ..none }),
-            Fault::Leak(leak_to_return) => wired(Disturbance { leak_to_return, ..none }),
+            Fault::Leak(leak_across) => wired(Disturbance { leak_across, ..none }),
             Fault::LeakToBattery(leak_to_battery) => {
                 wired(Disturbance { leak_to_battery, battery: self.battery?, ..none })
             }
@@ -295,7 +295,7 @@ impl Subject<'_> {
                 return part;
             }
             // A fault to ground, reference or battery lies outside the two pins.
-            let leak = faulty.circuit.leak_to_return.ohms();
+            let leak = faulty.circuit.leak_across.ohms();
             let end =
                 if part.is_infinite() || leak.is_infinite() { part.min(leak) } else { beside(part, leak) };
             end + series + faulty.circuit.contact.ohms()
@@ -327,8 +327,9 @@ impl Subject<'_> {
 
 /// The band of a part, and whether its limits are known.
 fn band(curve: &Curve, tolerance: Option<&Tolerance>, at: Temperature) -> Option<(Band<f64>, bool)> {
-    if let Some(tolerance) = tolerance {
-        return Some((tolerance::band(curve, tolerance, at).ok()?.map(Resistance::ohms), true));
+    // A tolerance that reaches beyond the end of a table leaves the limits unknown there.
+    if let Some(band) = tolerance.and_then(|tolerance| tolerance::band(curve, tolerance, at).ok()) {
+        return Some((band.map(Resistance::ohms), true));
     }
     let nominal = curve.resistance(at).ok()?.ohms();
     Some((Band { low: nominal, nominal, high: nominal }, false))
