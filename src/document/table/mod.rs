@@ -213,6 +213,13 @@ fn without_step(id: &str, ask: &Ask<'_>) -> Result<(), Message> {
     }
 }
 
+/// Every id that has a table, with its kind in front.
+#[must_use]
+pub fn known(model: &Model) -> Vec<String> {
+    let named = |kind: &Kind<'_>| kind.ids.iter().map(|id| format!("{}.{id}", kind.name)).collect::<Vec<_>>();
+    kinds(model).iter().flat_map(named).collect()
+}
+
 /// The table of one thing.
 ///
 /// # Errors
