@@ -8,8 +8,8 @@ use bayleaf::physics::fault::{
 };
 use bayleaf::physics::tolerance::Tolerance;
 use bayleaf::quantity::{
-    Accuracy, Beta, MeterRanges, Ratio, Resistance, Temperature, TemperatureDifference, Toleranced, Voltage,
-    toleranced,
+    Accuracy, Beta, Interval, MeterRanges, Ratio, Resistance, Temperature, TemperatureDifference, Toleranced,
+    Voltage, toleranced,
 };
 use proptest::prelude::*;
 
@@ -129,7 +129,7 @@ proptest! {
         shares in prop::array::uniform6(0.0..=1.0_f64),
     ) {
         let (curve, tolerance, circuit) = (beta(2200.0, 3500.0), rated(0.03, 0.015), circuit(topology));
-        let battery = Some(Voltage::from_volts(12.6));
+        let battery = Some(toleranced("12.6 V ± 0.3 V").expect("a battery"));
         let bench = instruments();
         let at = Temperature::from_celsius(celsius);
         let tests = tests_of(kind);
@@ -181,7 +181,7 @@ proptest! {
             tolerance: Some(&tolerance),
             circuit: Some(&circuit),
             others: &others,
-            battery: Some(Voltage::from_volts(12.6)),
+            battery: Some(toleranced("12.6 V ± 0.3 V").expect("a battery")),
         };
         let hand = in_hand(shares, &circuit, &bench);
         let real = Subject { curve: &hand.curve, tolerance: None, circuit: Some(&hand.circuit), ..nominal };
@@ -208,7 +208,7 @@ proptest! {
             tolerance: Some(&tolerance),
             circuit: Some(&circuit),
             others: &[],
-            battery: Some(Voltage::from_volts(12.6)),
+            battery: Some(toleranced("12.6 V ± 0.3 V").expect("a battery")),
         };
         let test = Test::VoltsAtUnit;
         let fault = kind.of_size(usual(kind, share));
@@ -255,7 +255,10 @@ proptest! {
             Reading {
                 at,
                 resistance: Resistance::from_ohms(looks + noise * doubt),
-                doubt: Resistance::from_ohms(doubt),
+                limits: Interval {
+                    low: Resistance::from_ohms(looks + noise * doubt - doubt),
+                    high: Resistance::from_ohms(looks + noise * doubt + doubt),
+                },
             }
         };
         let pairs = two_faults(&curve, rating, reading(0.0, noise[0]), reading(40.0, noise[1])).expect("apart");
@@ -284,7 +287,7 @@ proptest! {
         let circuit = circuit(Topology::PullUp);
         let subject = Subject {
             curve: &curve, tolerance: Some(&tolerance), circuit: Some(&circuit), others: &[],
-            battery: Some(Voltage::from_volts(12.6)),
+            battery: Some(toleranced("12.6 V ± 0.3 V").expect("a battery")),
         };
         let (bench, at) = (instruments(), Temperature::from_celsius(celsius));
         for cause in explain(&subject, reading, test, at, &bench) {

@@ -1,6 +1,8 @@
 //! Faulty circuits against a circuit simulator, and the trade's own figures.
 
-use bayleaf::physics::circuit::{Bits, Circuit, Clamp, Converter, Disturbance, Topology, self_heating};
+use bayleaf::physics::circuit::{
+    Bits, Circuit, Clamp, Converter, Disturbance, Probe, Topology, self_heating,
+};
 use bayleaf::physics::curve::{BetaCurve, Curve};
 use bayleaf::physics::fault::{
     Fault, Instruments, Kind, Reading, Second, Subject, Test, third_temperature, two_faults,
@@ -85,7 +87,7 @@ fn e1() -> (Curve, Circuit) {
 fn ohms_with_the_unit_plugged_in_are_not_the_sensors() {
     let (curve, circuit) = e1();
     let sensor = curve.resistance(Temperature::from_celsius(31.0)).expect("inside");
-    let mated = circuit.ohms_while_mated(sensor);
+    let mated = circuit.ohms_while_mated(sensor, Probe::ControlUnit);
     meets("ohms while mated", 1273.0, mated.ohms(), Absolute(0.5));
     let looks_like = curve.temperature(mated).expect("inside");
     meets("looks like", 39.6, looks_like.celsius(), Absolute(0.05));
@@ -200,7 +202,7 @@ fn faults_read_in_volts_as_noted() {
         tolerance: None,
         circuit: Some(&circuit),
         others: &[],
-        battery: Some(Voltage::from_volts(12.6)),
+        battery: Some(written("12.6 V ± 0.3 V")),
     };
     let at = Temperature::from_celsius(31.0);
     let bare = Instruments::default();
@@ -250,7 +252,7 @@ fn two_readings_give_back_two_faults() {
     let exact = |celsius: f64, ohms: f64| Reading {
         at: Temperature::from_celsius(celsius),
         resistance: Resistance::from_ohms(ohms),
-        doubt: Resistance::from_ohms(0.0),
+        limits: Interval { low: Resistance::from_ohms(ohms), high: Resistance::from_ohms(ohms) },
     };
     let rating = (Temperature::from_celsius(25.0), Ratio::new(0.0));
     let with_series = |celsius: f64| exact(celsius, 1.1 * good(celsius) + 100.0);

@@ -7,7 +7,7 @@ use crate::diag::nearest;
 use crate::model::{Fact, Model, Multimeter, Sensor, Thermometer};
 use crate::physics::decision::Rule;
 use crate::physics::fault::{Instruments, Other, Subject};
-use crate::quantity::{Resistance, Temperature, TemperatureDifference};
+use crate::quantity::{Resistance, Temperature, TemperatureDifference, Toleranced, Voltage};
 use crate::words::{Message, Words};
 
 /// A sensor and everything that its readings are judged by.
@@ -21,10 +21,10 @@ pub struct Bench<'a> {
     meter: Option<&'a Multimeter>,
     thermometer: Option<&'a Thermometer>,
     soak: Option<TemperatureDifference>,
-    battery: Option<crate::quantity::Voltage>,
+    battery: Option<Toleranced<Voltage>>,
     /// Whose instruments these are, where nobody named any.
     chosen: Option<Message>,
-    facts: Vec<&'a Fact>,
+    facts: Vec<Fact>,
 }
 
 impl<'a> Bench<'a> {
@@ -51,17 +51,19 @@ impl<'a> Bench<'a> {
             meter: None,
             thermometer: None,
             soak: model.shop.soak,
-            battery: battery.map(|battery| battery.value.nominal),
+            battery: battery.map(|battery| battery.value),
             chosen: None,
-            facts: model.shop.facts.iter().collect(),
+            facts: model.shop.facts.clone(),
         };
         if named.is_empty() {
             bench.choose(model);
         } else {
             bench.take(model, named)?;
         }
-        bench.facts.extend(bench.meter.iter().flat_map(|meter| &meter.facts));
-        bench.facts.extend(bench.thermometer.iter().flat_map(|meter| &meter.facts));
+        bench.facts.extend(bench.meter.iter().flat_map(|meter| meter.facts.clone()));
+        bench.facts.extend(bench.thermometer.iter().flat_map(|meter| meter.facts.clone()));
+        let key = format!("system.{}.battery", sensor.system);
+        bench.facts.push(Fact::new(key, "fact-system-battery", battery));
         Ok(bench)
     }
 
@@ -145,7 +147,7 @@ impl<'a> Bench<'a> {
         let sensor = [&self.sensor.curve_facts, &self.sensor.circuit_facts, &self.sensor.other_facts];
         // Where it sits changes no figure.
         let counts = |fact: &&Fact| fact.label != "fact-location";
-        sensor.into_iter().flatten().filter(counts).chain(self.facts.iter().copied()).cloned().collect()
+        sensor.into_iter().flatten().filter(counts).chain(&self.facts).cloned().collect()
     }
 
     /// The ids of other parts that cannot be compared, since nobody gave their tolerance.

@@ -6,7 +6,7 @@ use super::pair;
 use crate::model::Fact;
 use crate::physics::decision::{Decision, Rule};
 use crate::physics::uncertainty::Source;
-use crate::quantity::{Interval, Resistance, Temperature, Voltage};
+use crate::quantity::{Interval, Resistance, Temperature, TemperatureDifference, Voltage};
 
 /// A reading as a meter shows it.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -129,6 +129,8 @@ pub(super) struct About {
     pub(super) rule: Rule,
     pub(super) instruments: String,
     pub(super) passing: Interval<f64>,
+    pub(super) service: Option<(TemperatureDifference, Interval<f64>)>,
+    pub(super) formulas: Vec<String>,
     pub(super) left_out: Vec<Source>,
     pub(super) not_compared: Vec<String>,
     pub(super) steps: Vec<String>,

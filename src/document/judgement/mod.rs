@@ -8,6 +8,7 @@ mod remedy;
 mod text;
 
 use crate::document::bench::{Bench, fault};
+use crate::document::table;
 use crate::model::Model;
 use crate::physics::decision::{Decision, DecisionError, Limits, Rule, Verdict, decide};
 use crate::physics::fault::{Cause, Instruments, Kind, Other, Subject, Test, explain};
@@ -107,6 +108,9 @@ impl<'a> Case<'a> {
         self.trusted(&doubt)?;
         let decision = self.decided(window)?;
         let known = !doubt.left_out.contains(&Source::MeterReading);
+        let service = self.service();
+        let service_verdict = service.map(|(_, window)| self.decided(window)).transpose()?;
+        let service_verdict = service_verdict.map(|decision| decision.verdict);
         let causes = explain(&self.subject, self.value, self.test, self.at, &self.instruments);
         let (next, next_readings) = self.next(decision.verdict, &causes);
         let pairs = ask.second.map(|second| self.pairs(second)).transpose()?;
@@ -120,7 +124,7 @@ impl<'a> Case<'a> {
             unit: self.unit(),
             uncertainty: known.then(|| doubt.budget.expanded()),
             risk: decision.risk.map(|risk| risk.part()).filter(|_| known),
-            service_verdict: self.service()?.map(verdict_key),
+            service_verdict: service_verdict.map(verdict_key),
             believed_temperature_c: self.believed().map(Temperature::celsius),
             causes: causes.iter().map(|cause| self.explained(cause)).collect(),
             remedy: undecided.then(|| self.remedy()),
@@ -135,6 +139,8 @@ impl<'a> Case<'a> {
                 rule: self.rule,
                 instruments: self.bench.told(self.words),
                 passing: self.passing(window)?,
+                service,
+                formulas: table::sensor::formulas(self.words, self.bench.sensor),
                 left_out: doubt.left_out,
                 not_compared: self.bench.without_tolerance(),
                 steps: if decision.verdict == Verdict::Pass {
@@ -204,11 +210,10 @@ impl<'a> Case<'a> {
         Err(Message::new("run-judge-no-instrument").with("what", names.join(", ")))
     }
 
-    /// Whether the reading lies between the service limits.
-    fn service(&self) -> Result<Option<Verdict>, Message> {
-        let Some(limit) = self.bench.sensor.service_limit else { return Ok(None) };
-        let Some(window) = self.service_window(limit) else { return Ok(None) };
-        self.decided(window).map(|decision| Some(decision.verdict))
+    /// The service limit, and the readings between its two sides.
+    fn service(&self) -> Option<(TemperatureDifference, Interval<f64>)> {
+        let limit = self.bench.sensor.service_limit?;
+        Some((limit, self.service_window(limit)?))
     }
 
     fn service_window(&self, limit: TemperatureDifference) -> Option<Interval<f64>> {

@@ -8,7 +8,9 @@ use crate::physics::fault::{
     Kind, Pair, PairError, Reading as Looks, Second, looks_like, third_temperature, two_faults,
 };
 use crate::physics::tolerance::Tolerance;
-use crate::quantity::{Interval, Ratio, Resistance, Rounding, Temperature, TemperatureDifference, figure};
+use crate::quantity::{
+    Interval, Ratio, Resistance, Rounding, Temperature, TemperatureDifference, Voltage, figure,
+};
 use crate::words::Message;
 
 /// Every how many kelvins a third temperature is looked for.
@@ -67,14 +69,27 @@ impl Case<'_> {
 
     /// What a reading makes the sensor look like, with the doubt of meter and circuit.
     fn looks(&self, value: f64, at: Temperature) -> Result<Looks, Message> {
-        let ends = looks_like(&self.subject, value, self.test, at, &self.instruments);
-        let ends = ends.ok_or_else(|| Message::new("run-judge-second-outside"))?;
-        let (low, high) = (ends.low.ohms(), ends.high.ohms());
-        Ok(Looks {
-            at,
-            resistance: Resistance::from_ohms(0.5 * (low + high)),
-            doubt: Resistance::from_ohms(0.5 * (high - low)),
-        })
+        let outside = || Message::new("run-judge-second-outside");
+        let limits =
+            looks_like(&self.subject, value, self.test, at, &self.instruments).ok_or_else(outside)?;
+        let resistance = self.sensor_of(value).ok_or_else(outside)?;
+        Ok(Looks { at, resistance, limits })
+    }
+
+    /// The sensor's resistance behind a value, everything else nominal.
+    fn sensor_of(&self, value: f64) -> Option<Resistance> {
+        let circuit = self.subject.circuit;
+        match self.test {
+            Test::OhmsAtSensor => Some(Resistance::from_ohms(value)),
+            Test::OhmsAtUnit => {
+                let series = circuit.and_then(|circuit| circuit.series);
+                Some(Resistance::from_ohms(value - series.map_or(0.0, |series| series.nominal.ohms())))
+            }
+            Test::VoltsAtUnit => {
+                circuit?.resistance(Voltage::from_volts(value), self.instruments.meter(self.test).as_ref())
+            }
+            Test::VoltsAtSensor | Test::VoltsUnplugged => None,
+        }
     }
 
     fn third(&self, pairs: &[Pair; 2]) -> String {

@@ -7,7 +7,7 @@ use crate::model::{Fact, Sensor};
 use crate::physics::decision::{Rule, Verdict};
 use crate::physics::fault::{Cause, Fault, Test};
 use crate::physics::uncertainty::Source;
-use crate::quantity::{Interval, Rounding, Temperature, decimals_for, figure};
+use crate::quantity::{Interval, Resistance, Rounding, Temperature, Voltage, decimals_for, figure};
 use crate::words::{Message, Words};
 
 /// The answer line by line, and the values it rests on.
@@ -37,12 +37,19 @@ pub fn lines<'a>(words: &Words, judgement: &'a Judgement) -> (Vec<String>, &'a [
         let parts = about.not_compared.join(", ");
         all.push(words.say(&Message::new("judge-not-compared").with("parts", parts)));
     }
-    if let Some(service) = judgement.service_verdict {
-        all.push(words.word(match service {
-            "pass" => "judge-service-pass",
-            "fail" => "judge-service-fail",
+    if let Some((limit, window)) = about.service {
+        let verdict = match judgement.service_verdict {
+            Some("pass") => "judge-service-pass",
+            Some("fail") => "judge-service-fail",
             _ => "judge-service-undecided",
-        }));
+        };
+        let message = Message::new("judge-service")
+            .with("limit", limit)
+            .with("low", shown(window.low, Rounding::Up))
+            .with("high", shown(window.high, Rounding::Down))
+            .with("unit", unit)
+            .with_word("verdict", verdict);
+        all.push(words.say(&message));
     }
     all.push(match judgement.believed_temperature_c {
         Some(at) => {
@@ -69,9 +76,18 @@ pub fn lines<'a>(words: &Words, judgement: &'a Judgement) -> (Vec<String>, &'a [
         all.push(words.word("judge-steps"));
         all.extend(about.steps.iter().map(|step| format!("  {step}")));
     }
-    all.push(words.word("judge-formula-window"));
+    all.extend(about.formulas.iter().cloned());
     all.push(words.word("judge-formula-doubt"));
+    if judgement.risk.is_some() {
+        all.push(words.word("judge-formula-risk"));
+    }
     all.push(words.word("judge-formula-cause"));
+    if !judgement.next_readings.is_empty() {
+        all.push(words.word("judge-formula-next"));
+    }
+    if !judgement.pairs.is_empty() {
+        all.push(words.word("judge-formula-pair"));
+    }
     (all, &about.inputs)
 }
 
@@ -130,10 +146,15 @@ pub(super) fn value(value: f64, test: Test) -> String {
     format!("{} {unit}", figure(value, decimals(value, unit), Rounding::Nearest))
 }
 
-/// The reading with its place and temperature.
+/// The reading, with all its digits, its place and temperature.
 pub(super) fn reading(words: &Words, reading: f64, test: Test, at: Temperature) -> String {
+    let value = match test.is_ohms() {
+        true if reading.is_infinite() => "OL".to_owned(),
+        true => Resistance::from_ohms(reading).to_string(),
+        false => Voltage::from_volts(reading).to_string(),
+    };
     let message = Message::new("judge-reading")
-        .with("value", value(reading, test))
+        .with("value", value)
         .with_word("test", test_word(test))
         .with("at", celsius(at));
     words.say(&message)

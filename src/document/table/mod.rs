@@ -13,7 +13,7 @@ mod light;
 mod modes;
 mod panel;
 mod refrigerant;
-mod sensor;
+pub(in crate::document) mod sensor;
 mod solenoid;
 mod thermocouple;
 mod transducer;

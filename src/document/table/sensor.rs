@@ -112,7 +112,7 @@ fn row(readings: &Readings<'_>, at: Temperature) -> Vec<Cell> {
 }
 
 /// How the figures follow from the sensor's values.
-fn formulas(words: &Words, sensor: &Sensor) -> Vec<String> {
+pub(in crate::document) fn formulas(words: &Words, sensor: &Sensor) -> Vec<String> {
     let curve = match sensor.curve {
         Curve::Beta(_) => "table-formula-beta",
         Curve::SteinhartHart(_) => "table-formula-steinhart-hart",

@@ -203,18 +203,22 @@ impl Circuit {
         network.sensor_behind(reading.volts(), &Disturbance::NONE).map(Resistance::from_ohms)
     }
 
-    /// What an ohmmeter reads across signal and return pin of the control unit
-    /// while it is still plugged in, its supply taken as a short.
+    /// What an ohmmeter reads across the sensor's two wires while everything is still
+    /// plugged in, the unit's supply taken as a short: at the unit's plug or the sensor's.
     ///
     /// # Source
     /// Common practice, no source: the resistor then lies across the sensor, and
     /// E1 at 31 °C reads 1273 Ω instead of 1745 Ω.
     #[must_use]
-    pub fn ohms_while_mated(&self, sensor: Resistance) -> Resistance {
-        let beside = [Some(self.resistor), self.reader.map(|reader| reader.resistor)];
-        let leg = 1.0 / self.leg(sensor).ohms();
-        let all = beside.into_iter().flatten().fold(leg, |sum, part| sum + 1.0 / part.nominal.ohms());
-        Resistance::from_ohms(1.0 / all)
+    pub fn ohms_while_mated(&self, sensor: Resistance, at: Probe) -> Resistance {
+        let beside = [Some(self.resistor), self.reader.map(|reader| reader.resistor), self.parallel];
+        let unit = beside.into_iter().flatten().fold(0.0, |sum, part| sum + 1.0 / part.nominal.ohms());
+        let series = self.series.map_or(0.0, |series| series.nominal.ohms());
+        let sensor = sensor.ohms();
+        Resistance::from_ohms(match at {
+            Probe::ControlUnit => 1.0 / (unit + 1.0 / (series + sensor)),
+            Probe::Sensor => 1.0 / (1.0 / (series + 1.0 / unit) + 1.0 / sensor),
+        })
     }
 
     fn nominal(&self, meter: Option<&Meter>) -> Network {

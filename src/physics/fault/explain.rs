@@ -54,7 +54,7 @@ pub fn explain(
     let whole = match test {
         Test::VoltsAtUnit | Test::VoltsAtSensor => &WHOLE[..],
         Test::VoltsUnplugged => &WHOLE[2..],
-        Test::OhmsAtSensor => &WHOLE[..2],
+        Test::OhmsAtSensor => &[Fault::Open, Fault::ShortToReturn, Fault::UnitStillMated],
         Test::OhmsAtUnit => &[Fault::Open, Fault::ShortToReturn, Fault::OpenWire, Fault::UnitStillMated],
     };
     let others = (0..subject.others.len()).map(Fault::OtherPart);

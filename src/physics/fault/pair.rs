@@ -19,8 +19,8 @@ pub struct Reading {
     pub at: Temperature,
     /// What the sensor looks like, line and sensor together.
     pub resistance: Resistance,
-    /// How far that can be trusted, to either side.
-    pub doubt: Resistance,
+    /// Between which resistances that lies for certain.
+    pub limits: Interval<Resistance>,
 }
 
 /// The fault that is added to a shifted sensor.
@@ -82,27 +82,27 @@ pub fn two_faults(
     let good = |at| curve.resistance(at).map(Resistance::ohms).map_err(|_| PairError::Outside);
     let (one, two, zero) = (good(first.at)?, good(second.at)?, good(rated)?);
     let readings = [first, second];
-    if readings.iter().any(|reading| reading.resistance.ohms() <= reading.doubt.ohms()) {
+    let sensible =
+        |reading: &Reading| reading.limits.low.ohms() > 0.0 && reading.limits.contains(&reading.resistance);
+    if !readings.iter().all(sensible) {
         return Err(PairError::Outside);
     }
-    let apart = (first.resistance.ohms() - second.resistance.ohms()).abs();
-    if apart <= first.doubt.ohms() + second.doubt.ohms() || (one - two).abs() <= 0.0 {
+    let meet = first.limits.low <= second.limits.high && second.limits.low <= first.limits.high;
+    if meet || (one - two).abs() <= 0.0 {
         return Err(PairError::TooNear);
     }
     let tilted = |ohms: f64, tilt: f64| ohms * libm::exp(tilt * libm::log(ohms / zero));
-    let solved = |second_fault: Second, [tilt, left, right]: [f64; 3]| {
-        let r = [tilted(one, tilt), tilted(two, tilt)];
-        let read = [
-            first.resistance.ohms() + left * first.doubt.ohms(),
-            second.resistance.ohms() + right * second.doubt.ohms(),
-        ];
-        solve(second_fault, r, read)
+    let solved = |second_fault: Second, tilt: f64, read: [Resistance; 2]| {
+        solve(second_fault, [tilted(one, tilt), tilted(two, tilt)], read.map(Resistance::ohms))
     };
     let pair = |second_fault| {
-        let (shift, size) = solved(second_fault, [0.0; 3]);
+        let (shift, size) = solved(second_fault, 0.0, readings.map(|reading| reading.resistance));
         let corners = (0..8_u32).map(|bits| {
-            let sign = |bit: u32| if bits >> bit & 1 == 0 { -1.0 } else { 1.0 };
-            solved(second_fault, [sign(0) * tilt.part(), sign(1), sign(2)])
+            let high = |bit: u32| bits >> bit & 1 == 1;
+            let end =
+                |reading: Reading, bit| if high(bit) { reading.limits.high } else { reading.limits.low };
+            let tilt = if high(0) { tilt.part() } else { -tilt.part() };
+            solved(second_fault, tilt, [end(first, 1), end(second, 2)])
         });
         let (shifts, sizes): (Vec<f64>, Vec<f64>) = corners.chain([(shift, size)]).unzip();
         let (shifts, sizes) = (span(&shifts), span(&sizes));

@@ -25,8 +25,9 @@ pub struct Subject<'a> {
     pub circuit: Option<&'a Circuit>,
     /// The other sensors of the set, which may be fitted by mistake.
     pub others: &'a [Other<'a>],
-    /// What the battery gives; without it nothing is computed that needs it.
-    pub battery: Option<Voltage>,
+    /// What the battery gives; without it nothing is computed that needs it, and without
+    /// its tolerance no limit.
+    pub battery: Option<Toleranced<Voltage>>,
 }
 
 /// Another part that fits.
@@ -125,7 +126,8 @@ impl Subject<'_> {
         if test.is_ohms() {
             return self.ohms(fault, &faulty, test);
         }
-        let circuit = self.circuit?;
+        // That mistake can be made in ohms only.
+        let circuit = self.circuit.filter(|_| !matches!(fault, Some(Fault::UnitStillMated)))?;
         let meter = instruments.meter(test);
         let part = if test == Test::VoltsUnplugged {
             Band { low: f64::INFINITY, nominal: f64::INFINITY, high: f64::INFINITY }
@@ -146,8 +148,29 @@ impl Subject<'_> {
         let part = part.map(Resistance::from_ohms);
         let nominal = circuit.disturbed_voltage(part.nominal, &faulty.circuit, Some(&meter)).volts();
         let ends = Interval { low: part.low, high: part.high };
-        let window = limited.then(|| circuit.disturbed_window(ends, &faulty.circuit, Some(&meter))).flatten();
-        Some((nominal, window.map(|window| Interval { low: window.low.volts(), high: window.high.volts() })))
+        let window = limited.then(|| self.window(circuit, ends, &faulty.circuit, &meter)).flatten();
+        Some((nominal, window))
+    }
+
+    /// The volts over all corners, of the battery too where it has a part in them.
+    fn window(
+        &self,
+        circuit: &Circuit,
+        sensor: Interval<Resistance>,
+        disturbance: &Disturbance,
+        meter: &Meter,
+    ) -> Option<Interval<f64>> {
+        let at = |battery| {
+            let disturbance = Disturbance { battery, ..*disturbance };
+            let window = circuit.disturbed_window(sensor, &disturbance, Some(meter))?;
+            Some(Interval { low: window.low.volts(), high: window.high.volts() })
+        };
+        if disturbance.leak_to_battery.ohms().is_infinite() {
+            return at(disturbance.battery);
+        }
+        let ends = self.battery?.limits?;
+        let (one, other) = (at(ends.low)?, at(ends.high)?);
+        Some(Interval { low: one.low.min(other.low), high: one.high.max(other.high) })
     }
 
     /// What the control unit believes: the temperature behind its own reading,
@@ -240,12 +263,12 @@ impl Subject<'_> {
             Fault::ShortToGround => wired(Disturbance { leak_to_ground: short, ..none }),
             Fault::ShortToReference => wired(Disturbance { leak_to_reference: short, ..none }),
             Fault::ShortToBattery => {
-                wired(Disturbance { leak_to_battery: short, battery: self.battery?, ..none })
+                wired(Disturbance { leak_to_battery: short, battery: self.battery?.nominal, ..none })
             }
             Fault::Series(contact) => wired(Disturbance { contact, ..none }),
             Fault::Leak(leak_across) => wired(Disturbance { leak_across, ..none }),
             Fault::LeakToBattery(leak_to_battery) => {
-                wired(Disturbance { leak_to_battery, battery: self.battery?, ..none })
+                wired(Disturbance { leak_to_battery, battery: self.battery?.nominal, ..none })
             }
             Fault::LiftedReturn(lift) => {
                 let pulled_up = self.circuit.is_some_and(|circuit| circuit.topology == Topology::PullUp);
@@ -300,17 +323,11 @@ impl Subject<'_> {
                 if part.is_infinite() || leak.is_infinite() { part.min(leak) } else { beside(part, leak) };
             end + series + faulty.circuit.contact.ohms()
         };
-        let mated = |ohms: f64| match (fault, self.circuit) {
-            (Some(Fault::UnitStillMated), Some(circuit)) if at_unit => {
-                circuit.ohms_while_mated(Resistance::from_ohms(ohms)).ohms()
-            }
-            _ => ohms,
-        };
         if matches!(fault, Some(Fault::UnitStillMated)) {
-            // The mistake exists at the unit's plug only; the circuit's tolerances widen it.
-            let circuit = self.circuit.filter(|_| at_unit)?;
-            let window = mated_window(circuit, faulty.part).filter(|_| faulty.limited);
-            return Some((mated(faulty.part.nominal), window));
+            let (circuit, probe) = (self.circuit?, if at_unit { Probe::ControlUnit } else { Probe::Sensor });
+            let mated = circuit.ohms_while_mated(Resistance::from_ohms(faulty.part.nominal), probe);
+            let window = mated_window(circuit, faulty.part, probe).filter(|_| faulty.limited);
+            return Some((mated.ohms(), window));
         }
         let nominal = of(faulty.part.nominal, series.map_or(0.0, |series| series.nominal.ohms()));
         let limits = match series {
@@ -342,7 +359,7 @@ fn beside(a: f64, b: f64) -> f64 {
 
 /// The least and greatest ohms with the unit plugged in, over its tolerances: it
 /// rises with every part.
-fn mated_window(circuit: &Circuit, part: Band<f64>) -> Option<Interval<f64>> {
+fn mated_window(circuit: &Circuit, part: Band<f64>, probe: Probe) -> Option<Interval<f64>> {
     let at_end = |ohms: f64, high: bool| {
         let end = |part: Toleranced<Resistance>| {
             part.limits.map(|limits| {
@@ -368,7 +385,7 @@ fn mated_window(circuit: &Circuit, part: Band<f64>) -> Option<Interval<f64>> {
             reader,
             ..*circuit
         };
-        Some(corner.ohms_while_mated(Resistance::from_ohms(ohms)).ohms())
+        Some(corner.ohms_while_mated(Resistance::from_ohms(ohms), probe).ohms())
     };
     Some(Interval { low: at_end(part.low, false)?, high: at_end(part.high, true)? })
 }
