@@ -32,6 +32,8 @@ mod loads;
 mod misprints;
 #[path = "reference/modes.rs"]
 mod modes;
+#[path = "reference/pairs.rs"]
+mod pairs;
 #[path = "reference/platinum.rs"]
 mod platinum;
 #[path = "reference/positions.rs"]

@@ -44,7 +44,7 @@ pub struct Pair {
     /// The size of the second fault; below zero where only an impossible one fits,
     /// infinite for a leak that is none.
     pub size: Resistance,
-    /// The same over all doubt.
+    /// The same over all doubt; without an upper end (infinite) for a leak that may be none.
     pub sizes: Interval<Resistance>,
     /// Whether some of it is inside reason: see [`REASONABLE_SHIFT`], and a second
     /// fault that exists.
@@ -115,10 +115,7 @@ pub fn two_faults(
                 Second::Series => {
                     Interval { low: Resistance::from_ohms(sizes.0), high: Resistance::from_ohms(sizes.1) }
                 }
-                // The larger conductance is the smaller leak.
-                Second::Leak => {
-                    Interval { low: ohms_of(second_fault, sizes.1), high: ohms_of(second_fault, sizes.0) }
-                }
+                Second::Leak => leaks(sizes),
             },
             reasonable: exists(second_fault, sizes) && overlaps(shifts),
         }
@@ -185,6 +182,14 @@ fn ohms_of(second: Second, size: f64) -> Resistance {
         Second::Leak if size.abs() <= 0.0 => f64::INFINITY,
         Second::Leak => 1.0 / size,
     })
+}
+
+/// The leaks of conductances: the larger one is the smaller leak, and where none at
+/// all is among them no leak is too large.
+fn leaks((least, most): (f64, f64)) -> Interval<Resistance> {
+    let none = least < 0.0 && most >= 0.0;
+    let high = if none { Resistance::from_ohms(f64::INFINITY) } else { ohms_of(Second::Leak, least) };
+    Interval { low: ohms_of(Second::Leak, most), high }
 }
 
 fn span(values: &[f64]) -> (f64, f64) {
