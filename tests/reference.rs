@@ -10,6 +10,8 @@ mod air;
 mod bench;
 #[path = "reference/budgets.rs"]
 mod budgets;
+#[path = "reference/causes.rs"]
+mod causes;
 #[path = "reference/curves.rs"]
 mod curves;
 #[path = "reference/decisions.rs"]
