@@ -12,6 +12,8 @@ mod bench;
 mod budgets;
 #[path = "reference/causes.rs"]
 mod causes;
+#[path = "reference/circuits.rs"]
+mod circuits;
 #[path = "reference/curves.rs"]
 mod curves;
 #[path = "reference/decisions.rs"]
