@@ -14,6 +14,8 @@ mod budgets;
 mod causes;
 #[path = "reference/circuits.rs"]
 mod circuits;
+#[path = "reference/coils.rs"]
+mod coils;
 #[path = "reference/curves.rs"]
 mod curves;
 #[path = "reference/decisions.rs"]
@@ -26,6 +28,8 @@ mod examples;
 mod faults;
 #[path = "reference/fits.rs"]
 mod fits;
+#[path = "reference/instruments.rs"]
+mod instruments;
 #[path = "reference/interpolation.rs"]
 mod interpolation;
 #[path = "reference/lights.rs"]
