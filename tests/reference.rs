@@ -10,6 +10,12 @@ mod air;
 mod bench;
 #[path = "reference/budgets.rs"]
 mod budgets;
+#[path = "reference/causes.rs"]
+mod causes;
+#[path = "reference/circuits.rs"]
+mod circuits;
+#[path = "reference/coils.rs"]
+mod coils;
 #[path = "reference/curves.rs"]
 mod curves;
 #[path = "reference/decisions.rs"]
@@ -22,6 +28,8 @@ mod examples;
 mod faults;
 #[path = "reference/fits.rs"]
 mod fits;
+#[path = "reference/instruments.rs"]
+mod instruments;
 #[path = "reference/interpolation.rs"]
 mod interpolation;
 #[path = "reference/lights.rs"]
@@ -32,6 +40,8 @@ mod loads;
 mod misprints;
 #[path = "reference/modes.rs"]
 mod modes;
+#[path = "reference/pairs.rs"]
+mod pairs;
 #[path = "reference/platinum.rs"]
 mod platinum;
 #[path = "reference/positions.rs"]

@@ -31,3 +31,9 @@ pub(crate) fn meter_at_pin(input: Toleranced<Resistance>) -> Meter {
 pub(crate) fn meter_at_sensor(input: Toleranced<Resistance>) -> Meter {
     Meter { input, at: Probe::Sensor }
 }
+
+/// A voltage without any tolerance: both limits are the value.
+pub(crate) fn exactly_volts(volts: f64) -> Toleranced<Voltage> {
+    let value = Voltage::from_volts(volts);
+    Toleranced { nominal: value, limits: Some(Interval { low: value, high: value }) }
+}

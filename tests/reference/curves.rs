@@ -143,6 +143,20 @@ fn steinhart_hart_meets_high_precision_arithmetic_both_ways() {
     assert_eq!((cold_to_ohms, ohms_to_cold, four_terms), (40, 28, 17), "rows of 01b");
 }
 
+/// 1/T = 1/298.15 K + 2.5e-4 L − 2e-5 L²: its slope 2.5e-4 − 4e-5 L is that of 20 000 K at
+/// L = 5, 1/T = 4.104e-3: colder than −29.5 °C it is no thermistor's.
+#[test]
+fn a_four_term_curve_ends_where_it_is_too_steep() {
+    let base = Resistance::from_ohms(10e3);
+    let curve = SteinhartHart4::new([1.0 / 298.15, 2.5e-4, -2e-5, 0.0], base).expect("it falls somewhere");
+    let coldest = 1.0 / (1.0 / 298.15 + 7.5e-4) - 273.15;
+    meets("coldest", coldest, curve.domain().low.celsius(), Absolute(1e-9));
+    let most = celsius(&Curve::SteinhartHart4(curve), Resistance::from_ohms(10e3 * libm::exp(4.999_999)));
+    meets("at its end", coldest, most, Absolute(1e-4));
+    let beyond = Curve::SteinhartHart4(curve).temperature(Resistance::from_ohms(10e3 * libm::exp(5.001)));
+    assert_eq!(beyond, Err(CurveError::OutsideDomain));
+}
+
 fn steinhart_hart(row: &Row, columns: [&str; 3]) -> Curve {
     let [a, b, c] = columns.map(|column| row.number(column));
     let curve = SteinhartHart::new(a, b, c);

@@ -1,6 +1,6 @@
 //! Divider readings against a circuit simulator, a printed chart and common practice.
 
-use bayleaf::physics::circuit::{Circuit, Meter, Topology};
+use bayleaf::physics::circuit::{Circuit, Disturbance, Meter, Reader, Topology};
 use bayleaf::physics::curve::{BetaCurve, Curve};
 use bayleaf::quantity::{Beta, Resistance, Temperature, Toleranced, Voltage};
 
@@ -107,11 +107,36 @@ fn a_series_resistor_reads_as_simulated_on_both_sides() {
             at_pin += 1;
         }
         if let Some(meter) = conn {
-            row.agrees("V_conn", circuit.voltage(sensor, Some(&meter)).volts(), SIMULATED);
+            let volts = circuit.voltage(sensor, Some(&meter)).volts();
+            row.agrees("V_conn", volts, SIMULATED);
+            // Across the sensor itself, less its lifted return.
+            row.agrees("V_across", volts - row.number("v_go"), SIMULATED);
+            // The control unit's pin while the meter loads the sensor's.
+            row.agrees("R_ntc", behind(&circuit, row.volts("V_pin"), Some(&meter)), SIMULATED);
             at_sensor += 1;
         }
+        the_other_end_of_the_line(&row, &circuit);
     }
     assert_eq!((at_pin, at_sensor, lifted_grounds), (60, 60, 60), "rows of 03b");
+}
+
+/// The end of the line where the meter is not: 10 MΩ of another unit stands for it.
+fn the_other_end_of_the_line(row: &Row, circuit: &Circuit) {
+    let (sensor, ten_megaohm) = (row.ohms("R_ntc"), written("10 MΩ"));
+    match row.text("meter_at") {
+        "pin" => {
+            let reader = Some(Reader { resistor: ten_megaohm, reference: None });
+            let ideal = meter_at_sensor(exactly(Resistance::from_ohms(f64::INFINITY)));
+            let volts = Circuit { reader, ..*circuit }.voltage(sensor, Some(&ideal)).volts();
+            row.agrees("V_conn", volts, SIMULATED);
+            row.agrees("V_across", volts - row.number("v_go"), SIMULATED);
+        }
+        "conn" => {
+            let leak = Disturbance { leak_to_ground: ten_megaohm.nominal, ..Disturbance::NONE };
+            row.agrees("V_pin", circuit.disturbed_voltage(sensor, &leak, None).volts(), SIMULATED);
+        }
+        _ => {}
+    }
 }
 
 /// 03c: sensor to the reference, resistor to ground.

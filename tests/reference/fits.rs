@@ -1,6 +1,6 @@
 //! Coefficients fitted to published tables, and rows that were misprinted.
 
-use bayleaf::physics::curve::outlier::Point;
+use bayleaf::physics::curve::outlier::{Point, outlier};
 use bayleaf::physics::curve::{Curve, SteinhartHart};
 use bayleaf::physics::fit::{Fit, Model, fit, suspect};
 use bayleaf::quantity::{Ratio, Resistance, Temperature};
@@ -91,6 +91,46 @@ fn a_beta_fit_of_two_points_is_the_b_value_between_them() {
         checked += 1;
     }
     assert_eq!(checked, 10, "every row of 01c");
+}
+
+/// 47 kΩ of 01a from 40 °C up: 25 °C lies outside, so R₀ is that of the middle row.
+#[test]
+fn a_beta_fit_away_from_25_degrees_is_rated_at_its_middle_row() {
+    let points = crate::curves::published_table("NCPxxWB473_47k");
+    let hot: Points = points.iter().copied().filter(|(at, _)| at.celsius() >= 40.0).collect();
+    for (points, rated) in [(&points, 25.0), (&hot, hot[hot.len() / 2].0.celsius())] {
+        let fitted = fit(Model::Beta, points).expect("it falls");
+        let Curve::Beta(curve) = &fitted.curve else { panic!("a beta curve was asked for") };
+        assert!((curve.parameters().1.celsius() - rated).abs() < 1e-9, "{:?}", curve.parameters());
+    }
+}
+
+/// Of the published 47 kΩ table one row is moved: 2 % inside and 6 % at an end are more
+/// than its neighbours allow (1 % and 4 %), half a percent and 2 % are not.
+#[test]
+fn a_row_is_held_against_its_neighbours() {
+    let published = crate::curves::published_table("NCPxxWB473_47k");
+    let last = published.len() - 1;
+    let moved = |index: usize, part: f64| {
+        let mut points: Vec<Point> = published
+            .iter()
+            .map(|&(at, of)| Point { at, of, rounding: Ratio::new(0.5 / of.ohms()) })
+            .collect();
+        points[index].of = Resistance::from_ohms(points[index].of.ohms() * (1.0 + part));
+        // In any order: the answer names the row as given.
+        points.reverse();
+        outlier(&points).map(|found| (last - found.index, found.expected.ohms()))
+    };
+    for (index, part) in [(10, 0.02), (20, -0.02), (0, 0.06), (last, -0.06)] {
+        let (found, expected) = moved(index, part).expect("it does not belong");
+        assert_eq!(found, index);
+        // Towards an end the cubic is extrapolated: 1 %.
+        let published = published[index].1.ohms();
+        assert!((expected / published - 1.0).abs() < 0.01, "{index}: {expected} for {published}");
+    }
+    for (index, part) in [(10, 0.005), (20, -0.005), (0, 0.02), (last, -0.02)] {
+        assert_eq!(moved(index, part), None, "{index} by {part}");
+    }
 }
 
 /// The rows that 01e's header and coefficients give of a laser-driver manual: three

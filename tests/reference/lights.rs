@@ -131,8 +131,13 @@ fn a_transducer_reads_on_the_line_through_its_two_points() {
     assert!((volts.high.volts() - 5.1 * 0.308).abs() < 1e-12);
     assert!((gauge.pressure(Ratio::new(0.3)).unwrap().pascals() - 8e5).abs() < 1e-6);
     assert_eq!(gauge.ratio(bar(33.0)), Err(TransducerError::OutsideRange));
-    // An absolute part where a gauge part belongs reads the air too much, and back.
     let air = bar(0.83);
+    // 6 bar absolute is 5.17 bar on a gauge in air of 0.83 bar, and back.
+    for (sense, own) in [(Sense::Gauge, 5.17e5), (Sense::Absolute, 6e5)] {
+        assert!((sense.of_absolute(bar(6.0), air).pascals() - own).abs() < 1e-6);
+        assert!((sense.to_absolute(Pressure::from_pascals(own), air).pascals() - 6e5).abs() < 1e-6);
+    }
+    // An absolute part where a gauge part belongs reads the air too much, and back.
     let believed =
         |part: &Transducer, fault| part.with_fault(fault, bar(6.0), air).unwrap().believed.unwrap().pascals();
     assert!((believed(&gauge, Fault::OtherSense) - 6e5).abs() < 1e-4);

@@ -83,6 +83,12 @@ fn the_cable_standard_states_more_for_flexible_conductors() {
         let metre = wire::greatest_per_metre(size, Class::Flexible).expect("a listed size");
         meets("class 5", per_kilometre, 1000.0 * metre.ohms(), Relative(1e-12));
     }
+    // From memory: the larger sizes, which the page read does not list.
+    for (area, per_kilometre) in [(10.0, 1.91), (16.0, 1.21), (25.0, 0.780)] {
+        let size = WireSize::SquareMillimetres(area);
+        let metre = wire::greatest_per_metre(size, Class::Flexible).expect("a listed size");
+        meets("class 5, from memory", per_kilometre, 1000.0 * metre.ohms(), Relative(1e-12));
+    }
     assert_eq!(wire::listed_sizes().count(), 10);
 }
 
@@ -101,6 +107,7 @@ fn gauge_numbers_have_the_printed_diameter_and_resistance() {
         row.agrees("d_mm", millimetres, Relative(1e-7));
         row.agrees("area_mm2", wire::area(size).expect("a gauge"), Relative(1e-7));
         row.agrees("r20_ohm_per_km", 1000.0 * per_metre, Relative(1e-6));
+        row.agrees("r20_ohm_per_kft", 304.8 * per_metre, Relative(1e-6));
         checked += 1;
     }
     assert_eq!(checked, 13, "every row of 08b");

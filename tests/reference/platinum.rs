@@ -36,7 +36,7 @@ fn platinum_meets_its_published_table() {
 /// 02b: the inverse, where the closed form of the warm side is wrong by 20 mK at −50 °C.
 #[test]
 fn platinum_has_an_exact_inverse_below_zero_too() {
-    let mut below = 0;
+    let (mut checked, mut below) = (0, 0);
     for row in rows_of("02b_pt_inverse.csv") {
         let found = celsius(&platinum(row.number("R0_ohm")), row.ohms("R_ohm"));
         row.agrees("t_degC", found, Absolute(1e-7));
@@ -45,8 +45,9 @@ fn platinum_has_an_exact_inverse_below_zero_too() {
             assert!((found - wrong).abs() > 1e-5, "{}: the closed form must not be used", row.place());
             below += 1;
         }
+        checked += 1;
     }
-    assert_eq!(below, 4, "rows of 02b below 0 °C");
+    assert_eq!((checked, below), (10, 4), "every row of 02b, and those below 0 °C");
     let beyond = platinum(100.0).temperature(Resistance::from_ohms(18.0));
     assert_eq!(beyond, Err(CurveError::OutsideDomain), "18.52 Ω is −200 °C");
 }
@@ -81,6 +82,27 @@ fn platinum_classes_widen_with_the_temperature() {
     let hot = Temperature::from_celsius(300.0);
     let beyond = band(&pt100, &Tolerance::Platinum(PlatinumClass::AA), hot);
     assert_eq!(beyond, Err(CurveError::OutsideDomain), "class AA ends at 250 °C (from memory)");
+}
+
+/// Header of 02c: what three pages print of IEC 751:1995 for a Pt100, in K and to 0.005 Ω.
+#[test]
+fn platinum_classes_are_as_printed() {
+    let pt100 = platinum(100.0);
+    for (class, printed) in [
+        (
+            PlatinumClass::A,
+            [(-100.0, 0.35, 0.14), (0.0, 0.15, 0.06), (100.0, 0.35, 0.13), (200.0, 0.55, 0.20)],
+        ),
+        (PlatinumClass::B, [(-100.0, 0.8, 0.32), (0.0, 0.3, 0.12), (100.0, 0.8, 0.30), (200.0, 1.3, 0.48)]),
+    ] {
+        for (celsius, kelvins, half_width) in printed {
+            let (what, at) = (format!("{class:?} at {celsius} °C"), Temperature::from_celsius(celsius));
+            meets(&what, kelvins, class.difference(at).kelvins(), Relative(1e-9));
+            let band = band(&pt100, &Tolerance::Platinum(class), at).expect("inside the class's range");
+            meets(&what, half_width, band.high.ohms() - band.nominal.ohms(), Absolute(0.005));
+            meets(&what, half_width, band.nominal.ohms() - band.low.ohms(), Absolute(0.005));
+        }
+    }
 }
 
 /// 02f: the silicon quadratic both ways, against 40-digit arithmetic.

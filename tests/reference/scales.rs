@@ -1,6 +1,7 @@
 //! Temperature scales: a point on a scale is not a distance on it.
 
-use bayleaf::quantity::{Reason, Temperature, TemperatureDifference, scalar};
+use bayleaf::physics::scale::{PrintedScales, compare};
+use bayleaf::quantity::{Interval, Reason, Temperature, TemperatureDifference, scalar};
 
 use crate::sheet::Within::Absolute;
 use crate::sheet::{Row, rows_of};
@@ -63,5 +64,27 @@ fn distance_in(distance: TemperatureDifference, unit: &str) -> f64 {
     match unit {
         "°F" => distance.fahrenheit_degrees(),
         _ => distance.kelvins(),
+    }
+}
+
+/// A panel's °F end that lies exactly half a °F digit from its °C end is rounding either
+/// way: 17.5 °C is 63.5 °F, shown as 63 or as 64 (arithmetic of the definitions).
+#[test]
+fn half_a_digit_is_rounding_either_way() {
+    let (c, f) = (Temperature::from_celsius, Temperature::from_fahrenheit);
+    for step in -8..=12 {
+        let celsius = 2.5 + 5.0 * f64::from(step);
+        for half in [-0.5, 0.5] {
+            let fahrenheit = 1.8 * celsius + 32.0;
+            let shown = (fahrenheit + half).round();
+            let found = compare(&PrintedScales {
+                celsius: Interval { low: c(celsius), high: c(celsius) },
+                celsius_digit: TemperatureDifference::from_kelvins(0.5),
+                fahrenheit: Interval { low: f(shown), high: f(shown) },
+                fahrenheit_digit: TemperatureDifference::from_kelvins(1.0 / 1.8),
+            });
+            let found = found.expect("both scales are finite");
+            assert!(found.are_conversions(), "{celsius} °C and {shown} °F: {found:?}");
+        }
     }
 }

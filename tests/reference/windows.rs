@@ -8,8 +8,8 @@ use bayleaf::quantity::{
 };
 
 use crate::bench::{divider, exactly, meter_at_pin, written};
-use crate::sheet::Within::{self, Relative};
-use crate::sheet::{Row, rows_of};
+use crate::sheet::Within::{self, Absolute, Relative};
+use crate::sheet::{Row, meets, rows_of};
 
 /// Header of the 03 files: pure arithmetic, 1e-6 relative.
 ///
@@ -154,7 +154,7 @@ fn a_window_ends_on_the_displayed_digits() {
 /// 04d: a meter's limit of error, as vendors' pages and arithmetic give it.
 #[test]
 fn a_meter_is_as_good_as_its_maker_says() {
-    let mut checked = 0;
+    let (mut checked, mut printed) = (0, 0);
     for row in rows_of("04d_dmm_accuracy.csv") {
         let text = format!("± {} % of reading + {} digits", row.text("pct_rdg"), row.text("digits"));
         let meter: Accuracy = accuracy(&text).expect("an accuracy as makers print it");
@@ -164,9 +164,34 @@ fn a_meter_is_as_good_as_its_maker_says() {
         row.agrees("limit", limit, Relative(1e-9));
         row.agrees("low", reading - limit, Relative(1e-9));
         row.agrees("high", reading + limit, Relative(1e-9));
+        if row.has("printed") {
+            printed_band(&row, reading, limit);
+            printed += 1;
+        }
         let below_zero = meter.limit(-reading, row.number("resolution"));
         row.agrees("limit", below_zero, Relative(1e-9));
         checked += 1;
     }
-    assert_eq!(checked, 7, "every row of 04d");
+    assert_eq!((checked, printed), (7, 4), "every row of 04d");
+}
+
+/// What a vendor's page prints, such as `+-1.0, 99.0..101.0`: half a last digit.
+fn printed_band(row: &Row, reading: f64, limit: f64) {
+    let printed = row.text("printed");
+    let near = |text: &str, computed: f64| {
+        let places = text.split_once('.').map_or(0, |(_, digits)| digits.len());
+        let half = 0.5 * libm::pow(10.0, -(places as f64)) + 1e-9;
+        let number = text.parse().unwrap_or_else(|_| panic!("{}: {text}", row.place()));
+        meets(&format!("{} printed", row.place()), number, computed, Absolute(half));
+    };
+    let (band, alone) = match printed.strip_prefix("+-").and_then(|rest| rest.split_once(", ")) {
+        Some((alone, band)) => (band, Some(alone)),
+        None => (printed.split(' ').next().unwrap_or_default(), None),
+    };
+    let (low, high) = band.split_once("..").unwrap_or_else(|| panic!("{}: {band}", row.place()));
+    near(low, reading - limit);
+    near(high, reading + limit);
+    if let Some(alone) = alone {
+        near(alone, limit);
+    }
 }

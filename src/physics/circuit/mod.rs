@@ -193,14 +193,14 @@ impl Circuit {
         })
     }
 
-    /// The sensor's resistance behind a nominal reading at the control unit.
+    /// The sensor's resistance behind a nominal reading at the control unit, with a
+    /// meter wherever it touches.
     ///
     /// `None` when no resistance gives that reading: at or beyond the rails, or
     /// nearer to one than the parallel or series resistor lets it come.
     #[must_use]
     pub fn resistance(&self, reading: Voltage, meter: Option<&Meter>) -> Option<Resistance> {
-        let network = self.nominal(meter.filter(|meter| meter.at == Probe::ControlUnit));
-        network.sensor_behind(reading.volts(), &Disturbance::NONE).map(Resistance::from_ohms)
+        self.nominal(meter).sensor_behind(reading.volts(), &Disturbance::NONE).map(Resistance::from_ohms)
     }
 
     /// What an ohmmeter reads across the sensor's two wires while everything is still

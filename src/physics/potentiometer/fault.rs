@@ -169,6 +169,9 @@ mod tests {
         let below = reading(Some(LoadTo::Ground), Fault::TrackOpenAt(Ratio::new(0.6)));
         assert_eq!(below.ratio.map(Ratio::part), Some(0.0));
         assert!((below.to_low.unwrap().ohms() - 2000.0).abs() < 1e-9);
+        // A wiper that stands on the break touches the return side.
+        let on = reading(Some(LoadTo::Ground), Fault::TrackOpenAt(Ratio::new(0.4)));
+        assert!((on.to_low.unwrap().ohms() - 2000.0).abs() < 1e-9 && on.to_high.is_none());
         // 2 kΩ of track below, 95 kΩ to the reference: 2/97.
         let lost = reading(Some(LoadTo::Reference), Fault::ReferenceLost);
         assert!((lost.ratio.unwrap().part() - 2.0 / 97.0).abs() < 1e-12);

@@ -345,6 +345,17 @@ mod tests {
         assert!((stretch.part.part() - 1.5 / 4.0).abs() < 1e-12);
     }
 
+    /// A way back of 60 % of the jump away ends a drop-out; one of 40 % ends none.
+    #[test]
+    fn half_of_the_jump_has_to_come_back() {
+        let report = judged(&[0.5, 1.0, 4.0, 2.2, 2.8, 3.6, 4.5]);
+        let [Defect::DropOut(stretch)] = report.defects[..] else { panic!("{:?}", report.defects) };
+        assert_eq!(seconds(stretch), (1.0, 3.0));
+        let report = judged(&[0.5, 1.0, 4.0, 2.8, 3.2, 3.8, 4.5]);
+        assert!(report.defects.iter().all(|defect| !matches!(defect, Defect::DropOut(_))), "{report:?}");
+        assert!(report.defects.iter().any(|defect| matches!(defect, Defect::Step(_))), "{report:?}");
+    }
+
     #[test]
     fn a_jump_that_stays_is_a_step_and_a_small_way_back_a_reversal() {
         let report = judged(&[0.5, 1.0, 1.5, 3.5, 4.0, 4.5]);
