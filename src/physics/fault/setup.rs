@@ -6,7 +6,7 @@ use crate::physics::Band;
 use crate::physics::circuit::{Circuit, Corners, Disturbance, Meter, Probe, Topology};
 use crate::physics::curve::Curve;
 use crate::physics::tolerance::{self, Tolerance};
-use crate::physics::uncertainty::{self, Response};
+use crate::physics::uncertainty::Response;
 use crate::quantity::{Interval, Resistance, Temperature, Toleranced};
 
 /// Where the slope of a curve without a rated temperature turns: 25 °C, at which
@@ -25,7 +25,7 @@ pub struct Setup<'a> {
     meter: Meter,
     /// Of circuit and meter, where volts are read and all tolerances are known.
     corners: Option<Corners>,
-    behind: uncertainty::Instruments,
+    instruments: Instruments,
     response: Option<Response>,
 }
 
@@ -86,7 +86,7 @@ impl<'a> Setup<'a> {
             limited,
             meter,
             corners: circuit.and_then(|circuit| circuit.corners(Some(&meter))),
-            behind: instruments.behind(test),
+            instruments: *instruments,
             response: subject.response(condition, instruments),
         })
     }
@@ -155,7 +155,10 @@ impl<'a> Setup<'a> {
         if reading.is_infinite() {
             return Some(0.0);
         }
-        self.response?.doubt(reading, &self.behind).ok().map(|doubt| doubt.budget.expanded())
+        self.response?
+            .doubt(&self.instruments.errors(self.test, reading))
+            .ok()
+            .map(|doubt| doubt.budget.expanded())
     }
 
     /// What the control unit believes: the temperature behind its own reading,

@@ -5,7 +5,7 @@ use super::{Condition, Fault};
 use crate::physics::circuit::{Circuit, Meter, Probe};
 use crate::physics::curve::Curve;
 use crate::physics::tolerance::Tolerance;
-use crate::physics::uncertainty::{self, Doubt, Response};
+use crate::physics::uncertainty::{Doubt, Errors, Response};
 use crate::quantity::{
     Interval, MeterRanges, Resistance, Temperature, TemperatureDifference, Toleranced, Voltage,
 };
@@ -91,14 +91,11 @@ impl Instruments {
         self.input.map(|input| Meter { input, at })
     }
 
-    /// What stands behind a reading of this test.
-    pub(super) fn behind(&self, test: Test) -> uncertainty::Instruments {
-        uncertainty::Instruments {
-            thermometer: self.thermometer,
-            soak: self.soak,
-            meter: if test.is_ohms() { self.ohms } else { self.volts },
-            leads: self.leads,
-        }
+    /// The limits of error behind a reading of this test.
+    pub(super) fn errors(&self, test: Test, reading: f64) -> Errors {
+        let meter = if test.is_ohms() { &self.ohms } else { &self.volts };
+        let meter = meter.as_ref().map(|meter| meter.limit(reading));
+        Errors { thermometer: self.thermometer, soak: self.soak, meter, leads: self.leads }
     }
 }
 
@@ -140,7 +137,7 @@ impl<'a> Subject<'a> {
     /// `None` where the test does not apply, or the reading is no number.
     ///
     /// # Source
-    /// JCGM 100:2008, 5.1.2; see [`uncertainty`].
+    /// JCGM 100:2008, 5.1.2; see [`uncertainty`](crate::physics::uncertainty).
     #[must_use]
     pub fn doubt(
         &self,
@@ -149,7 +146,7 @@ impl<'a> Subject<'a> {
         at: Temperature,
         instruments: &Instruments,
     ) -> Option<Doubt> {
-        self.response(Condition { test, at }, instruments)?.doubt(reading, &instruments.behind(test)).ok()
+        self.response(Condition { test, at }, instruments)?.doubt(&instruments.errors(test, reading)).ok()
     }
 
     /// The expanded uncertainty of a reading, k = 2, in its unit; 0 for an open

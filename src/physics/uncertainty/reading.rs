@@ -21,6 +21,31 @@ pub struct Instruments {
     pub leads: Option<Resistance>,
 }
 
+impl Instruments {
+    /// The limits of error behind a reading, in its unit.
+    ///
+    /// `reading` is the value at which the meter's percentage is taken: the upper
+    /// limit of the window is the safe choice.
+    #[must_use]
+    pub fn errors(&self, reading: f64) -> Errors {
+        let meter = self.meter.as_ref().map(|meter| meter.limit(reading));
+        Errors { thermometer: self.thermometer, soak: self.soak, meter, leads: self.leads }
+    }
+}
+
+/// The limits of error behind one reading. What is `None` was not given.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Errors {
+    /// The thermometer's.
+    pub thermometer: Option<TemperatureDifference>,
+    /// Between sensor and thermometer.
+    pub soak: Option<TemperatureDifference>,
+    /// The meter's, in the unit of the reading.
+    pub meter: Option<f64>,
+    /// The most that the leads add.
+    pub leads: Option<Resistance>,
+}
+
 /// An uncertainty, and what could not be part of it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Doubt {
@@ -71,24 +96,20 @@ impl Response {
         Ok(Self { per_kelvin: Some(per_kelvin), leads: false })
     }
 
-    /// The uncertainty of a reading, in its unit.
-    ///
-    /// `reading` is the value at which the meter's percentage is taken: the upper
-    /// limit of the window is the safe choice.
+    /// The uncertainty of a reading with these limits of error behind it.
     ///
     /// # Errors
     /// When a limit is below zero or not finite.
     ///
     /// # Source
     /// JCGM 100:2008, 5.1.2.
-    pub fn doubt(&self, reading: f64, instruments: &Instruments) -> Result<Doubt, UncertaintyError> {
+    pub fn doubt(&self, errors: &Errors) -> Result<Doubt, UncertaintyError> {
         let kelvins = |limit: Option<TemperatureDifference>| limit.map(TemperatureDifference::kelvins);
-        let meter = instruments.meter.map(|meter| meter.limit(reading));
-        let leads = instruments.leads.map(Resistance::ohms);
+        let leads = errors.leads.map(Resistance::ohms);
         let parts = [
-            (Source::Thermometer, kelvins(instruments.thermometer), self.per_kelvin),
-            (Source::Soak, kelvins(instruments.soak), self.per_kelvin),
-            (Source::MeterReading, meter, Some(1.0)),
+            (Source::Thermometer, kelvins(errors.thermometer), self.per_kelvin),
+            (Source::Soak, kelvins(errors.soak), self.per_kelvin),
+            (Source::MeterReading, errors.meter, Some(1.0)),
             (Source::Leads, leads, self.leads.then_some(1.0)),
         ];
         let (mut contributions, mut left_out) = (Vec::with_capacity(parts.len()), Vec::new());
@@ -108,7 +129,7 @@ impl Response {
 /// The uncertainty of ohms read at a sensor that is at a measured temperature.
 ///
 /// Temperature enters through the curve's own slope (exact), meter and leads as
-/// they are; see [`Response::doubt`].
+/// they are; see [`Instruments::errors`] for `reading`.
 ///
 /// # Errors
 /// Where the curve is not known, or a limit is below zero or not finite.
@@ -121,7 +142,7 @@ pub fn ohms(
     reading: Resistance,
     instruments: &Instruments,
 ) -> Result<Doubt, UncertaintyError> {
-    Response::of_ohms(curve, at)?.doubt(reading.ohms(), instruments)
+    Response::of_ohms(curve, at)?.doubt(&instruments.errors(reading.ohms()))
 }
 
 /// The uncertainty of volts at the signal of a sensor at a measured temperature.
@@ -143,5 +164,5 @@ pub fn volts(
     reading: Voltage,
     instruments: &Instruments,
 ) -> Result<Doubt, UncertaintyError> {
-    Response::of_volts(curve, circuit, meter, at)?.doubt(reading.volts(), instruments)
+    Response::of_volts(curve, circuit, meter, at)?.doubt(&instruments.errors(reading.volts()))
 }
