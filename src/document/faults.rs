@@ -5,7 +5,7 @@ use crate::document::bench::{Bench, fault};
 use crate::document::figures;
 use crate::document::table::{Cell, Column, Show, Table};
 use crate::model::{Model, Sensor};
-use crate::physics::fault::{Condition, Fault, Instruments, Other, Subject, Test, separable};
+use crate::physics::fault::{Condition, Fault, Instruments, Other, Setup, Signature, Subject, Test};
 use crate::quantity::{Rounding, Temperature, figure};
 use crate::words::{Message, Words};
 
@@ -49,21 +49,27 @@ pub fn of(
             .with("high", domain.high));
     }
     let others: Vec<Other<'_>> = bench.others.iter().map(|(_, other)| *other).collect();
+    let (subject, instruments) = (bench.subject(&others), bench.instruments());
+    let setup = |test| subject.setup(Condition { test, at }, &instruments);
     let dictionary = Dictionary {
         words,
         names: bench.others.iter().map(|(sensor, _)| *sensor).collect(),
-        subject: bench.subject(&others),
-        instruments: bench.instruments(),
+        subject,
         at,
+        setups: place.tests().map(setup),
+        instruments,
         tests: place.tests(),
     };
-    let faults = Fault::dictionary(others.len());
-    let faults: Vec<Fault> = faults.into_iter().filter(|fault| dictionary.applies(fault)).collect();
+    let good = dictionary.signatures(None);
+    let all: Vec<Entry> = (Fault::dictionary(others.len()).into_iter())
+        .map(|fault| Entry { fault, signatures: dictionary.signatures(Some(&fault)) })
+        .filter(|entry| entry.signatures.iter().any(Option::is_some))
+        .collect();
     Ok(Table {
         title: sensor.title.clone(),
         notes: dictionary.notes(&bench, place),
         columns: columns(words),
-        rows: faults.iter().enumerate().map(|(index, fault)| dictionary.row(index, fault, &faults)).collect(),
+        rows: (0..all.len()).map(|index| dictionary.row(index, &all, &good)).collect(),
         formulas: ["faults-formula-reading", "faults-formula-believed", "faults-formula-separable"]
             .into_iter()
             .chain(["faults-formula-sizes"])
@@ -79,8 +85,18 @@ struct Dictionary<'a> {
     subject: Subject<'a>,
     instruments: Instruments,
     at: Temperature,
-    /// Volts, then ohms.
+    /// Volts, then ohms, as all below.
     tests: [Test; 2],
+    setups: [Option<Setup<'a>>; 2],
+}
+
+/// What volts and ohms read; `None` where the test does not apply.
+type Signatures = [Option<Signature>; 2];
+
+/// A fault that exists here: it reads something in volts or ohms.
+struct Entry {
+    fault: Fault,
+    signatures: Signatures,
 }
 
 fn columns(words: &Words) -> Vec<Column> {
@@ -99,17 +115,14 @@ fn columns(words: &Words) -> Vec<Column> {
 }
 
 impl Dictionary<'_> {
-    /// Whether a fault exists here: it reads something in volts or ohms.
-    fn applies(&self, fault: &Fault) -> bool {
-        self.tests.iter().any(|test| self.nominal(fault, *test).is_some())
+    fn signatures(&self, fault: Option<&Fault>) -> Signatures {
+        self.setups.each_ref().map(|setup| setup.as_ref()?.signature(fault))
     }
 
-    fn nominal(&self, fault: &Fault, test: Test) -> Option<f64> {
-        self.subject.reading(Some(fault), test, self.at, &self.instruments).map(|(nominal, _)| nominal)
-    }
-
-    fn row(&self, index: usize, fault: &Fault, all: &[Fault]) -> Vec<Cell> {
-        let [volts, ohms] = self.tests;
+    fn row(&self, index: usize, all: &[Entry], good: &Signatures) -> Vec<Cell> {
+        let Entry { fault, signatures } = &all[index];
+        let [volts, ohms] = signatures.map(|signature| signature.map(|signature| signature.nominal));
+        let believed = self.setups.iter().flatten().next().and_then(|setup| setup.believed(Some(fault)));
         let number = Cell::from(index_of(index));
         let name = fault::name(self.words, fault, &self.names);
         let size = match (fault, fault::size(fault)) {
@@ -117,7 +130,7 @@ impl Dictionary<'_> {
             (_, size) if size.is_empty() => None,
             (_, size) => Some(size),
         };
-        let by = self.told_apart(None, Some(fault));
+        let by = self.told_apart(good, signatures);
         let separable = match &by {
             None => Cell::Missing,
             Some(tests) => {
@@ -129,16 +142,18 @@ impl Dictionary<'_> {
         let units: Vec<&str> = by.iter().map(|test| if test.is_ohms() { "Ω" } else { "V" }).collect();
         let alike: Vec<String> = (all.iter().enumerate())
             .filter(|(other, _)| *other != index)
-            .filter(|(_, other)| self.told_apart(Some(fault), Some(other)).is_some_and(|by| by.is_empty()))
+            .filter(|(_, other)| {
+                self.told_apart(signatures, &other.signatures).is_some_and(|by| by.is_empty())
+            })
             .map(|(other, _)| (other + 1).to_string())
             .collect();
         vec![
             number,
             Cell::Named(fault::key(fault), name),
             size.map_or(Cell::Missing, Cell::Text),
-            self.ohms(self.nominal(fault, ohms)),
-            Cell::from(self.nominal(fault, volts)),
-            Cell::from(self.subject.believed(Some(fault), self.at).map(Temperature::celsius)),
+            self.ohms(ohms),
+            Cell::from(volts),
+            Cell::from(believed.map(Temperature::celsius)),
             separable,
             Cell::Text(units.join(" ")),
             Cell::Text(alike.join(" ")),
@@ -154,13 +169,13 @@ impl Dictionary<'_> {
     }
 
     /// The tests that tell two faults, or a fault and a good sensor, apart.
-    fn told_apart(&self, one: Option<&Fault>, other: Option<&Fault>) -> Option<Vec<Test>> {
-        let apart = |test| {
-            let condition = Condition { test, at: self.at };
-            separable(&self.subject, (one, other), condition, &self.instruments)
+    fn told_apart(&self, one: &Signatures, other: &Signatures) -> Option<Vec<Test>> {
+        let apart = |(one, other): (&Option<Signature>, &Option<Signature>)| {
+            one.as_ref()?.is_apart_from(other.as_ref()?)
         };
-        let known: Vec<(Test, bool)> =
-            self.tests.iter().filter_map(|&test| Some((test, apart(test)?))).collect();
+        let known: Vec<(Test, bool)> = (self.tests.iter().zip(one.iter().zip(other)))
+            .filter_map(|(&test, pair)| Some((test, apart(pair)?)))
+            .collect();
         let by = known.iter().filter(|(_, apart)| *apart).map(|(test, _)| *test).collect();
         (!known.is_empty()).then_some(by)
     }

@@ -1,10 +1,15 @@
-//! Milliseconds per card and sheet, on one process and on two; peak memory.
+//! Microseconds of physics per card; milliseconds per command, card and sheet, on
+//! one process and on two; peak memory.
 //!
-//! `cargo bench --bench speed` prints a table for DEVELOPERS.md. Times are only
+//! `cargo bench --bench speed` prints a table for DEVELOPERS.md; a word after `--`
+//! asks for a part of it: `physics`, `commands` or `paper`. Times are only
 //! good as ratios within one run. With `REPORTLAB_PYTHON` naming a Python that
 //! has reportlab, the same tables are drawn by it in the same run.
 
 #![expect(clippy::print_stdout, reason = "a benchmark says what it measured")]
+
+mod commands;
+mod physics;
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -22,6 +27,18 @@ const ROUNDS: usize = 5;
 const EACH: usize = 60;
 
 fn main() {
+    let asked: Vec<String> = std::env::args().skip(1).filter(|word| !word.starts_with('-')).collect();
+    let parts: [(&str, fn()); 3] =
+        [("physics", physics::report), ("commands", commands::report), ("paper", paper)];
+    println!("| Measured | Figure |\n|---|---|");
+    for (name, report) in parts {
+        if asked.is_empty() || asked.iter().any(|word| word == name) {
+            report();
+        }
+    }
+}
+
+fn paper() {
     // One thread, as in a worker process.
     rayon::ThreadPoolBuilder::new()
         .num_threads(1)
@@ -30,7 +47,6 @@ fn main() {
         .expect("nothing has used the pool yet");
     let scratch = tempfile::tempdir().expect("a temporary folder can be made");
     let bench = Bench::new(scratch.path());
-    println!("| Measured | Figure |\n|---|---|");
     let cards = bench.documents("sensor-card.typ");
     let sheets = bench.documents("test-sheet.typ");
     let card = bench.in_process(&cards, "card, A5, two sides");

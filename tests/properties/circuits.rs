@@ -1,7 +1,11 @@
 //! Divider readings, their windows, and the resistance behind a reading.
 
 use bayleaf::physics::circuit::{Circuit, Meter, Probe, Reader, Topology};
-use bayleaf::quantity::{Interval, Resistance, Scalar, Toleranced, Voltage};
+use bayleaf::physics::curve::{BetaCurve, Curve};
+use bayleaf::physics::uncertainty::{Input, Instruments, Source, derivative, volts};
+use bayleaf::quantity::{
+    Beta, Interval, Resistance, Scalar, Temperature, TemperatureDifference, Toleranced, Voltage,
+};
 use proptest::prelude::*;
 
 /// A window's ends are computed in another order than a reading inside it.
@@ -289,5 +293,46 @@ proptest! {
             let off = (reading.volts() - expected.volts()).abs();
             prop_assert!(off <= 1e-12 * expected.volts(), "{} for {}", reading, expected);
         }
+    }
+
+    #[test]
+    fn the_slope_of_a_circuit_is_that_of_its_readings(
+        circuit in shared_circuits(),
+        meter in meters(),
+        sensor in resistors(10.0..1e6),
+    ) {
+        let meter = meter.as_ref();
+        let ohms = sensor.nominal.ohms();
+        let input = [Input { source: Source::Rated, value: ohms, limit: 0.0 }];
+        let model = |point: &[f64]| Some(circuit.voltage(Resistance::from_ohms(point[0]), meter).volts());
+        let numeric = derivative(&input, 0, model).expect("a reading at every resistance");
+        let exact = circuit.voltage_slope(sensor.nominal, meter);
+        // The differences' own error, and the last bits of readings R/2048 apart.
+        let slack = numeric.error * 1e-3 + 1e-11 * circuit.voltage(sensor.nominal, meter).volts().abs() / ohms;
+        prop_assert!((exact - numeric.value).abs() <= slack, "{exact} for {numeric:?}");
+    }
+
+    #[test]
+    fn volts_move_with_temperature_as_curve_and_circuit_say(
+        circuit in shared_circuits(),
+        meter in meters(),
+        at in -40.0..120.0_f64,
+    ) {
+        let rated = Temperature::from_celsius(25.0);
+        let beta = BetaCurve::new(Resistance::from_ohms(10_000.0), rated, Beta::from_kelvins(3950.0));
+        let curve = Curve::Beta(beta.expect("a thermistor"));
+        let one = TemperatureDifference::from_kelvins(1.0);
+        let with = Instruments { thermometer: Some(one), ..Instruments::default() };
+        let reading = |celsius: f64| {
+            let sensor = curve.resistance(Temperature::from_celsius(celsius)).expect("inside");
+            circuit.voltage(sensor, meter.as_ref()).volts()
+        };
+        let reads = Voltage::from_volts(reading(at));
+        let doubt = volts(&curve, &circuit, meter.as_ref(), Temperature::from_celsius(at), reads, &with);
+        let exact = doubt.expect("inside").budget.contributions()[0].sensitivity;
+        let input = [Input { source: Source::Thermometer, value: 0.0, limit: 1.0 }];
+        let numeric = derivative(&input, 0, |point| Some(reading(at + point[0]))).expect("inside");
+        let slack = numeric.error * 1e-3 + 1e-12 * reads.volts().abs();
+        prop_assert!((exact - numeric.value).abs() <= slack, "{exact} for {numeric:?}");
     }
 }

@@ -4,7 +4,7 @@ use super::KeyFigure;
 use super::figures::{self, VOLT_DECIMALS};
 use crate::model::{Multimeter, Sensor};
 use crate::physics::Band;
-use crate::physics::circuit::{Circuit, Meter, Probe};
+use crate::physics::circuit::{Circuit, Corners, Meter, Probe};
 use crate::physics::tolerance::{self, service_limits};
 use crate::quantity::{Interval, Ratio, Resistance, Temperature, Voltage};
 use crate::words::{Message, Words};
@@ -16,6 +16,8 @@ const OPEN: Resistance = Resistance::from_ohms(f64::INFINITY);
 pub(in crate::document) struct Readings<'a> {
     pub sensor: &'a Sensor,
     pub meter: Option<Meter>,
+    /// Of circuit and meter, where all their tolerances are known.
+    corners: Option<Corners>,
 }
 
 impl<'a> Readings<'a> {
@@ -27,7 +29,9 @@ impl<'a> Readings<'a> {
     /// Readings where the probe touches.
     pub(in crate::document) fn at(sensor: &'a Sensor, meter: Option<&Multimeter>, at: Probe) -> Self {
         let input = meter.and_then(|meter| meter.input);
-        Self { sensor, meter: input.map(|input| Meter { input, at }) }
+        let meter = input.map(|input| Meter { input, at });
+        let corners = sensor.circuit.as_ref().and_then(|circuit| circuit.corners(meter.as_ref()));
+        Self { sensor, meter, corners }
     }
 
     /// The nominal resistance.
@@ -48,14 +52,14 @@ impl<'a> Readings<'a> {
 
     /// The voltage of a good part in a good circuit, where all tolerances are known.
     pub(in crate::document) fn volt_band(&self, at: Temperature) -> Option<Band<Voltage>> {
-        self.circuit()?.voltage_band(self.ohm_band(at)?, self.meter.as_ref())
+        self.window_of(self.ohm_band(at)?)
     }
 
     /// The same as a part of the reference.
     pub(in crate::document) fn ratio_band(&self, at: Temperature) -> Option<Band<Ratio>> {
-        let (circuit, ohms, meter) = (self.circuit()?, self.ohm_band(at)?, self.meter.as_ref());
-        let window = circuit.ratio_window(Interval { low: ohms.low, high: ohms.high }, meter)?;
-        let nominal = circuit.ratio(ohms.nominal, meter);
+        let ohms = self.ohm_band(at)?;
+        let window = self.corners.as_ref()?.ratio_window(Interval { low: ohms.low, high: ohms.high });
+        let nominal = self.circuit()?.ratio(ohms.nominal, self.meter.as_ref());
         Some(Band { low: window.low, nominal, high: window.high })
     }
 
@@ -68,7 +72,7 @@ impl<'a> Readings<'a> {
 
     /// The voltage between the service limits.
     pub(in crate::document) fn service_volts(&self, at: Temperature) -> Option<Band<Voltage>> {
-        self.circuit()?.voltage_band(self.service_ohms(at)?, self.meter.as_ref())
+        self.window_of(self.service_ohms(at)?)
     }
 
     /// The voltage with the sensor unplugged; without limits where they are not known.
@@ -101,8 +105,13 @@ impl<'a> Readings<'a> {
 
     /// The window of a sensor of exactly this resistance.
     fn window(&self, sensor: Resistance) -> Option<Band<Voltage>> {
-        let sensor = Band { low: sensor, nominal: sensor, high: sensor };
-        self.circuit()?.voltage_band(sensor, self.meter.as_ref())
+        self.window_of(Band { low: sensor, nominal: sensor, high: sensor })
+    }
+
+    fn window_of(&self, sensor: Band<Resistance>) -> Option<Band<Voltage>> {
+        let window = self.corners.as_ref()?.voltage_window(Interval { low: sensor.low, high: sensor.high });
+        let nominal = self.circuit()?.voltage(sensor.nominal, self.meter.as_ref());
+        Some(Band { low: window.low, nominal, high: window.high })
     }
 
     /// The circuit, where it is known.

@@ -64,12 +64,9 @@ impl Converter {
         at: Temperature,
     ) -> Result<Option<TemperatureDifference>, CurveError> {
         let Some(bits) = self.bits else { return Ok(None) };
-        let near = TemperatureDifference::from_kelvins(0.01);
-        let domain = curve.domain();
-        let inside = |at: Temperature| if domain.contains(&at) { at } else { nearest_end(domain, at) };
-        let (cold, warm) = (inside(at.minus(near)), inside(at.plus(near)));
-        let ratio = |at| curve.resistance(at).map(|ohms| circuit.ratio(ohms, None).part());
-        let per_kelvin = (ratio(warm)? - ratio(cold)?) / (warm.celsius() - cold.celsius());
+        let sensor = curve.resistance(at)?;
+        let per_ohm = circuit.voltage_slope(sensor, None) / circuit.reference.nominal.volts();
+        let per_kelvin = per_ohm * (curve.slope(at)? * sensor.ohms());
         let kelvins = 1.0 / (per_kelvin.abs() * f64::from(bits.full_scale()));
         if kelvins.is_finite() {
             Ok(Some(TemperatureDifference::from_kelvins(kelvins)))
@@ -103,8 +100,4 @@ impl Converter {
         }
         ends
     }
-}
-
-fn nearest_end(domain: Interval<Temperature>, at: Temperature) -> Temperature {
-    if at < domain.low { domain.low } else { domain.high }
 }

@@ -9,6 +9,7 @@ mod window;
 pub use clamp::{Clamp, Clamped};
 pub use converter::{Bits, Converter};
 pub use self_heating::self_heating;
+pub use window::Corners;
 
 use crate::quantity::{Ratio, Resistance, Toleranced, Voltage};
 use network::Network;
@@ -179,6 +180,30 @@ impl Circuit {
         meter: Option<&Meter>,
     ) -> Voltage {
         Voltage::from_volts(self.nominal(meter).volts(sensor.ohms(), disturbance))
+    }
+
+    /// How much the nominal reading rises for one ohm more of the sensor, in V/Ω.
+    ///
+    /// # Units
+    /// Volts per ohm, below zero for a pull-down.
+    ///
+    /// # Source
+    /// The derivative of Kirchhoff's laws; for R from signal to ground under a
+    /// resistor P it is Vref P/(R + P)².
+    ///
+    /// # Example
+    /// Half of 5 V at 10 kΩ: 5 V × 10 kΩ/(20 kΩ)² = 0.125 mV/Ω.
+    /// ```
+    /// use bayleaf::physics::circuit::{Circuit, Topology};
+    /// use bayleaf::quantity::{Resistance, toleranced};
+    /// let circuit = Circuit::divider(Topology::PullUp, toleranced("10 kΩ")?, toleranced("5 V")?);
+    /// let slope = circuit.voltage_slope(Resistance::from_ohms(10_000.0), None);
+    /// assert!((slope - 0.125e-3).abs() < 1e-15);
+    /// # Ok::<(), bayleaf::quantity::Misread>(())
+    /// ```
+    #[must_use]
+    pub fn voltage_slope(&self, sensor: Resistance, meter: Option<&Meter>) -> f64 {
+        self.nominal(meter).socket(&Disturbance::NONE).slope(sensor.ohms())
     }
 
     /// What the control unit's pin sees of the sensor: line and sensor in series,

@@ -44,9 +44,14 @@ impl Node {
     }
 
     fn to(mut self, ohms: f64, volts: f64) -> Self {
+        // Most parts are not there: they add nothing, and cost no division.
+        if ohms.is_infinite() {
+            return self;
+        }
         if ohms > 0.0 {
-            self.conductance += self.unit / ohms;
-            self.current += volts * (self.unit / ohms);
+            let conductance = self.unit / ohms;
+            self.conductance += conductance;
+            self.current += volts * conductance;
         } else {
             self.pinned = Some(volts);
         }
@@ -61,20 +66,85 @@ pub(super) struct Solved {
     pub sensor: f64,
 }
 
-impl Network {
-    /// The probed voltage.
-    pub(super) fn volts(&self, sensor: f64, disturbance: &Disturbance) -> f64 {
-        let solved = self.solve(sensor, disturbance);
+/// A network with all but its sensor summed up, to be asked for many sensors.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Socket {
+    pin: Node,
+    end: Node,
+    /// Conductance between the two nodes; infinite where they are one.
+    line: f64,
+    /// The voltage at the far end of the sensor.
+    far: f64,
+    probe: Probe,
+}
+
+impl Socket {
+    /// The probed voltage with a sensor in it.
+    pub(super) fn volts(&self, sensor: f64) -> f64 {
+        let solved = self.solve(sensor);
         match self.probe {
             Probe::ControlUnit => solved.pin,
             Probe::Sensor => solved.sensor,
         }
     }
 
+    /// How much the probed voltage rises for one ohm more of the sensor, in V/Ω.
+    ///
+    /// A little more conductance lets as much more current into the sensor's node
+    /// as the voltage across the sensor drives through it; what that moves is the
+    /// resistance that the node, or the pin beyond the line, looks back into.
+    pub(super) fn slope(&self, sensor: f64) -> f64 {
+        let across = self.far - self.solve(sensor).sensor;
+        let (pin, end) = (self.pin, self.end_with(sensor));
+        let per_conductance = if end.pinned.is_some() {
+            0.0
+        } else if self.line.is_infinite() {
+            across / (pin.conductance + end.conductance)
+        } else {
+            let line = self.line;
+            let seen = line * pin.conductance / (line + pin.conductance);
+            let share = match self.probe {
+                Probe::ControlUnit => line / (line + pin.conductance),
+                Probe::Sensor => 1.0,
+            };
+            share * across / (end.conductance + seen)
+        };
+        // d(unit/R) = −unit/R² dR; two divisions keep R² from leaving the range of numbers.
+        -per_conductance * (pin.unit / sensor) / sensor
+    }
+
+    fn solve(&self, sensor: f64) -> Solved {
+        join(self.pin, self.end_with(sensor), self.line)
+    }
+
+    /// The sensor's node with a sensor; a short of something else outweighs it.
+    fn end_with(&self, sensor: f64) -> Node {
+        if self.end.pinned.is_some() { self.end } else { self.end.to(sensor, self.far) }
+    }
+}
+
+impl Network {
+    /// The probed voltage.
+    pub(super) fn volts(&self, sensor: f64, disturbance: &Disturbance) -> f64 {
+        self.socket(disturbance).volts(sensor)
+    }
+
     /// Both voltages, to the unit's ground.
     pub(super) fn solve(&self, sensor: f64, disturbance: &Disturbance) -> Solved {
-        let (pin, end) = self.nodes(Some(sensor), disturbance);
-        join(pin, end, self.series + disturbance.contact.ohms())
+        self.socket(disturbance).solve(sensor)
+    }
+
+    /// Everything but the sensor, summed up.
+    pub(super) fn socket(&self, disturbance: &Disturbance) -> Socket {
+        let (pin, end) = self.nodes(disturbance);
+        let line = self.series + disturbance.contact.ohms();
+        Socket {
+            pin,
+            end,
+            line: if line <= 0.0 { f64::INFINITY } else { pin.unit / line },
+            far: self.sensor_end(disturbance),
+            probe: self.probe,
+        }
     }
 
     /// The sensor's resistance that gives this voltage at the pin; `None` where
@@ -82,7 +152,7 @@ impl Network {
     ///
     /// Not for a line that is open: the pin then says nothing of the sensor.
     pub(super) fn sensor_behind(&self, volts: f64, disturbance: &Disturbance) -> Option<f64> {
-        let (pin, end) = self.nodes(None, disturbance);
+        let (pin, end) = self.nodes(disturbance);
         let into_line = pin.current - pin.conductance * volts;
         let line = (self.series + disturbance.contact.ohms()) / pin.unit;
         let at_sensor = volts - into_line * line;
@@ -98,7 +168,8 @@ impl Network {
 
     /// The resistance that the pin looks back into, all sources taken as shorts.
     pub(super) fn source_resistance(&self, sensor: f64, disturbance: &Disturbance) -> f64 {
-        let (pin, end) = self.nodes(Some(sensor), disturbance);
+        let (pin, end) = self.nodes(disturbance);
+        let end = end.to(sensor, self.sensor_end(disturbance));
         let line = self.series + disturbance.contact.ohms();
         let behind = if end.pinned.is_some() { 0.0 } else { pin.unit / end.conductance };
         pin.unit / (pin.conductance + pin.unit / (line + behind))
@@ -112,7 +183,8 @@ impl Network {
         }
     }
 
-    fn nodes(&self, sensor: Option<f64>, disturbance: &Disturbance) -> (Node, Node) {
+    /// Pin and sensor's node without the sensor.
+    fn nodes(&self, disturbance: &Disturbance) -> (Node, Node) {
         let at = |probe| if self.probe == probe { self.meter } else { f64::INFINITY };
         let resistor = self.resistor * disturbance.resistor;
         let (resistor_end, parallel_end) = match self.topology {
@@ -124,9 +196,8 @@ impl Network {
             .to(self.parallel, parallel_end)
             .to(self.reader, self.reader_reference)
             .to(at(Probe::ControlUnit), 0.0);
-        let end = Node::new(resistor).to(at(Probe::Sensor), 0.0);
-        let end = sensor.map_or(end, |sensor| end.to(sensor, self.sensor_end(disturbance)));
-        let end = end
+        let end = Node::new(resistor)
+            .to(at(Probe::Sensor), 0.0)
             .to(disturbance.leak_across.ohms(), self.sensor_end(disturbance))
             .to(disturbance.leak_to_ground.ohms(), 0.0)
             .to(disturbance.leak_to_reference.ohms(), self.reference)
@@ -135,14 +206,13 @@ impl Network {
     }
 }
 
-/// Joins two nodes by a line; an open line leaves each to itself.
+/// Joins two nodes by a conductance; an open line leaves each to itself.
 fn join(pin: Node, end: Node, line: f64) -> Solved {
-    if line <= 0.0 {
+    if line.is_infinite() {
         let both = (pin.current + end.current) / (pin.conductance + end.conductance);
         let volts = end.pinned.unwrap_or(both);
         return Solved { pin: volts, sensor: volts };
     }
-    let line = pin.unit / line;
     if let Some(volts) = end.pinned {
         let pin = (pin.current + line * volts) / (pin.conductance + line);
         return Solved { pin, sensor: volts };
@@ -152,7 +222,7 @@ fn join(pin: Node, end: Node, line: f64) -> Solved {
         // The line is open and nothing holds its end: a meter there would read nothing.
         return Solved { pin: pin.current / pin.conductance, sensor: 0.0 };
     }
-    let seen = line * end.conductance / through;
-    let volts = (pin.current + line * end.current / through) / (pin.conductance + seen);
+    let share = line / through;
+    let volts = (pin.current + share * end.current) / (pin.conductance + share * end.conductance);
     Solved { pin: volts, sensor: (end.current + line * volts) / through }
 }

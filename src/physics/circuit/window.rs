@@ -32,9 +32,7 @@ impl Circuit {
         disturbance: &Disturbance,
         meter: Option<&Meter>,
     ) -> Option<Interval<Voltage>> {
-        let corners = self.corners(meter)?;
-        let (low, high) = extremes(&corners, sensor, |corner, ohms| corner.volts(ohms, disturbance));
-        Some(Interval { low: Voltage::from_volts(low), high: Voltage::from_volts(high) })
+        Some(self.corners(meter)?.disturbed_window(sensor, disturbance))
     }
 
     /// The same as a part of the reference, whose own tolerance then drops out
@@ -45,10 +43,7 @@ impl Circuit {
         sensor: Interval<Resistance>,
         meter: Option<&Meter>,
     ) -> Option<Interval<Ratio>> {
-        let corners = self.corners(meter)?;
-        let ratio = |corner: &Network, ohms| corner.volts(ohms, &Disturbance::NONE) / corner.reference;
-        let (low, high) = extremes(&corners, sensor, ratio);
-        Some(Interval { low: Ratio::new(low), high: Ratio::new(high) })
+        Some(self.corners(meter)?.ratio_window(sensor))
     }
 
     /// A band from a sensor's band: nominal reading between its corners.
@@ -58,11 +53,16 @@ impl Circuit {
         Some(Band { low: window.low, nominal: self.voltage(sensor.nominal, meter), high: window.high })
     }
 
-    /// Every combination of the ends of every tolerance.
-    fn corners(&self, meter: Option<&Meter>) -> Option<Vec<Network>> {
+    /// Every combination of the ends of every tolerance, to be asked for many sensors.
+    ///
+    /// `None` when a part of the circuit has no tolerance.
+    #[must_use]
+    pub fn corners(&self, meter: Option<&Meter>) -> Option<Corners> {
         let reader = self.reader.map(|reader| reader.resistor);
         let reader_reference = self.reader.and_then(|reader| reader.reference);
-        let mut corners = vec![self.nominal(meter)];
+        // As many as a divider with a meter has.
+        let mut corners = Vec::with_capacity(8);
+        corners.push(self.nominal(meter));
         split(&mut corners, Some(self.resistor), |corner, value| corner.resistor = value)?;
         split(&mut corners, Some(self.reference), |corner, value| corner.reference = value)?;
         split(&mut corners, self.series, |corner, value| corner.series = value)?;
@@ -71,8 +71,70 @@ impl Circuit {
         split(&mut corners, reader, |corner, value| corner.reader = value)?;
         split(&mut corners, reader_reference, |corner, value| corner.reader_reference = value)?;
         split(&mut corners, self.offset, |corner, value| corner.offset = value)?;
-        Some(corners)
+        Some(Corners(corners))
     }
+}
+
+/// A circuit and a meter at every combination of the ends of their tolerances.
+#[derive(Debug, Clone)]
+pub struct Corners(Vec<Network>);
+
+impl Corners {
+    /// The least and the greatest voltage, over both ends of a sensor as well.
+    #[must_use]
+    pub fn voltage_window(&self, sensor: Interval<Resistance>) -> Interval<Voltage> {
+        self.disturbed_window(sensor, &Disturbance::NONE)
+    }
+
+    /// The same with something wrong.
+    #[must_use]
+    pub fn disturbed_window(
+        &self,
+        sensor: Interval<Resistance>,
+        disturbance: &Disturbance,
+    ) -> Interval<Voltage> {
+        let [volts] = self.extremes(sensor, disturbance, |_, volts| [volts]);
+        voltages(volts)
+    }
+
+    /// The same as parts of the reference.
+    #[must_use]
+    pub fn ratio_window(&self, sensor: Interval<Resistance>) -> Interval<Ratio> {
+        self.windows(sensor).1
+    }
+
+    /// Voltages and parts of the reference at once, for a table of both.
+    #[must_use]
+    pub fn windows(&self, sensor: Interval<Resistance>) -> (Interval<Voltage>, Interval<Ratio>) {
+        let both = |corner: &Network, volts| [volts, volts / corner.reference];
+        let [volts, parts] = self.extremes(sensor, &Disturbance::NONE, both);
+        (voltages(volts), Interval { low: Ratio::new(parts.low), high: Ratio::new(parts.high) })
+    }
+
+    /// The least and the greatest of some figures over corners and both ends of the sensor.
+    fn extremes<const N: usize>(
+        &self,
+        sensor: Interval<Resistance>,
+        disturbance: &Disturbance,
+        figures: impl Fn(&Network, f64) -> [f64; N],
+    ) -> [Interval<f64>; N] {
+        let mut extremes = [Interval { low: f64::INFINITY, high: f64::NEG_INFINITY }; N];
+        for corner in &self.0 {
+            let socket = corner.socket(disturbance);
+            for ohms in [sensor.low, sensor.high] {
+                let figures = figures(corner, socket.volts(ohms.ohms()));
+                for (extreme, figure) in extremes.iter_mut().zip(figures) {
+                    extreme.low = extreme.low.min(figure);
+                    extreme.high = extreme.high.max(figure);
+                }
+            }
+        }
+        extremes
+    }
+}
+
+fn voltages(volts: Interval<f64>) -> Interval<Voltage> {
+    Interval { low: Voltage::from_volts(volts.low), high: Voltage::from_volts(volts.high) }
 }
 
 /// Doubles the corners for a part that has a width; `None` where it has no tolerance.
@@ -92,16 +154,4 @@ fn split<T: Scalar>(
         set(corner, if index < known { low } else { high });
     }
     Some(())
-}
-
-/// The least and the greatest of a figure over corners and both ends of the sensor.
-fn extremes(
-    corners: &[Network],
-    sensor: Interval<Resistance>,
-    of: impl Fn(&Network, f64) -> f64,
-) -> (f64, f64) {
-    let ends = [sensor.low.ohms(), sensor.high.ohms()];
-    let figures = corners.iter().flat_map(|corner| ends.map(|ohms| of(corner, ohms)));
-    figures
-        .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), figure| (low.min(figure), high.max(figure)))
 }

@@ -1,7 +1,7 @@
 //! Back from a reading: every single fault whose size explains it.
 
 use super::subject::{Instruments, Subject, Test};
-use super::{Fault, Kind};
+use super::{Condition, Fault, Kind};
 use crate::physics::tolerance::Tolerance;
 use crate::quantity::{Interval, Resistance, Temperature, TemperatureDifference};
 
@@ -46,9 +46,10 @@ pub fn explain(
     at: Temperature,
     instruments: &Instruments,
 ) -> Vec<Cause> {
-    let Some(doubt) = subject.uncertainty(reading, test, at, instruments) else { return Vec::new() };
+    let Some(setup) = subject.setup(Condition { test, at }, instruments) else { return Vec::new() };
+    let Some(doubt) = setup.uncertainty(reading) else { return Vec::new() };
     let window = |fault: &Fault| {
-        let (_, window) = subject.reading(Some(fault), test, at, instruments)?;
+        let (_, window) = setup.reading(Some(fault))?;
         window.map(|window| Interval { low: window.low - doubt, high: window.high + doubt })
     };
     let whole = match test {
@@ -184,9 +185,10 @@ pub fn looks_like(
     // A part without any doubt of its own, shifted until it reads so.
     let exact = Tolerance::Temperature(TemperatureDifference::from_kelvins(0.0));
     let part = Subject { tolerance: Some(&exact), ..*subject };
-    let doubt = subject.uncertainty(reading, test, at, instruments)?;
+    let setup = part.setup(Condition { test, at }, instruments)?;
+    let doubt = setup.uncertainty(reading)?;
     let window = |fault: &Fault| {
-        let (_, window) = part.reading(Some(fault), test, at, instruments)?;
+        let (_, window) = setup.reading(Some(fault))?;
         window.map(|window| Interval { low: window.low - doubt, high: window.high + doubt })
     };
     let shifts = sizes(Kind::ShiftedResistance, reading, &window)?;

@@ -1,17 +1,19 @@
 //! Faults of a sensor, its wires and its circuit: what each reads, which can be
 //! told apart, and which explain a reading.
 //!
-//! `subject` reads, `separate` compares, `explain` goes back from one reading,
+//! `subject` is what is looked at, `setup` reads it, `separate` compares, `explain` goes back from one reading,
 //! `pair` from two.
 
 mod explain;
 mod pair;
 mod separate;
+mod setup;
 mod subject;
 
 pub use explain::{Cause, explain, looks_like};
 pub use pair::{Pair, PairError, REASONABLE_SHIFT, Reading, Second, third_temperature, two_faults};
 pub use separate::{Condition, Separation, best_condition, separable};
+pub use setup::{Setup, Signature};
 pub use subject::{Instruments, Other, Subject, Test};
 
 use crate::quantity::{Ratio, Resistance, Voltage};

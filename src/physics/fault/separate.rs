@@ -1,8 +1,9 @@
 //! Which faults can be told from a good sensor, and from each other, and where best.
 
 use super::Fault;
+use super::setup::Signature;
 use super::subject::{Instruments, Subject, Test};
-use crate::quantity::{Interval, Temperature};
+use crate::quantity::Temperature;
 
 /// Where and at what temperature to measure.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -25,13 +26,9 @@ pub struct Separation {
 }
 
 /// Whether two faults, or a fault and a good sensor (`None`), read differently for
-/// certain: their windows, each widened by the reading's uncertainty, do not meet.
+/// certain: see [`Signature::is_apart_from`], which is cheaper where there are many.
 ///
 /// `None` where a tolerance is missing or the test does not apply to one of them.
-///
-/// # Source
-/// Common practice: readings that differ by more than twice the uncertainty are
-/// told apart; each reading carries its own U (JCGM 100, k = 2).
 #[must_use]
 pub fn separable(
     subject: &Subject<'_>,
@@ -39,9 +36,8 @@ pub fn separable(
     condition: Condition,
     instruments: &Instruments,
 ) -> Option<bool> {
-    let one = widened(subject, one, condition, instruments)?;
-    let other = widened(subject, other, condition, instruments)?;
-    Some(one.high < other.low || other.high < one.low)
+    let setup = subject.setup(condition, instruments)?;
+    setup.signature(one)?.is_apart_from(&setup.signature(other)?)
 }
 
 /// The first condition that tells at least half as many pairs of suspects apart as
@@ -59,34 +55,30 @@ pub fn best_condition(
     candidates: &[Condition],
     instruments: &Instruments,
 ) -> Option<Separation> {
-    let pairs = pairs(suspects);
-    let apart = |condition| {
-        let told = |(one, other): &&(Option<Fault>, Option<Fault>)| {
-            separable(subject, (one.as_ref(), other.as_ref()), condition, instruments) == Some(true)
-        };
-        pairs.iter().filter(told).count()
-    };
+    let of = suspects.len() * suspects.len().saturating_sub(1) / 2;
     let separations: Vec<Separation> = (candidates.iter())
-        .map(|&condition| Separation { condition, pairs: apart(condition), of: pairs.len() })
+        .map(|&condition| Separation {
+            condition,
+            pairs: told(subject, suspects, condition, instruments),
+            of,
+        })
         .collect();
     let most = separations.iter().map(|separation| separation.pairs).max().filter(|most| *most > 0)?;
     separations.into_iter().find(|separation| 2 * separation.pairs >= most)
 }
 
-fn pairs(suspects: &[Option<Fault>]) -> Vec<(Option<Fault>, Option<Fault>)> {
-    let from = |index: usize| suspects[index + 1..].iter().map(move |other| (suspects[index], *other));
-    (0..suspects.len()).flat_map(from).collect()
-}
-
-/// The window of readings, widened by the uncertainty of its own ends.
-fn widened(
+/// How many pairs of suspects a condition tells apart.
+fn told(
     subject: &Subject<'_>,
-    fault: Option<&Fault>,
-    Condition { test, at }: Condition,
+    suspects: &[Option<Fault>],
+    condition: Condition,
     instruments: &Instruments,
-) -> Option<Interval<f64>> {
-    let (_, window) = subject.reading(fault, test, at, instruments)?;
-    let window = window?;
-    let doubt = |reading: f64| subject.uncertainty(reading, test, at, instruments);
-    Some(Interval { low: window.low - doubt(window.low)?, high: window.high + doubt(window.high)? })
+) -> usize {
+    let Some(setup) = subject.setup(condition, instruments) else { return 0 };
+    let read: Vec<Signature> =
+        suspects.iter().filter_map(|suspect| setup.signature(suspect.as_ref())).collect();
+    (read.iter().enumerate())
+        .flat_map(|(index, one)| read[index + 1..].iter().map(move |other| (one, other)))
+        .filter(|(one, other)| one.is_apart_from(other) == Some(true))
+        .count()
 }

@@ -1,18 +1,14 @@
 //! A sensor in its circuit, good or faulty, and what a meter reads of it.
 
-use super::Fault;
-use crate::physics::Band;
-use crate::physics::circuit::{Circuit, Disturbance, Meter, Probe, Topology};
+use super::setup::Setup;
+use super::{Condition, Fault};
+use crate::physics::circuit::{Circuit, Meter, Probe};
 use crate::physics::curve::Curve;
-use crate::physics::tolerance::{self, Tolerance};
-use crate::physics::uncertainty::{self, Budget, Contribution, Doubt, Source};
+use crate::physics::tolerance::Tolerance;
+use crate::physics::uncertainty::{Doubt, Errors, Response};
 use crate::quantity::{
     Interval, MeterRanges, Resistance, Temperature, TemperatureDifference, Toleranced, Voltage,
 };
-
-/// Where the slope of a curve without a rated temperature turns: 25 °C, at which
-/// most thermistors are rated (common practice, no source).
-const USUAL_RATING: Temperature = Temperature::from_celsius(25.0);
 
 /// A sensor with its circuit.
 #[derive(Debug, Clone, Copy)]
@@ -94,26 +90,26 @@ impl Instruments {
         let at = if test == Test::VoltsAtUnit { Probe::ControlUnit } else { Probe::Sensor };
         self.input.map(|input| Meter { input, at })
     }
+
+    /// The limits of error behind a reading of this test.
+    pub(super) fn errors(&self, test: Test, reading: f64) -> Errors {
+        let meter = if test.is_ohms() { &self.ohms } else { &self.volts };
+        let meter = meter.as_ref().map(|meter| meter.limit(reading));
+        Errors { thermometer: self.thermometer, soak: self.soak, meter, leads: self.leads }
+    }
 }
 
-/// What a fault makes of sensor and circuit.
-#[derive(Debug, Clone, Copy)]
-struct Faulty {
-    part: Band<f64>,
-    /// Whether the part's limits are known.
-    limited: bool,
-    circuit: Disturbance,
-}
-
-impl Subject<'_> {
-    /// What a test reads at a temperature, in ohms or volts: nominal, and the
-    /// extremes over all tolerances of part and circuit.
+impl<'a> Subject<'a> {
+    /// The subject at one condition, for any number of faults.
     ///
-    /// An open circuit reads infinite ohms. Without a fault (`None`) this is what a
-    /// good sensor in a good circuit reads. The limits are `None` where a
-    /// tolerance was not given; the whole is `None` where the test does not
-    /// apply: no circuit, no battery voltage, a temperature outside the curve, or a
-    /// fault that this topology does not have.
+    /// `None` for a temperature at which the part is not known.
+    #[must_use]
+    pub fn setup(&self, condition: Condition, instruments: &Instruments) -> Option<Setup<'a>> {
+        Setup::new(self, condition, instruments)
+    }
+
+    /// What a test reads at a temperature with a fault, or with none: see
+    /// [`Setup::reading`], which is cheaper where there are many faults.
     #[must_use]
     pub fn reading(
         &self,
@@ -122,71 +118,14 @@ impl Subject<'_> {
         at: Temperature,
         instruments: &Instruments,
     ) -> Option<(f64, Option<Interval<f64>>)> {
-        let faulty = self.faulty(fault, at)?;
-        if test.is_ohms() {
-            return self.ohms(fault, &faulty, test);
-        }
-        // That mistake can be made in ohms only.
-        let circuit = self.circuit.filter(|_| !matches!(fault, Some(Fault::UnitStillMated)))?;
-        let meter = instruments.meter(test);
-        let part = if test == Test::VoltsUnplugged {
-            Band { low: f64::INFINITY, nominal: f64::INFINITY, high: f64::INFINITY }
-        } else {
-            faulty.part
-        };
-        let limited = faulty.limited || test == Test::VoltsUnplugged;
-        // Without a meter the voltage at the sensor's plug still needs a place.
-        let ideal = Toleranced {
-            nominal: Resistance::from_ohms(f64::INFINITY),
-            limits: Some(Interval {
-                low: Resistance::from_ohms(f64::INFINITY),
-                high: Resistance::from_ohms(f64::INFINITY),
-            }),
-        };
-        let probe = if test == Test::VoltsAtUnit { Probe::ControlUnit } else { Probe::Sensor };
-        let meter = meter.unwrap_or(Meter { input: ideal, at: probe });
-        let part = part.map(Resistance::from_ohms);
-        let nominal = circuit.disturbed_voltage(part.nominal, &faulty.circuit, Some(&meter)).volts();
-        let ends = Interval { low: part.low, high: part.high };
-        let window = limited.then(|| self.window(circuit, ends, &faulty.circuit, &meter)).flatten();
-        Some((nominal, window))
+        self.setup(Condition { test, at }, instruments)?.reading(fault)
     }
 
-    /// The volts over all corners, of the battery too where it has a part in them.
-    fn window(
-        &self,
-        circuit: &Circuit,
-        sensor: Interval<Resistance>,
-        disturbance: &Disturbance,
-        meter: &Meter,
-    ) -> Option<Interval<f64>> {
-        let at = |battery| {
-            let disturbance = Disturbance { battery, ..*disturbance };
-            let window = circuit.disturbed_window(sensor, &disturbance, Some(meter))?;
-            Some(Interval { low: window.low.volts(), high: window.high.volts() })
-        };
-        if disturbance.leak_to_battery.ohms().is_infinite() {
-            return at(disturbance.battery);
-        }
-        let ends = self.battery?.limits?;
-        let (one, other) = (at(ends.low)?, at(ends.high)?);
-        Some(Interval { low: one.low.min(other.low), high: one.high.max(other.high) })
-    }
-
-    /// What the control unit believes: the temperature behind its own reading,
-    /// with everything taken as nominal and nothing as wrong.
-    ///
-    /// `None` where the reading is one that no temperature of the curve gives.
+    /// What the control unit believes: see [`Setup::believed`].
     #[must_use]
     pub fn believed(&self, fault: Option<&Fault>, at: Temperature) -> Option<Temperature> {
-        let circuit = self.circuit?;
-        if matches!(fault, Some(Fault::UnitStillMated)) {
-            return None;
-        }
-        let faulty = self.faulty(fault, at)?;
-        let part = Resistance::from_ohms(faulty.part.nominal);
-        let volts = circuit.disturbed_voltage(part, &faulty.circuit, None);
-        self.curve.temperature(circuit.resistance(volts, None)?).ok()
+        let condition = Condition { test: Test::OhmsAtUnit, at };
+        self.setup(condition, &Instruments::default())?.believed(fault)
     }
 
     /// How far a reading can be trusted, with the contributions that are known and
@@ -198,7 +137,7 @@ impl Subject<'_> {
     /// `None` where the test does not apply, or the reading is no number.
     ///
     /// # Source
-    /// JCGM 100:2008, 5.1.2; see [`uncertainty`].
+    /// JCGM 100:2008, 5.1.2; see [`uncertainty`](crate::physics::uncertainty).
     #[must_use]
     pub fn doubt(
         &self,
@@ -207,27 +146,7 @@ impl Subject<'_> {
         at: Temperature,
         instruments: &Instruments,
     ) -> Option<Doubt> {
-        let with = uncertainty::Instruments {
-            thermometer: instruments.thermometer,
-            soak: instruments.soak,
-            meter: if test.is_ohms() { instruments.ohms } else { instruments.volts },
-            leads: instruments.leads,
-        };
-        match test {
-            Test::OhmsAtSensor | Test::OhmsAtUnit => {
-                uncertainty::ohms(self.curve, at, Resistance::from_ohms(reading), &with).ok()
-            }
-            Test::VoltsAtUnit | Test::VoltsAtSensor => {
-                let (volts, meter) = (Voltage::from_volts(reading), instruments.meter(test));
-                uncertainty::volts(self.curve, self.circuit?, meter.as_ref(), at, volts, &with).ok()
-            }
-            Test::VoltsUnplugged => {
-                let limit = with.meter.map(|meter| meter.limit(reading));
-                let part = limit.map(|limit| Contribution::limit(Source::MeterReading, limit, 1.0));
-                let left_out = if part.is_none() { vec![Source::MeterReading] } else { Vec::new() };
-                Some(Doubt { budget: Budget::new(part.into_iter().collect()).ok()?, left_out })
-            }
-        }
+        self.response(Condition { test, at }, instruments)?.doubt(&instruments.errors(test, reading)).ok()
     }
 
     /// The expanded uncertainty of a reading, k = 2, in its unit; 0 for an open
@@ -246,146 +165,18 @@ impl Subject<'_> {
         self.doubt(reading, test, at, instruments).map(|doubt| doubt.budget.expanded())
     }
 
-    /// The part's own resistance with a fault, and what is wrong around it.
-    fn faulty(&self, fault: Option<&Fault>, at: Temperature) -> Option<Faulty> {
-        let (part, limited) = band(self.curve, self.tolerance, at)?;
-        let good = Faulty { part, limited, circuit: Disturbance::NONE };
-        let Some(fault) = fault else { return Some(good) };
-        let exactly =
-            |ohms| Faulty { part: Band { low: ohms, nominal: ohms, high: ohms }, limited: true, ..good };
-        let wired = |circuit| Some(Faulty { circuit, ..good });
-        let none = Disturbance::NONE;
-        let short = Resistance::from_ohms(0.0);
-        match *fault {
-            Fault::Open => Some(exactly(f64::INFINITY)),
-            Fault::ShortToReturn => Some(exactly(0.0)),
-            Fault::OpenWire => wired(Disturbance { contact: Resistance::from_ohms(f64::INFINITY), ..none }),
-            Fault::ShortToGround => wired(Disturbance { leak_to_ground: short, ..none }),
-            Fault::ShortToReference => wired(Disturbance { leak_to_reference: short, ..none }),
-            Fault::ShortToBattery => {
-                wired(Disturbance { leak_to_battery: short, battery: self.battery?.nominal, ..none })
-            }
-            Fault::Series(contact) => wired(Disturbance { contact, ..none }),
-            Fault::Leak(leak_across) => wired(Disturbance { leak_across, ..none }),
-            Fault::LeakToBattery(leak_to_battery) => {
-                wired(Disturbance { leak_to_battery, battery: self.battery?.nominal, ..none })
-            }
-            Fault::LiftedReturn(lift) => {
-                let pulled_up = self.circuit.is_some_and(|circuit| circuit.topology == Topology::PullUp);
-                if pulled_up { wired(Disturbance { lift, ..none }) } else { None }
-            }
-            Fault::ShiftedResistance(by) => {
-                Some(Faulty { part: part.map(|ohms| ohms * (1.0 + by.part())), ..good })
-            }
-            Fault::ShiftedSlope(by) => {
-                let rated = self.curve.resistance(self.rating()).ok()?.ohms();
-                let growth = libm::exp(by.part() * libm::log(part.nominal / rated));
-                Some(Faulty { part: part.map(|ohms| ohms * growth), ..good })
-            }
-            Fault::OtherPart(index) => {
-                let other = self.others.get(index)?;
-                let (part, limited) = band(other.curve, other.tolerance, at)?;
-                Some(Faulty { part, limited, ..good })
-            }
-            Fault::WrongResistor(by) => wired(Disturbance { resistor: 1.0 + by.part(), ..none }),
-            Fault::UnitStillMated => self.circuit.map(|_| good),
-        }
-    }
-
-    /// The temperature at which a wrong slope does not show.
-    fn rating(&self) -> Temperature {
-        match self.tolerance {
-            Some(Tolerance::Rated { at, .. }) => *at,
-            _ => match self.curve {
-                Curve::Beta(curve) => curve.parameters().1,
-                other if other.domain().contains(&USUAL_RATING) => USUAL_RATING,
-                other => other.domain().low,
-            },
-        }
-    }
-
-    /// What an ohmmeter reads across the two pins, key off.
-    fn ohms(
+    /// What moves a good reading.
+    pub(super) fn response(
         &self,
-        fault: Option<&Fault>,
-        faulty: &Faulty,
-        test: Test,
-    ) -> Option<(f64, Option<Interval<f64>>)> {
-        let series = self.circuit.and_then(|circuit| circuit.series);
-        let at_unit = test == Test::OhmsAtUnit;
-        let of = |part: f64, series: f64| {
-            if !at_unit {
-                return part;
+        Condition { test, at }: Condition,
+        instruments: &Instruments,
+    ) -> Option<Response> {
+        match test {
+            Test::OhmsAtSensor | Test::OhmsAtUnit => Response::of_ohms(self.curve, at).ok(),
+            Test::VoltsAtUnit | Test::VoltsAtSensor => {
+                Response::of_volts(self.curve, self.circuit?, instruments.meter(test).as_ref(), at).ok()
             }
-            // A fault to ground, reference or battery lies outside the two pins.
-            let leak = faulty.circuit.leak_across.ohms();
-            let end =
-                if part.is_infinite() || leak.is_infinite() { part.min(leak) } else { beside(part, leak) };
-            end + series + faulty.circuit.contact.ohms()
-        };
-        if matches!(fault, Some(Fault::UnitStillMated)) {
-            let (circuit, probe) = (self.circuit?, if at_unit { Probe::ControlUnit } else { Probe::Sensor });
-            let mated = circuit.ohms_while_mated(Resistance::from_ohms(faulty.part.nominal), probe);
-            let window = mated_window(circuit, faulty.part, probe).filter(|_| faulty.limited);
-            return Some((mated.ohms(), window));
+            Test::VoltsUnplugged => Some(Response::UNPLUGGED),
         }
-        let nominal = of(faulty.part.nominal, series.map_or(0.0, |series| series.nominal.ohms()));
-        let limits = match series {
-            _ if !at_unit => Some((0.0, 0.0)),
-            None => Some((0.0, 0.0)),
-            Some(series) => series.limits.map(|limits| (limits.low.ohms(), limits.high.ohms())),
-        };
-        let window = limits
-            .filter(|_| faulty.limited)
-            .map(|(low, high)| Interval { low: of(faulty.part.low, low), high: of(faulty.part.high, high) });
-        Some((nominal, window))
     }
-}
-
-/// The band of a part, and whether its limits are known.
-fn band(curve: &Curve, tolerance: Option<&Tolerance>, at: Temperature) -> Option<(Band<f64>, bool)> {
-    // A tolerance that reaches beyond the end of a table leaves the limits unknown there.
-    if let Some(band) = tolerance.and_then(|tolerance| tolerance::band(curve, tolerance, at).ok()) {
-        return Some((band.map(Resistance::ohms), true));
-    }
-    let nominal = curve.resistance(at).ok()?.ohms();
-    Some((Band { low: nominal, nominal, high: nominal }, false))
-}
-
-/// Two resistances in parallel, neither of them infinite.
-fn beside(a: f64, b: f64) -> f64 {
-    if a + b > 0.0 { a * b / (a + b) } else { 0.0 }
-}
-
-/// The least and greatest ohms with the unit plugged in, over its tolerances: it
-/// rises with every part.
-fn mated_window(circuit: &Circuit, part: Band<f64>, probe: Probe) -> Option<Interval<f64>> {
-    let at_end = |ohms: f64, high: bool| {
-        let end = |part: Toleranced<Resistance>| {
-            part.limits.map(|limits| {
-                let value = if high { limits.high } else { limits.low };
-                Toleranced { nominal: value, limits: None }
-            })
-        };
-        let optional = |part: Option<Toleranced<Resistance>>| match part {
-            None => Some(None),
-            Some(part) => end(part).map(Some),
-        };
-        let reader = match circuit.reader {
-            None => None,
-            Some(mut reader) => {
-                reader.resistor = end(reader.resistor)?;
-                Some(reader)
-            }
-        };
-        let corner = Circuit {
-            resistor: end(circuit.resistor)?,
-            series: optional(circuit.series)?,
-            parallel: optional(circuit.parallel)?,
-            reader,
-            ..*circuit
-        };
-        Some(corner.ohms_while_mated(Resistance::from_ohms(ohms), probe).ohms())
-    };
-    Some(Interval { low: at_end(part.low, false)?, high: at_end(part.high, true)? })
 }

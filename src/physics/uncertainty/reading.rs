@@ -1,6 +1,6 @@
 //! The uncertainty of a sensor's ohms and volts with given instruments.
 
-use super::{Budget, Contribution, Input, Source, UncertaintyError};
+use super::{Budget, Contribution, Source, UncertaintyError};
 use crate::physics::circuit::{Circuit, Meter};
 use crate::physics::curve::Curve;
 use crate::quantity::{MeterRanges, Resistance, Temperature, TemperatureDifference, Voltage};
@@ -21,6 +21,31 @@ pub struct Instruments {
     pub leads: Option<Resistance>,
 }
 
+impl Instruments {
+    /// The limits of error behind a reading, in its unit.
+    ///
+    /// `reading` is the value at which the meter's percentage is taken: the upper
+    /// limit of the window is the safe choice.
+    #[must_use]
+    pub fn errors(&self, reading: f64) -> Errors {
+        let meter = self.meter.as_ref().map(|meter| meter.limit(reading));
+        Errors { thermometer: self.thermometer, soak: self.soak, meter, leads: self.leads }
+    }
+}
+
+/// The limits of error behind one reading. What is `None` was not given.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Errors {
+    /// The thermometer's.
+    pub thermometer: Option<TemperatureDifference>,
+    /// Between sensor and thermometer.
+    pub soak: Option<TemperatureDifference>,
+    /// The meter's, in the unit of the reading.
+    pub meter: Option<f64>,
+    /// The most that the leads add.
+    pub leads: Option<Resistance>,
+}
+
 /// An uncertainty, and what could not be part of it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Doubt {
@@ -30,11 +55,81 @@ pub struct Doubt {
     pub left_out: Vec<Source>,
 }
 
+/// How a reading answers to what its instruments may be off by.
+///
+/// It holds for every reading of one sensor at one temperature.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Response {
+    /// How far the reading moves for a kelvin; `None` without the sensor on the line.
+    per_kelvin: Option<f64>,
+    /// Whether the meter's leads are in the reading.
+    leads: bool,
+}
+
+impl Response {
+    /// Volts on a line without its sensor: nothing counts but the meter.
+    pub const UNPLUGGED: Self = Self { per_kelvin: None, leads: false };
+
+    /// Ohms at a sensor: the curve's own slope.
+    ///
+    /// # Errors
+    /// Where the curve is not known.
+    pub fn of_ohms(curve: &Curve, at: Temperature) -> Result<Self, UncertaintyError> {
+        let nominal = curve.resistance(at).map_err(|_| UncertaintyError::OutsideModel)?;
+        let slope = curve.slope(at).map_err(|_| UncertaintyError::OutsideModel)?;
+        Ok(Self { per_kelvin: Some(slope * nominal.ohms()), leads: true })
+    }
+
+    /// Volts at a sensor's signal: dV/dT = dV/dR · dR/dT, both exact.
+    ///
+    /// # Errors
+    /// Where the curve is not known.
+    pub fn of_volts(
+        curve: &Curve,
+        circuit: &Circuit,
+        meter: Option<&Meter>,
+        at: Temperature,
+    ) -> Result<Self, UncertaintyError> {
+        let nominal = curve.resistance(at).map_err(|_| UncertaintyError::OutsideModel)?;
+        let slope = curve.slope(at).map_err(|_| UncertaintyError::OutsideModel)?;
+        let per_kelvin = circuit.voltage_slope(nominal, meter) * (slope * nominal.ohms());
+        Ok(Self { per_kelvin: Some(per_kelvin), leads: false })
+    }
+
+    /// The uncertainty of a reading with these limits of error behind it.
+    ///
+    /// # Errors
+    /// When a limit is below zero or not finite.
+    ///
+    /// # Source
+    /// JCGM 100:2008, 5.1.2.
+    pub fn doubt(&self, errors: &Errors) -> Result<Doubt, UncertaintyError> {
+        let kelvins = |limit: Option<TemperatureDifference>| limit.map(TemperatureDifference::kelvins);
+        let leads = errors.leads.map(Resistance::ohms);
+        let parts = [
+            (Source::Thermometer, kelvins(errors.thermometer), self.per_kelvin),
+            (Source::Soak, kelvins(errors.soak), self.per_kelvin),
+            (Source::MeterReading, errors.meter, Some(1.0)),
+            (Source::Leads, leads, self.leads.then_some(1.0)),
+        ];
+        let (mut contributions, mut left_out) = (Vec::with_capacity(parts.len()), Vec::new());
+        for (source, limit, sensitivity) in parts {
+            match (limit, sensitivity) {
+                (_, None) => {}
+                (Some(limit), Some(sensitivity)) => {
+                    contributions.push(Contribution::limit(source, limit, sensitivity));
+                }
+                (None, Some(_)) => left_out.push(source),
+            }
+        }
+        Ok(Doubt { budget: Budget::new(contributions)?, left_out })
+    }
+}
+
 /// The uncertainty of ohms read at a sensor that is at a measured temperature.
 ///
 /// Temperature enters through the curve's own slope (exact), meter and leads as
-/// they are. `reading` is the value at which the meter's percentage is taken:
-/// the upper limit of the window is the safe choice.
+/// they are; see [`Instruments::errors`] for `reading`.
 ///
 /// # Errors
 /// Where the curve is not known, or a limit is below zero or not finite.
@@ -47,21 +142,17 @@ pub fn ohms(
     reading: Resistance,
     instruments: &Instruments,
 ) -> Result<Doubt, UncertaintyError> {
-    let nominal = curve.resistance(at).map_err(|_| UncertaintyError::OutsideModel)?;
-    let slope = curve.slope(at).map_err(|_| UncertaintyError::OutsideModel)?;
-    let leads = instruments.leads.map(Resistance::ohms);
-    doubt(instruments, slope * nominal.ohms(), reading.ohms(), &[(Source::Leads, leads)])
+    Response::of_ohms(curve, at)?.doubt(&instruments.errors(reading.ohms()))
 }
 
 /// The uncertainty of volts at the signal of a sensor at a measured temperature.
 ///
-/// The sensitivity to temperature is the central difference of
-/// [`Circuit::voltage`] over the curve. The circuit's own tolerances are not part
-/// of it: they belong to the window of a good circuit.
+/// The sensitivity to temperature is exact: the circuit's slope times the curve's.
+/// The circuit's own tolerances are not part of it: they belong to the window of a
+/// good circuit.
 ///
 /// # Errors
-/// Where the curve ends within a few thousandths of a kelvin, or a limit is below
-/// zero or not finite.
+/// Where the curve is not known, or a limit is below zero or not finite.
 ///
 /// # Source
 /// JCGM 100:2008, 5.1.2 and 5.1.3.
@@ -73,55 +164,5 @@ pub fn volts(
     reading: Voltage,
     instruments: &Instruments,
 ) -> Result<Doubt, UncertaintyError> {
-    let model = |point: &[f64]| {
-        let sensor = curve.resistance(Temperature::from_celsius(point[0])).ok()?;
-        Some(circuit.voltage(sensor, meter).volts())
-    };
-    let slope = slope_inside(curve, at, model)?;
-    doubt(instruments, slope, reading.volts(), &[])
-}
-
-/// The derivative by temperature, taken a little inside where the curve ends at `at`.
-fn slope_inside(
-    curve: &Curve,
-    at: Temperature,
-    model: impl Fn(&[f64]) -> Option<f64>,
-) -> Result<f64, UncertaintyError> {
-    const STEP: f64 = 0.05;
-    let domain = curve.domain();
-    if !domain.contains(&at) {
-        return Err(UncertaintyError::OutsideModel);
-    }
-    // Four points two steps to either side: at an end the slope a tenth of a
-    // kelvin inside differs by less than a hundredth of itself (2 × 0.1 K/T).
-    let (least, most) = (domain.low.celsius() + 2.0 * STEP, domain.high.celsius() - 2.0 * STEP);
-    let value = if least <= most { at.celsius().max(least).min(most) } else { at.celsius() };
-    // The step comes from the limit alone: in °C the value's size means nothing.
-    let moved = |point: &[f64]| model(&[value + point[0]]);
-    let input = [Input { source: Source::Thermometer, value: 0.0, limit: 16.0 * STEP }];
-    Ok(super::derivative(&input, 0, moved)?.value)
-}
-
-fn doubt(
-    instruments: &Instruments,
-    per_kelvin: f64,
-    reading: f64,
-    own: &[(Source, Option<f64>)],
-) -> Result<Doubt, UncertaintyError> {
-    let kelvins = |limit: Option<TemperatureDifference>| limit.map(TemperatureDifference::kelvins);
-    let meter = instruments.meter.map(|meter| meter.limit(reading));
-    let parts = [
-        (Source::Thermometer, kelvins(instruments.thermometer), per_kelvin),
-        (Source::Soak, kelvins(instruments.soak), per_kelvin),
-        (Source::MeterReading, meter, 1.0),
-    ];
-    let own = own.iter().map(|&(source, limit)| (source, limit, 1.0));
-    let (mut contributions, mut left_out) = (Vec::new(), Vec::new());
-    for (source, limit, sensitivity) in parts.into_iter().chain(own) {
-        match limit {
-            Some(limit) => contributions.push(Contribution::limit(source, limit, sensitivity)),
-            None => left_out.push(source),
-        }
-    }
-    Ok(Doubt { budget: Budget::new(contributions)?, left_out })
+    Response::of_volts(curve, circuit, meter, at)?.doubt(&instruments.errors(reading.volts()))
 }
