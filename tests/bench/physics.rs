@@ -8,8 +8,7 @@ use bayleaf::physics::curve::{BetaCurve, Curve, Platinum, Table};
 use bayleaf::physics::fault::{Condition, Fault, Instruments, Other, Subject, Test};
 use bayleaf::physics::tolerance::{PlatinumClass, Tolerance, band};
 use bayleaf::quantity::{
-    Accuracy, Beta, Interval, MeterRanges, Ratio, Resistance, Temperature, TemperatureDifference, Voltage,
-    toleranced,
+    Accuracy, Beta, Interval, MeterRanges, Ratio, Resistance, Temperature, TemperatureDifference, toleranced,
 };
 
 /// What one card may take: microseconds on one thread.
@@ -228,7 +227,7 @@ impl Card {
             tolerance: Some(&self.tolerance),
             circuit: Some(&self.circuit),
             others,
-            battery: Some(Voltage::from_volts(13.8)),
+            battery: Some(toleranced("13.8 V ± 0.3 V").expect("a battery")),
         }
     }
 }
