@@ -236,6 +236,33 @@ impl Transducer {
         Ok(FaultReading { ratio, believed: ratio.map(|ratio| self.believed(ratio)) })
     }
 
+    /// Between which limits good parts (`None`), or parts with one fault, give
+    /// their output at an absolute pressure.
+    ///
+    /// `None` where no accuracy was given and the fault leaves the part in the
+    /// reading, and where nothing says where an open signal stands. The reference's
+    /// tolerance is not in it: it drops out of a ratio.
+    ///
+    /// # Errors
+    /// As for [`with_fault`](Self::with_fault).
+    pub fn fault_window(
+        &self,
+        fault: Option<Fault>,
+        absolute: Pressure,
+        air: Pressure,
+    ) -> Result<Option<Interval<Ratio>>, TransducerError> {
+        let own = self.sense.of_absolute(absolute, air);
+        let Some(fault) = fault else { return self.ratio_window(own) };
+        let nominal = self.with_fault(fault, absolute, air)?.ratio;
+        match fault {
+            Fault::Offset(offset) => {
+                self.ratio_window(Pressure::from_pascals(own.pascals() + offset.pascals()))
+            }
+            Fault::OtherSense => self.ratio_window(self.sense.other().of_absolute(absolute, air)),
+            _ => Ok(nominal.map(|ratio| Interval { low: ratio, high: ratio })),
+        }
+    }
+
     fn span(&self) -> f64 {
         self.high.ratio.part() - self.low.ratio.part()
     }

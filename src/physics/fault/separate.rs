@@ -41,7 +41,13 @@ pub fn separable(
 ) -> Option<bool> {
     let one = widened(subject, one, condition, instruments)?;
     let other = widened(subject, other, condition, instruments)?;
-    Some(one.high < other.low || other.high < one.low)
+    Some(apart(one, other))
+}
+
+/// Whether two windows of readings do not meet, so that no reading is in both.
+#[must_use]
+pub fn apart(one: Interval<f64>, other: Interval<f64>) -> bool {
+    one.high < other.low || other.high < one.low
 }
 
 /// The first condition that tells at least half as many pairs of suspects apart as
@@ -78,8 +84,14 @@ fn pairs(suspects: &[Option<Fault>]) -> Vec<(Option<Fault>, Option<Fault>)> {
     (0..suspects.len()).flat_map(from).collect()
 }
 
-/// The window of readings, widened by the uncertainty of its own ends.
-fn widened(
+/// The window of readings, in ohms or volts, widened by the uncertainty of its own ends.
+///
+/// `None` where a tolerance is missing or the test does not apply to the fault.
+///
+/// # Source
+/// See [`separable`], which compares two of these.
+#[must_use]
+pub fn widened(
     subject: &Subject<'_>,
     fault: Option<&Fault>,
     Condition { test, at }: Condition,

@@ -5,7 +5,7 @@ use crate::physics::Band;
 use crate::physics::circuit::{Circuit, Disturbance, Meter, Probe, Topology};
 use crate::physics::curve::Curve;
 use crate::physics::tolerance::{self, Tolerance};
-use crate::physics::uncertainty::{self, Budget, Contribution, Doubt, Source};
+use crate::physics::uncertainty::{self, Doubt};
 use crate::quantity::{
     Interval, MeterRanges, Resistance, Temperature, TemperatureDifference, Toleranced, Voltage,
 };
@@ -221,12 +221,7 @@ impl Subject<'_> {
                 let (volts, meter) = (Voltage::from_volts(reading), instruments.meter(test));
                 uncertainty::volts(self.curve, self.circuit?, meter.as_ref(), at, volts, &with).ok()
             }
-            Test::VoltsUnplugged => {
-                let limit = with.meter.map(|meter| meter.limit(reading));
-                let part = limit.map(|limit| Contribution::limit(Source::MeterReading, limit, 1.0));
-                let left_out = if part.is_none() { vec![Source::MeterReading] } else { Vec::new() };
-                Some(Doubt { budget: Budget::new(part.into_iter().collect()).ok()?, left_out })
-            }
+            Test::VoltsUnplugged => uncertainty::meter_volts(Voltage::from_volts(reading), &with).ok(),
         }
     }
 

@@ -50,7 +50,7 @@ pub fn ohms(
     let nominal = curve.resistance(at).map_err(|_| UncertaintyError::OutsideModel)?;
     let slope = curve.slope(at).map_err(|_| UncertaintyError::OutsideModel)?;
     let leads = instruments.leads.map(Resistance::ohms);
-    doubt(instruments, slope * nominal.ohms(), reading.ohms(), &[(Source::Leads, leads)])
+    doubt(instruments, Some(slope * nominal.ohms()), reading.ohms(), &[(Source::Leads, leads)])
 }
 
 /// The uncertainty of volts at the signal of a sensor at a measured temperature.
@@ -78,7 +78,37 @@ pub fn volts(
         Some(circuit.voltage(sensor, meter).volts())
     };
     let slope = slope_inside(curve, at, model)?;
-    doubt(instruments, slope, reading.volts(), &[])
+    doubt(instruments, Some(slope), reading.volts(), &[])
+}
+
+/// The uncertainty of ohms that a meter shows of a part at a measured temperature.
+///
+/// `per_kelvin` is the part's own slope in Ω/K; `None` where no temperature moves
+/// it, so that the thermometer has no place in the budget.
+///
+/// # Errors
+/// Where a limit is below zero or not finite.
+///
+/// # Source
+/// JCGM 100:2008, 5.1.2.
+pub fn meter_ohms(
+    reading: Resistance,
+    per_kelvin: Option<f64>,
+    instruments: &Instruments,
+) -> Result<Doubt, UncertaintyError> {
+    let leads = instruments.leads.map(Resistance::ohms);
+    doubt(instruments, per_kelvin, reading.ohms(), &[(Source::Leads, leads)])
+}
+
+/// The uncertainty of volts that no temperature moves: the meter's alone.
+///
+/// # Errors
+/// Where a limit is below zero or not finite.
+///
+/// # Source
+/// JCGM 100:2008, 5.1.2; tests/reference/04d_dmm_accuracy.csv.
+pub fn meter_volts(reading: Voltage, instruments: &Instruments) -> Result<Doubt, UncertaintyError> {
+    doubt(instruments, None, reading.volts(), &[])
 }
 
 /// The derivative by temperature, taken a little inside where the curve ends at `at`.
@@ -104,20 +134,22 @@ fn slope_inside(
 
 fn doubt(
     instruments: &Instruments,
-    per_kelvin: f64,
+    per_kelvin: Option<f64>,
     reading: f64,
     own: &[(Source, Option<f64>)],
 ) -> Result<Doubt, UncertaintyError> {
     let kelvins = |limit: Option<TemperatureDifference>| limit.map(TemperatureDifference::kelvins);
     let meter = instruments.meter.map(|meter| meter.limit(reading));
-    let parts = [
-        (Source::Thermometer, kelvins(instruments.thermometer), per_kelvin),
-        (Source::Soak, kelvins(instruments.soak), per_kelvin),
-        (Source::MeterReading, meter, 1.0),
-    ];
+    let of_temperature = per_kelvin.map(|slope| {
+        [
+            (Source::Thermometer, kelvins(instruments.thermometer), slope),
+            (Source::Soak, kelvins(instruments.soak), slope),
+        ]
+    });
     let own = own.iter().map(|&(source, limit)| (source, limit, 1.0));
     let (mut contributions, mut left_out) = (Vec::new(), Vec::new());
-    for (source, limit, sensitivity) in parts.into_iter().chain(own) {
+    let parts = of_temperature.into_iter().flatten().chain([(Source::MeterReading, meter, 1.0)]).chain(own);
+    for (source, limit, sensitivity) in parts {
         match limit {
             Some(limit) => contributions.push(Contribution::limit(source, limit, sensitivity)),
             None => left_out.push(source),
