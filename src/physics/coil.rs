@@ -32,6 +32,24 @@ pub enum CoilFault {
     OtherTemperature(Temperature),
 }
 
+impl CoilFault {
+    /// The rows of a fault dictionary for a coil taken to be at a temperature;
+    /// other parts of a set come on top.
+    ///
+    /// # Source
+    /// Common practice, no source: sizes that a workshop meets.
+    #[must_use]
+    pub fn dictionary(at: Temperature) -> Vec<Self> {
+        let warmer = |kelvins: f64| Self::OtherTemperature(Temperature::from_celsius(at.celsius() + kelvins));
+        [Self::Open, Self::OpenWire, Self::Shorted]
+            .into_iter()
+            .chain([0.05, 0.1, 0.2, 0.5].map(|part| Self::ShortedTurns(Ratio::new(part))))
+            .chain([0.2, 1.0, 5.0, 50.0].map(|ohms| Self::Series(Resistance::from_ohms(ohms))))
+            .chain([-20.0, 20.0, 60.0].map(warmer))
+            .collect()
+    }
+}
+
 /// What meters show, and what the coil takes.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct CoilReading {

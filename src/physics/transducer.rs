@@ -316,6 +316,23 @@ pub enum Fault {
     OtherSense,
 }
 
+impl Fault {
+    /// The rows of a fault dictionary; `idle` is where an open signal stands, where known.
+    ///
+    /// # Source
+    /// Common practice, no source: sizes that a workshop meets.
+    #[must_use]
+    pub fn dictionary(idle: Option<Ratio>) -> Vec<Self> {
+        let offset = |kilopascals: f64| Self::Offset(Pressure::from_pascals(1e3 * kilopascals));
+        let wires = [Self::ShortToReturn, Self::ShortToReference, Self::ReferenceLost, Self::ReturnLost];
+        std::iter::once(Self::SignalOpen { idle })
+            .chain(wires)
+            .chain([-300.0, -100.0, -30.0, 30.0, 100.0, 300.0].map(offset))
+            .chain([Self::OtherSense])
+            .collect()
+    }
+}
+
 /// What a transducer with a fault gives.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct FaultReading {

@@ -127,14 +127,44 @@ impl Subject<'_> {
             return self.ohms(fault, &faulty, test);
         }
         // That mistake can be made in ohms only.
-        let circuit = self.circuit.filter(|_| !matches!(fault, Some(Fault::UnitStillMated)))?;
-        let meter = instruments.meter(test);
+        if matches!(fault, Some(Fault::UnitStillMated)) {
+            return None;
+        }
         let part = if test == Test::VoltsUnplugged {
             Band { low: f64::INFINITY, nominal: f64::INFINITY, high: f64::INFINITY }
         } else {
             faulty.part
         };
         let limited = faulty.limited || test == Test::VoltsUnplugged;
+        self.volts(Faulty { part, limited, ..faulty }, test, instruments)
+    }
+
+    /// The volts with a resistor in the sensor's place, in a good circuit: nominal,
+    /// and the extremes over the circuit's tolerances. The resistor counts as exact:
+    /// it is measured before it is fitted.
+    ///
+    /// `None` for a test of ohms, and where there is no circuit.
+    #[must_use]
+    pub fn with_resistor(
+        &self,
+        resistor: Resistance,
+        test: Test,
+        instruments: &Instruments,
+    ) -> Option<(f64, Option<Interval<f64>>)> {
+        let ohms = resistor.ohms();
+        let part = Band { low: ohms, nominal: ohms, high: ohms };
+        let exactly = Faulty { part, limited: true, circuit: Disturbance::NONE };
+        if test.is_ohms() { None } else { self.volts(exactly, test, instruments) }
+    }
+
+    fn volts(
+        &self,
+        faulty: Faulty,
+        test: Test,
+        instruments: &Instruments,
+    ) -> Option<(f64, Option<Interval<f64>>)> {
+        let circuit = self.circuit?;
+        let meter = instruments.meter(test);
         // Without a meter the voltage at the sensor's plug still needs a place.
         let ideal = Toleranced {
             nominal: Resistance::from_ohms(f64::INFINITY),
@@ -145,10 +175,10 @@ impl Subject<'_> {
         };
         let probe = if test == Test::VoltsAtUnit { Probe::ControlUnit } else { Probe::Sensor };
         let meter = meter.unwrap_or(Meter { input: ideal, at: probe });
-        let part = part.map(Resistance::from_ohms);
+        let part = faulty.part.map(Resistance::from_ohms);
         let nominal = circuit.disturbed_voltage(part.nominal, &faulty.circuit, Some(&meter)).volts();
         let ends = Interval { low: part.low, high: part.high };
-        let window = limited.then(|| self.window(circuit, ends, &faulty.circuit, &meter)).flatten();
+        let window = faulty.limited.then(|| self.window(circuit, ends, &faulty.circuit, &meter)).flatten();
         Some((nominal, window))
     }
 

@@ -31,6 +31,26 @@ pub enum Fault {
     Slipped(Ratio),
 }
 
+impl Fault {
+    /// The rows of a fault dictionary. A break of the track is taken beside the
+    /// wiper, on either side: those are the two that can be told apart.
+    ///
+    /// # Source
+    /// Common practice, no source: sizes that a workshop meets.
+    #[must_use]
+    pub fn dictionary() -> Vec<Self> {
+        let contact = |ohms| Self::ContactResistance(Resistance::from_ohms(ohms));
+        let slipped = |part| Self::Slipped(Ratio::new(part));
+        let wires = [Self::ReferenceLost, Self::ReturnLost, Self::ShortToReturn, Self::ShortToReference];
+        [Self::WiperOpen, Self::TrackOpenAtLowEnd, Self::TrackOpenAtHighEnd]
+            .into_iter()
+            .chain(wires)
+            .chain([100.0, 1e3, 10e3, 100e3].map(contact))
+            .chain([-0.1, -0.05, 0.05, 0.1].map(slipped))
+            .collect()
+    }
+}
+
 /// What a potentiometer with a fault reads.
 ///
 /// Ohms are those between the three wires at the control unit's connector, with
