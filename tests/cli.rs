@@ -6,6 +6,8 @@ use std::process::{Command, Output};
 
 use tempfile::TempDir;
 
+#[path = "cli/faults.rs"]
+mod faults;
 #[path = "cli/fit.rs"]
 mod fit;
 #[path = "cli/judge.rs"]

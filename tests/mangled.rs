@@ -4,7 +4,7 @@
 //! 96 cases in every run, the same ones; `PROPTEST_CASES` asks for more.
 
 use bayleaf::diag::{Findings, Renderer, Sources};
-use bayleaf::document::faults::{self, Place};
+use bayleaf::document::faults;
 use bayleaf::document::judgement::{self, Reading, judge};
 use bayleaf::document::table::{self, Cell, Table};
 use bayleaf::model::{self, Model};
@@ -90,11 +90,16 @@ fn ask_everything(model: &Model) -> Result<(), TestCaseError> {
             finite(&table)?;
         }
     }
-    for id in model.sensors.keys() {
-        let at = Temperature::from_celsius(25.0);
-        if let Ok(table) = faults::of(model, &words, (id, at, Place::ControlUnit), &[]) {
+    let at = Temperature::from_celsius(25.0);
+    for id in faults::known(model) {
+        let ask = faults::Ask { id: &id, at: Some(at), ..faults::Ask::default() };
+        if let Ok(table) = faults::of(model, &words, &ask) {
             finite(&table)?;
+            let notes = table.notes.join("\n");
+            prop_assert!(!notes.contains("inf ") && !notes.contains("NaN"), "{notes}");
         }
+    }
+    for id in model.sensors.keys() {
         let ask = judgement::Ask {
             id,
             reading: Reading::Volts(Voltage::from_volts(1.7)),

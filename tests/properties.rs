@@ -13,6 +13,8 @@ mod circuits;
 mod curves;
 #[path = "properties/decisions.rs"]
 mod decisions;
+#[path = "properties/dictionaries.rs"]
+mod dictionaries;
 #[path = "properties/faults.rs"]
 mod faults;
 #[path = "properties/figures.rs"]

@@ -6,7 +6,7 @@ use chrono::NaiveDate;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use crate::document::judgement::Reading;
-use crate::quantity::{Resistance, Temperature, TemperatureDifference, Voltage, scalar};
+use crate::quantity::{Pressure, Ratio, Resistance, Temperature, TemperatureDifference, Voltage, scalar};
 
 /// Prints bay cards and test sheets for vehicle climate control from TOML specs
 ///
@@ -55,11 +55,14 @@ pub enum Command {
     /// Example: bayleaf table curlew-cabin --from "0 °C" --to "40 °C" --step "5 K" --format csv
     Table(Table),
 
-    /// List what each fault of a sensor would read
+    /// List what each fault of a sensor, feedback, coil or transducer would read
     ///
-    /// Ohms, volts, and the temperature that the control unit would believe, for
-    /// every fault of the dictionary at one temperature; whether it can be told from
-    /// a good sensor with these instruments, and which faults read alike.
+    /// Ohms, volts, and what the control unit would believe, for every fault of the
+    /// dictionary; whether it can be told from a good part with these instruments,
+    /// and which faults read alike. A sensor and a coil need their temperature, the
+    /// others do not depend on it. The feedback of an actuator is listed at both
+    /// stops, or at --position; a transducer at both ends of its line, or at
+    /// --pressure; a light sensor in the dark and in its rated light.
     ///
     /// Example: bayleaf faults curlew-cabin --at "31 °C"
     Faults(Faults),
@@ -188,7 +191,7 @@ pub struct Table {
 /// Arguments of `faults`.
 #[derive(Debug, Args)]
 pub struct Faults {
-    /// Id of a sensor
+    /// Id of a sensor, actuator, driver, transducer or light sensor; `kind.id` where two kinds share an id
     #[arg(value_name = "ID")]
     pub id: String,
 
@@ -196,15 +199,23 @@ pub struct Faults {
     /// Where the specs are
     pub specs: Specs,
 
-    /// The sensor's temperature
+    /// Temperature of the sensor, or of the coil
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
-    pub at: Temperature,
+    pub at: Option<Temperature>,
 
-    /// Where the readings are taken
-    #[arg(long, value_enum, default_value_t = FaultPlace::Unit)]
-    pub place: FaultPlace,
+    /// Where a sensor's readings are taken; at the control unit where not given
+    #[arg(long, value_enum)]
+    pub place: Option<FaultPlace>,
 
-    /// Id of a multimeter or thermometer; those of the sensor's sheet where none is named
+    /// Position of an actuator, as a percent of the travel between its stops; both stops where not given
+    #[arg(long, value_name = "PERCENT", value_parser = position)]
+    pub position: Option<Ratio>,
+
+    /// Pressure at a transducer, absolute or gauge as the part measures; both ends of its line where not given
+    #[arg(long, value_name = "PRESSURE", value_parser = pressure, allow_hyphen_values = true)]
+    pub pressure: Option<Pressure>,
+
+    /// Id of a multimeter or thermometer; those of a sheet, or card, of the system where none is named
     #[arg(long = "instrument", value_name = "ID")]
     pub instruments: Vec<String>,
 
@@ -322,6 +333,16 @@ fn temperature(text: &str) -> Result<Temperature, String> {
     let above_absolute_zero = |at: &Temperature| at.kelvins() > 0.0;
     let read = scalar::<Temperature>(text).ok().filter(above_absolute_zero);
     read.ok_or_else(|| "expected a temperature with its unit, such as \"31 °C\" or \"88 °F\"".to_owned())
+}
+
+fn position(text: &str) -> Result<Ratio, String> {
+    let read = scalar::<Ratio>(text).ok().filter(|at| (0.0..=1.0).contains(&at.part()));
+    read.ok_or_else(|| "expected a position from \"0 %\" to \"100 %\"".to_owned())
+}
+
+fn pressure(text: &str) -> Result<Pressure, String> {
+    let read = scalar::<Pressure>(text).ok();
+    read.ok_or_else(|| "expected a pressure with its unit, such as \"300 kPa\" or \"45 psi\"".to_owned())
 }
 
 fn reading(text: &str) -> Result<Reading, String> {

@@ -7,7 +7,7 @@ use serde::{Serialize, Serializer};
 use super::args::{Format, Table as Arguments};
 use super::load::{Origin, announce, load};
 use super::outcome::{Outcome, fail, say};
-use crate::document::table::{Ask, Cell, Column, Table, of};
+use crate::document::table::{Ask, Cell, Column, Show, Table, of};
 use crate::model::Fact;
 use crate::words::{Message, Words};
 
@@ -47,21 +47,37 @@ pub(super) fn text(words: &Words, table: &Table) -> io::Result<()> {
     for note in &table.notes {
         say(note)?;
     }
-    let heads = table.columns.iter().map(|column| column.head.clone()).collect();
-    let cells =
-        |row: &Vec<Cell>| table.columns.iter().zip(row).map(|(column, cell)| column.text(cell)).collect();
-    let lines: Vec<Vec<String>> = [heads].into_iter().chain(table.rows.iter().map(cells)).collect();
-    let widths: Vec<usize> = (0..table.columns.len())
-        .map(|index| lines.iter().map(|line| line[index].chars().count()).max().unwrap_or(0))
-        .collect();
-    for line in &lines {
-        let padded = line.iter().zip(&widths).map(|(cell, width)| format!("{cell:>width$}"));
-        say(padded.collect::<Vec<_>>().join("  "))?;
-    }
+    grid(table).into_iter().try_for_each(say)?;
     for formula in &table.formulas {
         say(formula)?;
     }
     table.inputs.iter().try_for_each(|fact| say(input(words, fact)))
+}
+
+/// Head and rows in columns: numbers end below each other, words begin so.
+fn grid(table: &Table) -> Vec<String> {
+    let shown = |column: &Column| column.show != Show::Never;
+    let columns: Vec<(Vec<String>, bool)> = (table.columns.iter().enumerate())
+        .filter(|(_, column)| shown(column))
+        .map(|(index, column)| {
+            let cells = || table.rows.iter().filter_map(|row| row.get(index));
+            let lines = std::iter::once(column.head.clone()).chain(cells().map(|cell| column.text(cell)));
+            (lines.collect(), of_words(cells()))
+        })
+        .collect();
+    let padded = |(lines, words): &(Vec<String>, bool), line: usize| {
+        let width = lines.iter().map(|text| text.chars().count()).max().unwrap_or(0);
+        let text = lines.get(line).map_or("", String::as_str);
+        if *words { format!("{text:<width$}") } else { format!("{text:>width$}") }
+    };
+    let line = |line: usize| columns.iter().map(|column| padded(column, line)).collect::<Vec<_>>().join("  ");
+    (0..=table.rows.len()).map(|number| line(number).trim_end().to_owned()).collect()
+}
+
+/// Whether the cells of a column are words; a number among them makes it one of numbers.
+fn of_words<'a>(mut cells: impl Iterator<Item = &'a Cell> + Clone) -> bool {
+    let numbers = cells.clone().any(|cell| matches!(cell, Cell::Number(_)));
+    !numbers && cells.any(|cell| !matches!(cell, Cell::Missing))
 }
 
 /// One input: what it is, its value, where it stands and where it comes from.

@@ -16,8 +16,10 @@ pub struct RatedCoil {
 /// What may be wrong with a coil or its circuit.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum CoilFault {
-    /// The wire is broken, or a contact is.
+    /// The winding is broken.
     Open,
+    /// A wire to the coil is broken, or a contact is.
+    OpenWire,
     /// A dead short across the whole coil.
     Shorted,
     /// A part of the turns is bridged: the ohms fall by the same part.
@@ -30,7 +32,25 @@ pub enum CoilFault {
     OtherTemperature(Temperature),
 }
 
-/// What a meter shows, and what the coil takes.
+impl CoilFault {
+    /// The rows of a fault dictionary for a coil taken to be at a temperature;
+    /// other parts of a set come on top.
+    ///
+    /// # Source
+    /// Common practice, no source: sizes that a workshop meets.
+    #[must_use]
+    pub fn dictionary(at: Temperature) -> Vec<Self> {
+        let warmer = |kelvins: f64| Self::OtherTemperature(Temperature::from_celsius(at.celsius() + kelvins));
+        [Self::Open, Self::OpenWire, Self::Shorted]
+            .into_iter()
+            .chain([0.05, 0.1, 0.2, 0.5].map(|part| Self::ShortedTurns(Ratio::new(part))))
+            .chain([0.2, 1.0, 5.0, 50.0].map(|ohms| Self::Series(Resistance::from_ohms(ohms))))
+            .chain([-20.0, 20.0, 60.0].map(warmer))
+            .collect()
+    }
+}
+
+/// What meters show, and what the coil takes.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct CoilReading {
     /// The ohmmeter's reading, leads included; `None` is over range.
@@ -38,6 +58,21 @@ pub struct CoilReading {
     /// The current at the stated voltage; `None` where only the feed's own
     /// resistance, or its fuse, limits it.
     pub current: Option<Current>,
+    /// The voltage across the coil at its own plug: what a contact in series
+    /// leaves of the stated one.
+    pub voltage: Voltage,
+}
+
+/// Between which limits coils with one fault read; a field is `None` where it was
+/// not given, or where nothing limits it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct CoilWindow {
+    /// The ohms; infinite is over range.
+    pub resistance: Interval<Resistance>,
+    /// The current over the battery's voltages.
+    pub current: Option<Interval<Current>>,
+    /// The voltage across the coil at its own plug, over the battery's voltages.
+    pub voltage: Option<Interval<Voltage>>,
 }
 
 impl RatedCoil {
@@ -112,8 +147,14 @@ impl RatedCoil {
         let (leads, volts) = (not_negative(leads.ohms())?, not_negative(volts.volts())?);
         let ohms = match fault {
             None => good,
-            Some(CoilFault::Open) => {
-                return Ok(CoilReading { resistance: None, current: Some(Current::from_amperes(0.0)) });
+            Some(open @ (CoilFault::Open | CoilFault::OpenWire)) => {
+                // Nothing flows, so nothing is lost on the way to an open winding.
+                let voltage = if open == CoilFault::Open { volts } else { 0.0 };
+                return Ok(CoilReading {
+                    resistance: None,
+                    current: Some(Current::from_amperes(0.0)),
+                    voltage: Voltage::from_volts(voltage),
+                });
             }
             Some(CoilFault::Shorted) => 0.0,
             Some(CoilFault::ShortedTurns(part)) if (0.0..=1.0).contains(&part.part()) => {
@@ -125,10 +166,55 @@ impl RatedCoil {
             Some(CoilFault::OtherTemperature(other)) => self.nominal(other)?.ohms(),
         };
         let current = volts / ohms;
+        let left = match fault {
+            Some(CoilFault::Series(_)) => good / ohms,
+            // A dead short has no voltage, whatever feeds it.
+            _ if ohms <= 0.0 => 0.0,
+            _ => 1.0,
+        };
         Ok(CoilReading {
             resistance: Some(Resistance::from_ohms(not_negative(ohms + leads)?)),
             current: current.is_finite().then(|| Current::from_amperes(current)),
+            voltage: Voltage::from_volts(volts * left),
         })
+    }
+
+    /// Least and greatest readings with a fault, or without one, over the coil's
+    /// tolerance and the battery's voltages; leads are not in the ohms.
+    ///
+    /// Every reading rises or falls with each of the two, so their ends are exact.
+    /// `None` without a tolerance where the fault leaves it in the reading, and for
+    /// [`CoilFault::WrongPart`], whose tolerance is not known.
+    ///
+    /// # Errors
+    /// As for [`reading`](Self::reading).
+    pub fn window(
+        &self,
+        fault: Option<CoilFault>,
+        at: Temperature,
+        battery: Option<Interval<Voltage>>,
+    ) -> Result<Option<CoilWindow>, CopperError> {
+        let certain = matches!(fault, Some(CoilFault::Open | CoilFault::OpenWire | CoilFault::Shorted));
+        let nominal = Interval { low: self.resistance.nominal, high: self.resistance.nominal };
+        let limits = if certain { Some(nominal) } else { self.resistance.limits };
+        let (Some(limits), false) = (limits, matches!(fault, Some(CoilFault::WrongPart(_)))) else {
+            return Ok(None);
+        };
+        let end = |ohms: Resistance, volts: Voltage| {
+            let coil = Self { resistance: Toleranced { nominal: ohms, limits: None }, at: self.at };
+            coil.reading(fault, at, Resistance::from_ohms(0.0), volts)
+        };
+        let volts =
+            battery.unwrap_or(Interval { low: Voltage::from_volts(0.0), high: Voltage::from_volts(0.0) });
+        let (least, most) = (end(limits.low, volts.low)?, end(limits.high, volts.high)?);
+        let (smallest, greatest) =
+            (end(limits.high, volts.low)?.current, end(limits.low, volts.high)?.current);
+        let ohms = |reading: CoilReading| reading.resistance.unwrap_or(Resistance::from_ohms(f64::INFINITY));
+        Ok(Some(CoilWindow {
+            resistance: Interval { low: ohms(least), high: ohms(most) },
+            current: battery.and(smallest.zip(greatest)).map(|(low, high)| Interval { low, high }),
+            voltage: battery.map(|_| Interval { low: least.voltage, high: most.voltage }),
+        }))
     }
 }
 

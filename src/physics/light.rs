@@ -1,6 +1,7 @@
 //! Light sensors: a photocurrent through a resistor or into a pull-up.
 
 mod diode;
+pub mod fault;
 
 pub use diode::{SingleDiode, slope_voltage};
 

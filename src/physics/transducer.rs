@@ -236,6 +236,33 @@ impl Transducer {
         Ok(FaultReading { ratio, believed: ratio.map(|ratio| self.believed(ratio)) })
     }
 
+    /// Between which limits good parts (`None`), or parts with one fault, give
+    /// their output at an absolute pressure.
+    ///
+    /// `None` where no accuracy was given and the fault leaves the part in the
+    /// reading, and where nothing says where an open signal stands. The reference's
+    /// tolerance is not in it: it drops out of a ratio.
+    ///
+    /// # Errors
+    /// As for [`with_fault`](Self::with_fault).
+    pub fn fault_window(
+        &self,
+        fault: Option<Fault>,
+        absolute: Pressure,
+        air: Pressure,
+    ) -> Result<Option<Interval<Ratio>>, TransducerError> {
+        let own = self.sense.of_absolute(absolute, air);
+        let Some(fault) = fault else { return self.ratio_window(own) };
+        let nominal = self.with_fault(fault, absolute, air)?.ratio;
+        match fault {
+            Fault::Offset(offset) => {
+                self.ratio_window(Pressure::from_pascals(own.pascals() + offset.pascals()))
+            }
+            Fault::OtherSense => self.ratio_window(self.sense.other().of_absolute(absolute, air)),
+            _ => Ok(nominal.map(|ratio| Interval { low: ratio, high: ratio })),
+        }
+    }
+
     fn span(&self) -> f64 {
         self.high.ratio.part() - self.low.ratio.part()
     }
@@ -287,6 +314,23 @@ pub enum Fault {
     Offset(Pressure),
     /// A part of the other sense with the same line: absolute for gauge, or the reverse.
     OtherSense,
+}
+
+impl Fault {
+    /// The rows of a fault dictionary; `idle` is where an open signal stands, where known.
+    ///
+    /// # Source
+    /// Common practice, no source: sizes that a workshop meets.
+    #[must_use]
+    pub fn dictionary(idle: Option<Ratio>) -> Vec<Self> {
+        let offset = |kilopascals: f64| Self::Offset(Pressure::from_pascals(1e3 * kilopascals));
+        let wires = [Self::ShortToReturn, Self::ShortToReference, Self::ReferenceLost, Self::ReturnLost];
+        std::iter::once(Self::SignalOpen { idle })
+            .chain(wires)
+            .chain([-300.0, -100.0, -30.0, 30.0, 100.0, 300.0].map(offset))
+            .chain([Self::OtherSense])
+            .collect()
+    }
 }
 
 /// What a transducer with a fault gives.

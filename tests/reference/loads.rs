@@ -407,6 +407,12 @@ fn coil_faults_move_ohms_and_current() {
     near(read(Some(CoilFault::OtherTemperature(celsius(80.0))), 0.0).0, 3.6 * 1.2358);
     assert_eq!(read(Some(CoilFault::Open), 0.3), (None, Some(0.0)));
     assert_eq!(read(Some(CoilFault::Shorted), 0.3), (Some(0.3), None));
+    // A contact of 2.4 Ω takes 4.8 V of 12 V; an open winding sees them all, an open wire none.
+    let across =
+        |fault| coil.reading(Some(fault), celsius(20.0), ohms(0.0), volts(12.0)).expect("a coil").voltage;
+    near(Some(across(CoilFault::Series(ohms(2.4))).volts()), 7.2);
+    near(Some(across(CoilFault::Open).volts()), 12.0);
+    assert_eq!([CoilFault::OpenWire, CoilFault::Shorted].map(across), [volts(0.0); 2]);
     // 3.24 Ω: 5 to 14 % of the turns of a coil of 3.42 to 3.78 Ω, no series resistance, or a cold coil.
     let good = coil.between(Interval { low: celsius(20.0), high: celsius(20.0) });
     let good = good.expect("inside the domain").expect("a tolerance");

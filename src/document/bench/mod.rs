@@ -2,12 +2,15 @@
 //! that it is measured with.
 
 pub mod fault;
+mod kit;
+
+pub use kit::Kit;
 
 use crate::diag::nearest;
-use crate::model::{Fact, Model, Multimeter, Sensor, Thermometer};
+use crate::model::{Fact, Model, Sensor};
 use crate::physics::decision::Rule;
 use crate::physics::fault::{Instruments, Other, Subject};
-use crate::quantity::{Resistance, Temperature, TemperatureDifference, Toleranced, Voltage};
+use crate::quantity::{Resistance, Temperature, Toleranced, Voltage};
 use crate::words::{Message, Words};
 
 /// A sensor and everything that its readings are judged by.
@@ -18,12 +21,8 @@ pub struct Bench<'a> {
     pub others: Vec<(&'a Sensor, Other<'a>)>,
     /// The shop's decision rule.
     pub rule: Option<Rule>,
-    meter: Option<&'a Multimeter>,
-    thermometer: Option<&'a Thermometer>,
-    soak: Option<TemperatureDifference>,
+    kit: Kit<'a>,
     battery: Option<Toleranced<Voltage>>,
-    /// Whose instruments these are, where nobody named any.
-    chosen: Option<Message>,
     facts: Vec<Fact>,
 }
 
@@ -44,65 +43,20 @@ impl<'a> Bench<'a> {
         })?;
         let system = model.systems.get(&sensor.system);
         let battery = system.and_then(|system| system.battery.as_ref());
-        let mut bench = Self {
+        let reads = |rows: &[crate::model::Group]| {
+            rows.iter().any(|group| group.rows.iter().any(|row| row.sensor == sensor.id))
+        };
+        let kit = Kit::new(model, named, |sheet| reads(&sheet.groups), |card| card.sensor == sensor.id)?;
+        let key = format!("system.{}.battery", sensor.system);
+        let battery_fact = Fact::new(key, "fact-system-battery", battery);
+        Ok(Self {
             sensor,
             others: others(model, sensor),
             rule: model.shop.decision,
-            meter: None,
-            thermometer: None,
-            soak: model.shop.soak,
             battery: battery.map(|battery| battery.value),
-            chosen: None,
-            facts: model.shop.facts.clone(),
-        };
-        if named.is_empty() {
-            bench.choose(model);
-        } else {
-            bench.take(model, named)?;
-        }
-        bench.facts.extend(bench.meter.iter().flat_map(|meter| meter.facts.clone()));
-        bench.facts.extend(bench.thermometer.iter().flat_map(|meter| meter.facts.clone()));
-        let key = format!("system.{}.battery", sensor.system);
-        bench.facts.push(Fact::new(key, "fact-system-battery", battery));
-        Ok(bench)
-    }
-
-    fn choose(&mut self, model: &'a Model) {
-        let reads = |rows: &[crate::model::Group]| {
-            rows.iter().any(|group| group.rows.iter().any(|row| row.sensor == self.sensor.id))
-        };
-        if let Some((id, sheet)) = model.sheets.iter().find(|(_, sheet)| reads(&sheet.groups)) {
-            self.meter = sheet.meter.as_ref();
-            self.thermometer = sheet.thermometer.as_ref();
-            self.chosen = Some(Message::new("judge-instruments-of").with("id", id));
-            return;
-        }
-        let card = model.cards.iter().find(|(_, card)| card.sensor == self.sensor.id && card.meter.is_some());
-        if let Some((id, card)) = card {
-            self.meter = card.meter.as_ref();
-            self.chosen = Some(Message::new("judge-instruments-of").with("id", id));
-        }
-    }
-
-    fn take(&mut self, model: &'a Model, named: &[String]) -> Result<(), Message> {
-        for id in named {
-            let id = id.strip_prefix("instrument.").unwrap_or(id);
-            let (meter, thermometer) = (model.multimeters.get(id), model.thermometers.get(id));
-            if meter.is_none() && thermometer.is_none() {
-                let known = model.multimeters.keys().chain(model.thermometers.keys()).map(String::as_str);
-                return Err(match nearest(id, known) {
-                    Some(near) => Message::new("run-no-instrument-near").with("id", id).with("near", near),
-                    None => Message::new("run-no-instrument").with("id", id),
-                });
-            }
-            if meter.is_some() && self.meter.is_some() || thermometer.is_some() && self.thermometer.is_some()
-            {
-                return Err(Message::new("run-instrument-twice").with("id", id));
-            }
-            self.meter = meter.or(self.meter);
-            self.thermometer = thermometer.or(self.thermometer);
-        }
-        Ok(())
+            facts: model.shop.facts.iter().chain(kit.facts()).cloned().chain([battery_fact]).collect(),
+            kit,
+        })
     }
 
     /// The sensor as physics sees it.
@@ -120,25 +74,19 @@ impl<'a> Bench<'a> {
     /// What is known of the instruments.
     #[must_use]
     pub fn instruments(&self) -> Instruments {
-        Instruments {
-            volts: self.meter.and_then(|meter| meter.volts),
-            ohms: self.meter.and_then(|meter| meter.ohms),
-            input: self.meter.and_then(|meter| meter.input),
-            leads: self.meter.and_then(Multimeter::most_of_leads),
-            thermometer: self.thermometer.and_then(|thermometer| thermometer.limit),
-            soak: self.soak,
-        }
+        self.kit.instruments()
     }
 
     /// The instruments by name, and whose choice they were.
     #[must_use]
     pub fn told(&self, words: &Words) -> String {
-        let none = || words.word("judge-none");
-        let meter = self.meter.map_or_else(none, |meter| meter.title.clone());
-        let thermometer = self.thermometer.map_or_else(none, |meter| meter.title.clone());
-        let message = Message::new("judge-instruments").with("meter", meter).with("thermometer", thermometer);
-        let chosen = self.chosen.as_ref().map(|message| format!(" ({})", words.say(message)));
-        format!("{}{}", words.say(&message), chosen.unwrap_or_default())
+        self.kit.told(words)
+    }
+
+    /// The instruments.
+    #[must_use]
+    pub fn kit(&self) -> &Kit<'a> {
+        &self.kit
     }
 
     /// The values of the specs that a judgement rests on.

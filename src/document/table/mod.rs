@@ -82,6 +82,9 @@ pub enum Show {
     Decimals(usize, Rounding),
     /// As many as the size of each number calls for.
     Digits(Rounding),
+    /// Not on a screen: a key that programs find in every table of this form, with
+    /// nothing in it here.
+    Never,
 }
 
 /// What stands in a row; as JSON a number, a text, a flag or null.
@@ -133,7 +136,7 @@ impl Column {
                 figure(*number, decimals_for(*number), rounding)
             }
             (Cell::Text(text) | Cell::Named(_, text) | Cell::Flag(_, text), _) => text.clone(),
-            (Cell::Missing, _) => "–".to_owned(),
+            (Cell::Missing, _) | (Cell::Number(_), Show::Never) => "–".to_owned(),
         }
     }
 }

@@ -12,7 +12,7 @@ mod subject;
 
 pub use explain::{Cause, explain, looks_like};
 pub use pair::{Pair, PairError, REASONABLE_SHIFT, Reading, Second, third_temperature, two_faults};
-pub use separate::{Condition, Separation, best_condition, separable};
+pub use separate::{Condition, Separation, apart, best_condition, separable, widened};
 pub use setup::{Setup, Signature};
 pub use subject::{Instruments, Other, Subject, Test};
 

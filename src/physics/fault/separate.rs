@@ -3,7 +3,7 @@
 use super::Fault;
 use super::setup::Signature;
 use super::subject::{Instruments, Subject, Test};
-use crate::quantity::Temperature;
+use crate::quantity::{Interval, Temperature};
 
 /// Where and at what temperature to measure.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -38,6 +38,28 @@ pub fn separable(
 ) -> Option<bool> {
     let setup = subject.setup(condition, instruments)?;
     setup.signature(one)?.is_apart_from(&setup.signature(other)?)
+}
+
+/// Whether two windows of readings do not meet, so that no reading is in both.
+#[must_use]
+pub fn apart(one: Interval<f64>, other: Interval<f64>) -> bool {
+    one.high < other.low || other.high < one.low
+}
+
+/// The window of readings, in ohms or volts, widened by the uncertainty of its own ends.
+///
+/// `None` where a tolerance is missing or the test does not apply to the fault.
+///
+/// # Source
+/// See [`separable`], which compares two of these.
+#[must_use]
+pub fn widened(
+    subject: &Subject<'_>,
+    fault: Option<&Fault>,
+    condition: Condition,
+    instruments: &Instruments,
+) -> Option<Interval<f64>> {
+    subject.setup(condition, instruments)?.signature(fault)?.widened
 }
 
 /// The first condition that tells at least half as many pairs of suspects apart as

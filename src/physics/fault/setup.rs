@@ -50,8 +50,7 @@ impl Signature {
     /// told apart; each reading carries its own U (JCGM 100, k = 2).
     #[must_use]
     pub fn is_apart_from(&self, other: &Self) -> Option<bool> {
-        let (one, other) = (self.widened?, other.widened?);
-        Some(one.high < other.low || other.high < one.low)
+        Some(super::apart(self.widened?, other.widened?))
     }
 }
 

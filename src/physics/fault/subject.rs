@@ -121,6 +121,27 @@ impl<'a> Subject<'a> {
         self.setup(Condition { test, at }, instruments)?.reading(fault)
     }
 
+    /// The volts with a resistor in the sensor's place, in a good circuit: nominal,
+    /// and the extremes over the circuit's tolerances. The resistor counts as exact:
+    /// it is measured before it is fitted.
+    ///
+    /// `None` for a test of ohms, and where there is no circuit.
+    #[must_use]
+    pub fn with_resistor(
+        &self,
+        resistor: Resistance,
+        test: Test,
+        instruments: &Instruments,
+    ) -> Option<(f64, Option<Interval<f64>>)> {
+        let circuit = self.circuit.filter(|_| !test.is_ohms())?;
+        let meter = instruments.meter(test);
+        let nominal = circuit.voltage(resistor, meter.as_ref()).volts();
+        let window = circuit.voltage_window(Interval { low: resistor, high: resistor }, meter.as_ref());
+        let volts =
+            |window: Interval<Voltage>| Interval { low: window.low.volts(), high: window.high.volts() };
+        Some((nominal, window.map(volts)))
+    }
+
     /// What the control unit believes: see [`Setup::believed`].
     #[must_use]
     pub fn believed(&self, fault: Option<&Fault>, at: Temperature) -> Option<Temperature> {

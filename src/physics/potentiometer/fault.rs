@@ -1,7 +1,8 @@
 //! What a faulty potentiometer reads, and which position the control unit believes.
 
+use super::track::Track;
 use super::{Feedback, PositionError, Stops, on_track};
-use crate::quantity::{Ratio, Resistance, Toleranced, Voltage};
+use crate::quantity::{Interval, Ratio, Resistance, Toleranced, Voltage};
 
 /// One fault of a feedback potentiometer or its three wires.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -30,6 +31,26 @@ pub enum Fault {
     Slipped(Ratio),
 }
 
+impl Fault {
+    /// The rows of a fault dictionary. A break of the track is taken beside the
+    /// wiper, on either side: those are the two that can be told apart.
+    ///
+    /// # Source
+    /// Common practice, no source: sizes that a workshop meets.
+    #[must_use]
+    pub fn dictionary() -> Vec<Self> {
+        let contact = |ohms| Self::ContactResistance(Resistance::from_ohms(ohms));
+        let slipped = |part| Self::Slipped(Ratio::new(part));
+        let wires = [Self::ReferenceLost, Self::ReturnLost, Self::ShortToReturn, Self::ShortToReference];
+        [Self::WiperOpen, Self::TrackOpenAtLowEnd, Self::TrackOpenAtHighEnd]
+            .into_iter()
+            .chain(wires)
+            .chain([100.0, 1e3, 10e3, 100e3].map(contact))
+            .chain([-0.1, -0.05, 0.05, 0.1].map(slipped))
+            .collect()
+    }
+}
+
 /// What a potentiometer with a fault reads.
 ///
 /// Ohms are those between the three wires at the control unit's connector, with
@@ -51,6 +72,20 @@ pub struct FaultReading {
     pub believed: Option<Ratio>,
 }
 
+/// Between which limits potentiometers with a fault read; `None` where some have an
+/// open circuit, or nothing that holds the pin.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FaultWindow {
+    /// See [`FaultReading::total`].
+    pub total: Option<Interval<Resistance>>,
+    /// See [`FaultReading::to_low`].
+    pub to_low: Option<Interval<Resistance>>,
+    /// See [`FaultReading::to_high`].
+    pub to_high: Option<Interval<Resistance>>,
+    /// See [`FaultReading::ratio`].
+    pub ratio: Option<Interval<Ratio>>,
+}
+
 impl Feedback {
     /// The readings with one fault, all values nominal, the wiper at a part of the track.
     ///
@@ -68,50 +103,9 @@ impl Feedback {
         meter: Option<Toleranced<Resistance>>,
     ) -> Result<FaultReading, PositionError> {
         on_track(position)?;
-        let mut track = self.nominal(meter)?;
-        let mut at = position.part();
-        match fault {
-            Fault::TrackOpenAt(place) => on_track(place)?,
-            Fault::ContactResistance(extra) if extra.ohms() >= 0.0 && extra.ohms().is_finite() => {
-                track.contact += extra.ohms();
-            }
-            Fault::Slipped(slip) if slip.part().is_finite() => at = (at + slip.part()).clamp(0.0, 1.0),
-            Fault::ContactResistance(_) | Fault::Slipped(_) => return Err(PositionError::NotPhysical),
-            _ => {}
-        }
-        let (below, whole) = (track.below(at), track.total());
-        let above = whole - below;
-        let low = track.contact + below;
-        let high = track.contact + above;
-        let ohms = match fault {
-            Fault::WiperOpen => [Some(whole), None, None],
-            Fault::TrackOpenAtLowEnd | Fault::ReturnLost => [None, None, Some(high)],
-            Fault::TrackOpenAtHighEnd | Fault::ReferenceLost => [None, Some(low), None],
-            Fault::TrackOpenAt(place) if at <= place.part() => [None, Some(low), None],
-            Fault::TrackOpenAt(_) => [None, None, Some(high)],
-            Fault::ShortToReturn => {
-                let bridged = above + parallel(track.contact, below);
-                [Some(bridged), Some(0.0), Some(bridged)]
-            }
-            Fault::ShortToReference => {
-                let bridged = below + parallel(track.contact, above);
-                [Some(bridged), Some(bridged), Some(0.0)]
-            }
-            Fault::ContactResistance(_) | Fault::Slipped(_) => [Some(whole), Some(low), Some(high)],
-        };
-        let ratio = match (fault, ohms) {
-            (Fault::WiperOpen, _) => {
-                let held = track.conductance();
-                (held > 0.0).then(|| track.to_reference / held)
-            }
-            (Fault::ShortToReturn, _) => Some(0.0),
-            (Fault::ShortToReference, _) => Some(1.0),
-            (_, [None, Some(to_low), None]) => Some(track.pin(0.0, to_low)),
-            (_, [None, None, Some(to_high)]) => Some(track.pin(1.0, to_high)),
-            _ => Some(track.ratio(at)),
-        };
-        let [total, to_low, to_high] = ohms.map(|ohms| ohms.map(Resistance::from_ohms));
-        let ratio = ratio.map(Ratio::new);
+        let outcome = self.nominal(meter)?.with_fault(Some(fault), position.part())?;
+        let [total, to_low, to_high] = outcome.ohms.map(|ohms| ohms.map(Resistance::from_ohms));
+        let ratio = outcome.ratio.map(Ratio::new);
         let voltage = |ratio: Ratio| Voltage::from_volts(self.reference.nominal.volts() * ratio.part());
         Ok(FaultReading {
             total,
@@ -121,6 +115,139 @@ impl Feedback {
             voltage: ratio.map(voltage),
             believed: ratio.zip(stops).and_then(|(ratio, stops)| stops.position(ratio).ok()),
         })
+    }
+
+    /// Where the wiper stands on the track at a percent of the travel between two
+    /// stops, all values nominal: a part of the track from its return end.
+    ///
+    /// A stop beyond the track's end is taken to be at the end.
+    ///
+    /// # Errors
+    /// As for [`at_travel`](Self::at_travel).
+    pub fn place(&self, travel: Ratio, stops: Stops) -> Result<Ratio, PositionError> {
+        on_track(travel)?;
+        self.nominal(None)?.place(travel.part(), stops).map(Ratio::new)
+    }
+
+    /// Between which limits good feedbacks (`None`), or those with one fault, read at
+    /// a percent of the travel between the windows of two stops.
+    ///
+    /// `None` where a part has no tolerance. Tried are every corner of stops, ends,
+    /// contact, load and meter with the least, nominal and greatest track. Ohms, and
+    /// volts where nothing loads the wiper, are monotone in each, so the window is
+    /// exact; with a load that is at least the track's ohms random draws stay inside
+    /// (tests/properties/dictionaries.rs).
+    ///
+    /// # Errors
+    /// As for [`with_fault`](Self::with_fault) and [`at_travel`](Self::at_travel).
+    pub fn fault_window(
+        &self,
+        fault: Option<Fault>,
+        travel: Ratio,
+        [low, high]: [Interval<Ratio>; 2],
+        meter: Option<Toleranced<Resistance>>,
+    ) -> Result<Option<FaultWindow>, PositionError> {
+        on_track(travel)?;
+        self.nominal(meter)?;
+        let (Some(limits), Some(corners)) = (self.track.limits, self.corners(meter)) else { return Ok(None) };
+        let (mut ohms, mut ratio): ([Hull; 3], Hull) = Default::default();
+        let ends = [Stops { low: low.low, high: high.low }, Stops { low: low.high, high: high.high }];
+        for corner in corners {
+            for track in [limits.low, self.track.nominal, limits.high] {
+                let corner = Track { track: track.ohms(), ..corner };
+                for stops in ends {
+                    let outcome = corner.with_fault(fault, corner.place(travel.part(), stops)?)?;
+                    ohms.iter_mut().zip(outcome.ohms).for_each(|(hull, ohms)| hull.add(ohms));
+                    ratio.add(outcome.ratio);
+                }
+            }
+        }
+        let [total, to_low, to_high] = ohms.map(|hull| hull.interval(Resistance::from_ohms));
+        Ok(Some(FaultWindow { total, to_low, to_high, ratio: ratio.interval(Ratio::new) }))
+    }
+}
+
+/// Ohms between the three wires and the pin's part of the reference, of exact values.
+struct Outcome {
+    /// End to end, signal to return, signal to reference.
+    ohms: [Option<f64>; 3],
+    ratio: Option<f64>,
+}
+
+impl Track {
+    /// What these values read with the wiper at a part of the track.
+    fn with_fault(mut self, fault: Option<Fault>, position: f64) -> Result<Outcome, PositionError> {
+        let mut at = position;
+        match fault {
+            Some(Fault::TrackOpenAt(place)) => on_track(place)?,
+            Some(Fault::ContactResistance(extra)) if extra.ohms() >= 0.0 && extra.ohms().is_finite() => {
+                self.contact += extra.ohms();
+            }
+            Some(Fault::Slipped(slip)) if slip.part().is_finite() => at = (at + slip.part()).clamp(0.0, 1.0),
+            Some(Fault::ContactResistance(_) | Fault::Slipped(_)) => return Err(PositionError::NotPhysical),
+            _ => {}
+        }
+        let (below, whole) = (self.below(at), self.total());
+        let above = whole - below;
+        let low = self.contact + below;
+        let high = self.contact + above;
+        let ohms = match fault {
+            Some(Fault::WiperOpen) => [Some(whole), None, None],
+            Some(Fault::TrackOpenAtLowEnd | Fault::ReturnLost) => [None, None, Some(high)],
+            Some(Fault::TrackOpenAtHighEnd | Fault::ReferenceLost) => [None, Some(low), None],
+            Some(Fault::TrackOpenAt(place)) if at <= place.part() => [None, Some(low), None],
+            Some(Fault::TrackOpenAt(_)) => [None, None, Some(high)],
+            Some(Fault::ShortToReturn) => {
+                let bridged = above + parallel(self.contact, below);
+                [Some(bridged), Some(0.0), Some(bridged)]
+            }
+            Some(Fault::ShortToReference) => {
+                let bridged = below + parallel(self.contact, above);
+                [Some(bridged), Some(bridged), Some(0.0)]
+            }
+            None | Some(Fault::ContactResistance(_) | Fault::Slipped(_)) => {
+                [Some(whole), Some(low), Some(high)]
+            }
+        };
+        let ratio = match (fault, ohms) {
+            (Some(Fault::WiperOpen), _) => {
+                let held = self.conductance();
+                (held > 0.0).then(|| self.to_reference / held)
+            }
+            (Some(Fault::ShortToReturn), _) => Some(0.0),
+            (Some(Fault::ShortToReference), _) => Some(1.0),
+            (_, [None, Some(to_low), None]) => Some(self.pin(0.0, to_low)),
+            (_, [None, None, Some(to_high)]) => Some(self.pin(1.0, to_high)),
+            _ => Some(self.ratio(at)),
+        };
+        Ok(Outcome { ohms, ratio })
+    }
+
+    /// The wiper's place at a part of the travel between two stops. A stop beyond
+    /// the track's end is at the end: the wiper goes no further.
+    fn place(&self, travel: f64, stops: Stops) -> Result<f64, PositionError> {
+        let share = self.unmetered().between(travel, stops).ok_or(PositionError::NoSuchReading)?;
+        Ok(((share * self.total() - self.low_end) / self.track).clamp(0.0, 1.0))
+    }
+}
+
+/// The hull of readings; `None` once one of them is: it has no limits.
+#[derive(Default)]
+struct Hull(Option<Option<(f64, f64)>>);
+
+impl Hull {
+    fn add(&mut self, value: Option<f64>) {
+        let hull = match (self.0, value) {
+            (None, value) => value.map(|value| (value, value)),
+            (Some(hull), value) => {
+                hull.zip(value).map(|((low, high), value)| (low.min(value), high.max(value)))
+            }
+        };
+        self.0 = Some(hull);
+    }
+
+    fn interval<T>(self, of: fn(f64) -> T) -> Option<Interval<T>> {
+        self.0.flatten().map(|(low, high)| Interval { low: of(low), high: of(high) })
     }
 }
 

@@ -9,7 +9,7 @@ mod sensitivity;
 
 use std::fmt;
 
-pub use reading::{Doubt, Errors, Instruments, Response, ohms, volts};
+pub use reading::{Doubt, Errors, Instruments, Response, meter_ohms, meter_volts, ohms, volts};
 pub use sensitivity::{Derivative, Input, derivative};
 
 /// The coverage factor k that this project prints: about 95 %.

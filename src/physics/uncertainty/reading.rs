@@ -166,3 +166,32 @@ pub fn volts(
 ) -> Result<Doubt, UncertaintyError> {
     Response::of_volts(curve, circuit, meter, at)?.doubt(&instruments.errors(reading.volts()))
 }
+
+/// The uncertainty of ohms that a meter shows of a part at a measured temperature.
+///
+/// `per_kelvin` is the part's own slope in Ω/K; `None` where no temperature moves
+/// it, so that the thermometer has no place in the budget.
+///
+/// # Errors
+/// Where a limit is below zero or not finite.
+///
+/// # Source
+/// JCGM 100:2008, 5.1.2.
+pub fn meter_ohms(
+    reading: Resistance,
+    per_kelvin: Option<f64>,
+    instruments: &Instruments,
+) -> Result<Doubt, UncertaintyError> {
+    Response { per_kelvin, leads: true }.doubt(&instruments.errors(reading.ohms()))
+}
+
+/// The uncertainty of volts that no temperature moves: the meter's alone.
+///
+/// # Errors
+/// Where a limit is below zero or not finite.
+///
+/// # Source
+/// JCGM 100:2008, 5.1.2; tests/reference/04d_dmm_accuracy.csv.
+pub fn meter_volts(reading: Voltage, instruments: &Instruments) -> Result<Doubt, UncertaintyError> {
+    Response::UNPLUGGED.doubt(&instruments.errors(reading.volts()))
+}
