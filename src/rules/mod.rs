@@ -57,6 +57,7 @@ mod wire_size;
 pub use table_outlier::{Suspect, suspect_row};
 
 use crate::diag::{Findings, Place};
+use crate::quantity::{Interval, Temperature};
 use crate::spec::{At, Curve, Sensor, Set};
 
 /// Asks every rule.
@@ -127,6 +128,16 @@ pub fn check_points(curve: &At<Curve>, findings: &Findings) {
 /// Every sensor with the place of its id.
 fn sensors(set: &Set) -> impl Iterator<Item = (&str, &Sensor, &Place)> {
     set.sensors.iter().map(|(id, entry)| (id.as_str(), &entry.item, &entry.place))
+}
+
+/// The temperatures that a sensor is used at; `None` where nobody wrote them, or wrote them
+/// so that they could not be read. A table has its own, a formula reaches further than its sensor.
+fn covered(sensor: &Sensor, curve: &crate::physics::curve::Curve) -> Option<Interval<Temperature>> {
+    match (&sensor.range, &sensor.curve.as_ref()?.value) {
+        (Some(range), _) => Some(range.value),
+        (None, Curve::Table { .. }) if !sensor.range_misread => Some(curve.domain()),
+        (None, _) => None,
+    }
 }
 
 /// Several ids as a finding names them.
