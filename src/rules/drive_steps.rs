@@ -3,7 +3,7 @@
 use super::high_voltage::is_high;
 use crate::diag::{Finding, Findings};
 use crate::model::load::motor;
-use crate::quantity::Ratio;
+use crate::quantity::{Ratio, Voltage};
 use crate::spec::{Blower, Driver, Set, Sourced};
 use crate::words::Message;
 
@@ -47,7 +47,7 @@ fn drops(driver: &Driver, findings: &Findings) {
     ];
     for drop in drops.into_iter().flatten() {
         // High voltage is another rule's.
-        if drop.value < battery.value.low || is_high(drop.value) || is_high(battery.value.high) {
+        if !takes_all(driver, drop.value) || is_high(drop.value) || is_high(battery.value.high) {
             continue;
         }
         let message = Message::new("rule-drop-whole").with("written", &drop.written);
@@ -55,6 +55,12 @@ fn drops(driver: &Driver, findings: &Findings) {
         let finding = Finding::error(message, drop.place.clone(), label);
         findings.report(finding.because(battery.place.clone(), Message::new("label-battery")));
     }
+}
+
+/// Whether a drop leaves nothing of the lowest battery.
+pub(super) fn takes_all(driver: &Driver, drop: Voltage) -> bool {
+    let battery = driver.drive.as_ref().and_then(|drive| drive.battery.as_ref());
+    battery.is_some_and(|battery| drop >= battery.value.low)
 }
 
 /// The steps of a blower go from the slowest to the fastest, each of them once.

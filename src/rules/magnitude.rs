@@ -3,6 +3,7 @@
 //! Outside what is usual is a warning; a thousand times outside, or beyond what can be
 //! at all, is an error.
 
+use super::drive_steps::takes_all;
 use super::{high_voltage, part_circuits};
 use crate::diag::{Finding, Findings, Severity};
 use crate::quantity::{Resistance, Scalar, SpecificEnthalpy, Toleranced, Voltage};
@@ -38,7 +39,7 @@ const SWITCH_VOLTS: (f64, f64) = (1e-3, 3.0);
 const DIODE_VOLTS: (f64, f64) = (0.05, 2.0);
 const PULSE_HERTZ: (f64, f64) = (10.0, 1e5);
 const COIL_HENRIES: (f64, f64) = (1e-5, 0.5);
-const ISOLATION_OHMS: (f64, f64) = (1e4, 1e12);
+const ISOLATION_OHMS: (f64, f64) = (1e4, 1e10);
 const BLOWER_AMPERES: (f64, f64) = (0.5, 80.0);
 const BLOWER_EXPONENT: (f64, f64) = (1.0, 3.0);
 const BYPASS_VOLTS: (f64, f64) = (1e-3, 2.0);
@@ -54,6 +55,9 @@ const LEAST_EXPONENT: f64 = 0.1;
 
 /// A value this many times outside what is usual can't be right.
 const IMPOSSIBLE: f64 = 1e3;
+
+/// Kelvins have no prefix to slip, so less is enough.
+const IMPOSSIBLE_KELVINS: f64 = 10.0;
 
 pub(super) fn check(set: &Set, findings: &Findings) {
     let rule = Rule { findings };
@@ -148,14 +152,16 @@ fn load(driver: &Driver, rule: &Rule<'_>) {
         rule.value(&coil.isolation, ISOLATION_OHMS, "Ω", |ohms| ohms.ohms());
     }
     if let Some(drive) = &driver.drive {
-        rule.part(&drive.switch_drop, SWITCH_VOLTS, "V");
+        let drop = drive.switch_drop.as_ref().filter(|drop| !takes_all(driver, drop.value.nominal));
+        rule.part(&drop.cloned(), SWITCH_VOLTS, "V");
         rule.part(&drive.diode_drop, DIODE_VOLTS, "V");
         rule.value(&drive.frequency, PULSE_HERTZ, "Hz", |frequency| frequency.hertz());
         rule.value(&drive.inductance, COIL_HENRIES, "H", |inductance| inductance.henries());
     }
     if let Some(blower) = &driver.blower {
         rule.value(&blower.current, BLOWER_AMPERES, "A", |current| current.amperes());
-        rule.value(&blower.bypass_drop, BYPASS_VOLTS, "V", |volts| volts.volts());
+        let drop = blower.bypass_drop.as_ref().filter(|drop| !takes_all(driver, drop.value));
+        rule.value(&drop.cloned(), BYPASS_VOLTS, "V", |volts| volts.volts());
         rule.value(&blower.wiring, WIRING_OHMS, "Ω", |ohms| ohms.ohms());
         blower.resistors.iter().flatten().for_each(|part| rule.spread(part));
         if let Some(exponent) = &blower.exponent {
@@ -171,7 +177,8 @@ fn load(driver: &Driver, rule: &Rule<'_>) {
     }
     if let Some(limits) = &driver.limits {
         for limit in [&limits.supply_drop, &limits.ground_drop] {
-            rule.value(limit, LOST_VOLTS, "V", |volts| volts.volts());
+            let limit = limit.as_ref().filter(|limit| !takes_all(driver, limit.value));
+            rule.value(&limit.cloned(), LOST_VOLTS, "V", |volts| volts.volts());
         }
     }
 }
@@ -244,7 +251,8 @@ impl Rule<'_> {
 
 /// Reports a value outside what is usual, given in the unit.
 pub(super) fn outside<T>(value: &Sourced<T>, size: f64, usual: (f64, f64), unit: &str, findings: &Findings) {
-    let impossible = size < usual.0 / IMPOSSIBLE || size > usual.1 * IMPOSSIBLE;
+    let factor = if unit == "K" { IMPOSSIBLE_KELVINS } else { IMPOSSIBLE };
+    let impossible = size < usual.0 / IMPOSSIBLE || size > usual.1 * factor;
     unusual(value, size, usual, unit, impossible, findings);
 }
 
@@ -272,7 +280,9 @@ fn unusual<T>(
         .with("least", shown(least, unit))
         .with("greatest", shown(greatest, unit));
     let finding = Finding { severity, ..Finding::error(message, value.place.clone(), label) };
-    findings.report(finding.help(Message::new("rule-magnitude-help")));
+    // What has no prefix has no slip of one.
+    let help = if matches!(unit, "%" | "K" | "") { "rule-digits-help" } else { "rule-magnitude-help" };
+    findings.report(finding.help(Message::new(help)));
 }
 
 /// An end with the prefix that people use.

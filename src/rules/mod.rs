@@ -39,6 +39,7 @@ mod pins;
 mod positive;
 mod range_known;
 mod refrigerant_range;
+mod refrigerant_units;
 mod set_points;
 mod sheet_fits;
 mod shop_named;
@@ -58,7 +59,7 @@ pub use table_outlier::{Suspect, suspect_row};
 
 use crate::diag::{Findings, Place};
 use crate::quantity::{Interval, Temperature};
-use crate::spec::{At, Curve, Sensor, Set};
+use crate::spec::{At, Curve, Mode, Sensor, Set};
 
 /// Asks every rule.
 pub fn check(set: &Set, findings: &Findings) {
@@ -98,6 +99,7 @@ pub fn check(set: &Set, findings: &Findings) {
         range_known::check,
         set_points::check,
         refrigerant_range::check,
+        refrigerant_units::check,
         sheet_fits::check,
         shop_named::check,
         stops_apart::check,
@@ -138,6 +140,11 @@ fn covered(sensor: &Sensor, curve: &crate::physics::curve::Curve) -> Option<Inte
         (None, Curve::Table { .. }) if !sensor.range_misread => Some(curve.domain()),
         (None, _) => None,
     }
+}
+
+/// Whether a mode names a control point that is not in the set, as after a slip of the finger.
+fn names_a_stranger(set: &Set, mode: &Mode) -> bool {
+    mode.named().any(|control| !set.controls.contains_key(&control.value))
 }
 
 /// Several ids as a finding names them.
