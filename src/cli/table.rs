@@ -48,8 +48,7 @@ pub(super) fn text(words: &Words, table: &Table) -> io::Result<()> {
         say(note)?;
     }
     let heads = table.columns.iter().map(|column| column.head.clone()).collect();
-    let cells =
-        |row: &Vec<Cell>| table.columns.iter().zip(row).map(|(column, cell)| column.text(cell)).collect();
+    let cells = |row: &Vec<Cell>| table.texts(row);
     let lines: Vec<Vec<String>> = [heads].into_iter().chain(table.rows.iter().map(cells)).collect();
     let widths: Vec<usize> = (0..table.columns.len())
         .map(|index| lines.iter().map(|line| line[index].chars().count()).max().unwrap_or(0))

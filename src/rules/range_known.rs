@@ -84,5 +84,5 @@ fn inside(
 
 /// A temperature to a hundredth, without trailing zeros.
 pub(super) fn shown(temperature: Temperature) -> String {
-    Temperature::from_celsius((temperature.celsius() * 100.0).round() / 100.0).to_string()
+    temperature.to_hundredths().to_string()
 }
