@@ -100,6 +100,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     }
     for part in part_circuits::references(set) {
         outside(part, part.value.nominal.volts(), REFERENCE_VOLTS, "V", findings);
+        rule.spread(part);
     }
     for light in set.lights.values() {
         rule.value(&light.item.current, LIGHT_AMPERES, "A", |current| current.nominal.amperes());
@@ -110,6 +111,10 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     for system in set.systems.values() {
         rule.part(&system.item.battery, BATTERY_VOLTS, "V");
         rule.part(&system.item.reference, REFERENCE_VOLTS, "V");
+        [&system.item.battery, &system.item.reference]
+            .into_iter()
+            .flatten()
+            .for_each(|part| rule.spread(part));
     }
     for mode in set.modes.values() {
         rule.value(&mode.item.time, MODE_SECONDS, "s", |time| time.seconds());

@@ -294,3 +294,25 @@ fn temperatures(
     }
     Ok(all)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::Interval;
+
+    fn rows(step: f64) -> Vec<f64> {
+        let whole = Interval { low: Temperature::from_celsius(-20.0), high: Temperature::from_celsius(60.0) };
+        let step = TemperatureDifference::from_kelvins(step);
+        let rows = temperatures(&Ask::default(), ("demo", whole, whole), step);
+        rows.expect("a table").into_iter().map(Temperature::celsius).collect()
+    }
+
+    #[test]
+    fn the_upper_end_is_the_last_row_once() {
+        assert_eq!(rows(40.0), [-20.0, 20.0, 60.0]);
+        assert_eq!(rows(30.0), [-20.0, 10.0, 40.0, 60.0]);
+        assert_eq!(rows(1000.0), [-20.0, 60.0]);
+        // A tenth is no binary number, and 800 of them are still no row more.
+        assert_eq!(rows(0.1).len(), 801);
+    }
+}
