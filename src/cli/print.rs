@@ -143,10 +143,10 @@ fn outside_range(loaded: &Loaded, listed: &[Listed], context: Context<'_>, words
     for sensor in sensors.iter().filter_map(|id| loaded.model.sensors.get(*id)) {
         if !sensor.range.contains(&at) {
             let message = Message::new("run-bay-outside")
-                .with("at", at)
+                .with("at", at.to_hundredths())
                 .with("id", &sensor.id)
-                .with("low", sensor.range.low)
-                .with("high", sensor.range.high);
+                .with("low", sensor.range.low.to_hundredths())
+                .with("high", sensor.range.high.to_hundredths());
             note(format_args!("{}: {}", words.word("finding-warning"), words.say(&message)));
         }
     }

@@ -57,11 +57,13 @@ pub(super) fn text(words: &Words, table: &Table) -> io::Result<()> {
 /// Head and rows in columns: numbers end below each other, words begin so.
 fn grid(table: &Table) -> Vec<String> {
     let shown = |column: &Column| column.show != Show::Never;
+    let texts: Vec<Vec<String>> = table.rows.iter().map(|row| table.texts(row)).collect();
     let columns: Vec<(Vec<String>, bool)> = (table.columns.iter().enumerate())
         .filter(|(_, column)| shown(column))
         .map(|(index, column)| {
             let cells = || table.rows.iter().filter_map(|row| row.get(index));
-            let lines = std::iter::once(column.head.clone()).chain(cells().map(|cell| column.text(cell)));
+            let below = texts.iter().filter_map(|row| row.get(index)).cloned();
+            let lines = std::iter::once(column.head.clone()).chain(below);
             (lines.collect(), of_words(cells()))
         })
         .collect();

@@ -55,9 +55,10 @@ pub struct Position {
 /// The most rows that a vent table may have.
 pub const MOST_ROWS: f64 = 1_000.0;
 
-/// How many values there are from one end to the other, a step apart; the step is above zero.
+/// How many values there are from one end to the other, a step apart and both ends among
+/// them; the step is above zero, and the last one may be shorter.
 #[must_use]
 pub fn steps(low: f64, high: f64, step: f64) -> f64 {
     let hair = 1e-9;
-    ((high - low) / step + hair).floor() + 1.0
+    ((high - low) / step - hair).max(0.0).ceil() + 1.0
 }

@@ -115,6 +115,9 @@ impl<'a> Phrase<'a> {
             let suggestion = self.text[whole.clone()].replacen(',', ".", 1);
             return Err(Misread { at: whole, reason: Reason::DecimalComma { suggestion } });
         }
+        if let Some(end) = exponent_length(self.rest()) {
+            return Err(Misread { at: start..self.at + end, reason: Reason::Exponent });
+        }
         let number: f64 = plain.parse().map_err(|_| self.not_a_number(start))?;
         if number.is_finite() { Ok((number, at)) } else { Err(self.not_a_number(start)) }
     }
@@ -129,6 +132,14 @@ impl<'a> Phrase<'a> {
         let end = start + self.text[start..].trim_end().len();
         Misread { at: start..end, reason: Reason::NotANumber }
     }
+}
+
+/// The length of an exponent such as `e3` or `E-12`, where one follows a number.
+fn exponent_length(text: &str) -> Option<usize> {
+    let rest = text.strip_prefix(['e', 'E'])?;
+    let digits = rest.strip_prefix(['+', '-', '−']).unwrap_or(rest);
+    let count = digits.chars().take_while(char::is_ascii_digit).count();
+    (count > 0).then(|| text.len() - digits.len() + count)
 }
 
 /// A space that may stand between groups of three digits.

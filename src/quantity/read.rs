@@ -60,8 +60,12 @@ pub enum Reason {
     },
     /// A range needs two ends.
     NotAnInterval(Dimension),
-    /// A tolerance or accuracy below zero.
+    /// A tolerance below zero.
     NegativeTolerance,
+    /// A part of something, or an accuracy, below zero.
+    Negative,
+    /// A number with an exponent, which no workshop paper has.
+    Exponent,
     /// A tolerance so large that the value may be zero or less.
     ToleranceTooLarge,
     /// Not of the form `0.5 % + 2 digits`.
@@ -164,7 +168,7 @@ pub fn ratio(text: &str) -> Result<Ratio, Misread> {
     let term = phrase.term()?;
     let value: Ratio = with_unit(&term, true)?;
     phrase.finish()?;
-    not_negative(value.part(), &term)?;
+    not_negative(value.part(), &term, Reason::Negative)?;
     Ok(value)
 }
 
@@ -215,7 +219,7 @@ fn about<T: Scalar>(text: &str) -> Result<(Toleranced<T>, Option<Range<usize>>),
         with_unit::<T>(&spread, true)?.si()
     };
     phrase.finish()?;
-    not_negative(half_width, &spread)?;
+    not_negative(half_width, &spread, Reason::NegativeTolerance)?;
     let end = |sign: f64| T::from_si(nominal.si() + sign * half_width);
     let limits = Some(Interval { low: end(-1.0), high: end(1.0) });
     Ok((Toleranced { nominal, limits }, Some(spread.number_at)))
@@ -227,7 +231,11 @@ fn about<T: Scalar>(text: &str) -> Result<(Toleranced<T>, Option<Range<usize>>),
 /// When the text is anything else, or its ends are the wrong way round.
 pub fn interval<T: Quantity>(text: &str) -> Result<Interval<T>, Misread> {
     let mut phrase = Phrase::new(text);
-    let first = phrase.term()?;
+    let not_one = |misread: Misread| match misread.reason {
+        Reason::NotANumber => Misread { at: 0..text.len(), reason: Reason::NotAnInterval(T::MEASURES) },
+        _ => misread,
+    };
+    let first = phrase.term().map_err(not_one)?;
     if !phrase.take(TO) {
         // A wrong unit explains more than a missing second end.
         if first.unit.is_some() {
@@ -235,7 +243,7 @@ pub fn interval<T: Quantity>(text: &str) -> Result<Interval<T>, Misread> {
         }
         return Err(Misread { at: 0..text.len(), reason: Reason::NotAnInterval(T::MEASURES) });
     }
-    let second = phrase.term()?;
+    let second = phrase.term().map_err(not_one)?;
     let high: T = with_unit(&second, false)?;
     let low: T = match first.unit {
         Some(_) => with_unit(&first, false)?,
@@ -263,7 +271,7 @@ pub fn accuracy(text: &str) -> Result<Accuracy, Misread> {
     phrase.take_plus_minus();
     let term = phrase.term()?;
     let reading: Ratio = with_unit(&term, true)?;
-    not_negative(reading.part(), &term)?;
+    not_negative(reading.part(), &term, Reason::Negative)?;
     phrase.take(&["of reading"]);
     if phrase.is_done() {
         return Ok(Accuracy { reading, digits: 0 });
@@ -318,9 +326,9 @@ fn wrong_dimension(term: &Term<'_>, unit: Unit, wanted: Dimension) -> Misread {
     Misread { at: term.unit_at.clone(), reason }
 }
 
-fn not_negative(value: f64, term: &Term<'_>) -> Result<(), Misread> {
+fn not_negative(value: f64, term: &Term<'_>, reason: Reason) -> Result<(), Misread> {
     if value < 0.0 {
-        return Err(Misread { at: term.number_at.clone(), reason: Reason::NegativeTolerance });
+        return Err(Misread { at: term.number_at.clone(), reason });
     }
     Ok(())
 }

@@ -81,6 +81,22 @@ impl Temperature {
     }
 }
 
+impl Temperature {
+    /// To a hundredth of a degree, as messages show what was computed or converted.
+    ///
+    /// # Example
+    /// ```
+    /// use bayleaf::quantity::Temperature;
+    /// let zero = Temperature::from_fahrenheit(0.0).to_hundredths();
+    /// assert_eq!(zero.to_string(), "-17.78 °C");
+    /// ```
+    #[must_use]
+    pub fn to_hundredths(self) -> Self {
+        // Adding nothing makes a zero of a minus zero.
+        Self((self.0 * 100.0).round() / 100.0 + 0.0)
+    }
+}
+
 impl fmt::Display for Temperature {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         write!(f, "{} °C", self.0)

@@ -1,10 +1,11 @@
 //! Coefficients that describe no sensor: Steinhart–Hart, three terms or four, and silicon.
 
+use super::beta_plausible::{GREATEST as GREATEST_BETA, LEAST as LEAST_BETA};
 use crate::diag::{Finding, Findings, Place};
 use crate::model;
 use crate::physics::curve::FORMULA_DOMAIN;
 use crate::quantity::Temperature;
-use crate::spec::{At, Curve, Set};
+use crate::spec::{At, Curve, Sensor, Set, Sourced};
 use crate::words::Message;
 
 /// Resistances that thermistors have at 25 °C (from memory: 10 Ω to 2 MΩ are
@@ -21,17 +22,28 @@ const SILICON: (f64, f64) = (2e-3, 3e-2);
 
 pub(super) fn check(set: &Set, findings: &Findings) {
     for (_, sensor, _) in super::sensors(set) {
-        let Some(curve) = &sensor.curve else { continue };
-        match &curve.value {
-            Curve::SteinhartHart { a: Some(a), .. } => {
-                findings.report_all(thermistor(curve, &a.place, "wanted-coefficients"));
-            }
-            Curve::SteinhartHart4 { a: Some(a), .. } => {
-                findings.report_all(thermistor(curve, &a.place, "wanted-coefficients-4"));
-            }
-            Curve::SiliconPtc { .. } => findings.report_all(silicon(curve)),
-            _ => {}
+        findings.report_all(of_sensor(sensor));
+    }
+}
+
+/// Whether the rule refuses a sensor's coefficients.
+pub(super) fn is_wrong(sensor: &Sensor) -> bool {
+    of_sensor(sensor).is_some()
+}
+
+fn of_sensor(sensor: &Sensor) -> Option<Finding> {
+    let curve = sensor.curve.as_ref()?;
+    match &curve.value {
+        Curve::SteinhartHart { a: Some(a), b, .. } => {
+            let wrong = thermistor(curve, &a.place, "wanted-coefficients");
+            wrong.or_else(|| slope(curve, b.as_ref()))
         }
+        Curve::SteinhartHart4 { a: Some(a), b, .. } => {
+            let wrong = thermistor(curve, &a.place, "wanted-coefficients-4");
+            wrong.or_else(|| slope(curve, b.as_ref()))
+        }
+        Curve::SiliconPtc { .. } => silicon(curve),
+        _ => None,
     }
 }
 
@@ -56,6 +68,27 @@ fn thermistor(curve: &At<Curve>, place: &Place, wanted: &'static str) -> Option<
     };
     let finding = Finding::error(message, place.clone(), Message::new(wanted));
     Some(finding.help(Message::new(help)))
+}
+
+/// A curve as flat, or as steep, as that of no thermistor: seen as the B value between
+/// two temperatures around 25 °C, which the second coefficient sets almost alone.
+fn slope(curve: &At<Curve>, b: Option<&Sourced<f64>>) -> Option<Finding> {
+    let (built, b) = (model::curve(&curve.value)?.ok()?, b?);
+    let domain = built.domain();
+    let middle = 25.0_f64.clamp(domain.low.celsius() + 5.0, domain.high.celsius() - 5.0);
+    let at = |celsius: f64| {
+        let temperature = Temperature::from_celsius(celsius);
+        built.resistance(temperature).ok().map(|ohms| (libm::log(ohms.ohms()), 1.0 / temperature.kelvins()))
+    };
+    let ((cold, cold_inverse), (hot, hot_inverse)) = (at(middle - 5.0)?, at(middle + 5.0)?);
+    let beta = (cold - hot) / (cold_inverse - hot_inverse);
+    if (LEAST_BETA..=GREATEST_BETA).contains(&beta) {
+        return None;
+    }
+    let message = Message::new("rule-coefficients-slope").with("beta", format!("{beta:.0} K"));
+    let label = Message::new("wanted-slope").with("least", LEAST_BETA).with("greatest", GREATEST_BETA);
+    let finding = Finding::error(message, b.place.clone(), label);
+    Some(finding.help(Message::new("rule-coefficients-help")))
 }
 
 /// What is wrong with a silicon sensor's coefficients.

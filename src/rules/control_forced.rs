@@ -1,14 +1,15 @@
 //! A control point that no mode forces is never tested.
 
 use crate::diag::{Finding, Findings};
-use crate::spec::Set;
+use crate::spec::{Mode, Set};
 use crate::words::Message;
 
 pub(super) fn check(set: &Set, findings: &Findings) {
     for system in set.systems.keys() {
         let modes = set.modes_of(system);
         // Without modes, or with one that was not read, nobody can say so.
-        if modes.is_empty() || modes.iter().any(|(_, entry)| entry.item.misread) {
+        let unknown = |mode: &Mode| mode.misread || super::names_a_stranger(set, mode);
+        if modes.is_empty() || modes.iter().any(|(_, entry)| unknown(&entry.item)) {
             continue;
         }
         for (id, entry) in set.controls_of(system) {

@@ -22,12 +22,18 @@ pub(super) fn check(set: &Set, findings: &Findings) {
 /// A range at whose ends the unit takes a good sensor for open or shorted.
 fn good_sensor(set: &Set, sensor: &spec::Sensor, converter: &spec::Converter, findings: &Findings) {
     let Some(plausible) = &converter.plausible else { return };
+    let (low, high) = (plausible.value.low.part(), plausible.value.high.part());
+    if low < 0.0 || high > 1.0 || low >= high {
+        let message = Message::new("rule-plausible").with("written", &plausible.written);
+        let label = Message::new("wanted-plausible-ends");
+        return findings.report(Finding::error(message, plausible.place.clone(), label));
+    }
     let system = sensor.system.as_ref().and_then(|system| set.systems.get(&system.value));
     let reference = system.and_then(|system| system.item.reference.as_ref());
     let circuit = sensor.circuit.as_ref().and_then(|circuit| model::circuit(circuit, reference));
     let curve = sensor.curve.as_ref().and_then(|curve| model::curve(&curve.value)?.ok());
     let (Some(circuit), Some(curve)) = (circuit, curve) else { return };
-    let range = sensor.range.as_ref().map_or_else(|| curve.domain(), |range| range.value);
+    let Some(range) = super::covered(sensor, &curve) else { return };
     let limits = Converter { bits: None, plausible: Some(plausible.value) };
     let [cold, hot] = limits.good_sensor_limits(&circuit, &curve);
     let too_warm = cold.filter(|cold| *cold > range.low).map(|limit| (range.low, limit));

@@ -39,6 +39,7 @@ mod pins;
 mod positive;
 mod range_known;
 mod refrigerant_range;
+mod refrigerant_units;
 mod set_points;
 mod sheet_fits;
 mod shop_named;
@@ -57,7 +58,8 @@ mod wire_size;
 pub use table_outlier::{Suspect, suspect_row};
 
 use crate::diag::{Findings, Place};
-use crate::spec::{At, Curve, Sensor, Set};
+use crate::quantity::{Interval, Temperature};
+use crate::spec::{At, Curve, Mode, Sensor, Set};
 
 /// Asks every rule.
 pub fn check(set: &Set, findings: &Findings) {
@@ -97,6 +99,7 @@ pub fn check(set: &Set, findings: &Findings) {
         range_known::check,
         set_points::check,
         refrigerant_range::check,
+        refrigerant_units::check,
         sheet_fits::check,
         shop_named::check,
         stops_apart::check,
@@ -127,6 +130,21 @@ pub fn check_points(curve: &At<Curve>, findings: &Findings) {
 /// Every sensor with the place of its id.
 fn sensors(set: &Set) -> impl Iterator<Item = (&str, &Sensor, &Place)> {
     set.sensors.iter().map(|(id, entry)| (id.as_str(), &entry.item, &entry.place))
+}
+
+/// The temperatures that a sensor is used at; `None` where nobody wrote them, or wrote them
+/// so that they could not be read. A table has its own, a formula reaches further than its sensor.
+fn covered(sensor: &Sensor, curve: &crate::physics::curve::Curve) -> Option<Interval<Temperature>> {
+    match (&sensor.range, &sensor.curve.as_ref()?.value) {
+        (Some(range), _) => Some(range.value),
+        (None, Curve::Table { .. }) if !sensor.range_misread => Some(curve.domain()),
+        (None, _) => None,
+    }
+}
+
+/// Whether a mode names a control point that is not in the set, as after a slip of the finger.
+fn names_a_stranger(set: &Set, mode: &Mode) -> bool {
+    mode.named().any(|control| !set.controls.contains_key(&control.value))
 }
 
 /// Several ids as a finding names them.

@@ -7,8 +7,8 @@ use crate::words::Message;
 pub(super) fn check(set: &Set, findings: &Findings) {
     for (id, entry) in &set.modes {
         let Some(system) = &entry.item.system else { continue };
-        // What could not be read may be what is missing here.
-        if entry.item.misread {
+        // What could not be read, or is misspelt, may be what is missing here.
+        if entry.item.misread || super::names_a_stranger(set, &entry.item) {
             continue;
         }
         let named = |control: &str| entry.item.named().any(|at| at.value == control);

@@ -4,7 +4,17 @@ use crate::diag::{Finding, Findings, Place};
 use crate::spec::Set;
 use crate::words::Message;
 
+/// No panel has more modes, whatever numbers its maker gives them.
+const LARGEST: f64 = 9999.0;
+
 pub(super) fn check(set: &Set, findings: &Findings) {
+    for order in set.modes.values().filter_map(|entry| entry.item.order.as_ref()) {
+        let place = order.value;
+        if !(place.abs() <= LARGEST && (place - libm::trunc(place)).abs() < f64::EPSILON) {
+            let message = Message::new("rule-mode-order-whole").with("order", &order.written);
+            findings.report(Finding::error(message, order.place.clone(), Message::new("wanted-whole")));
+        }
+    }
     for system in set.systems.keys() {
         let mut ordered: Option<&Place> = None;
         let mut before: Option<(f64, &Place)> = None;

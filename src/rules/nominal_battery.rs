@@ -1,6 +1,6 @@
 //! A nominal battery voltage outside the voltages that the battery has.
 
-use super::high_voltage::GREATEST;
+use super::high_voltage::is_high;
 use crate::diag::{Finding, Findings};
 use crate::spec::Set;
 use crate::words::Message;
@@ -9,8 +9,9 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     for drive in set.drivers.values().filter_map(|entry| entry.item.drive.as_ref()) {
         let (Some(battery), Some(nominal)) = (&drive.battery, &drive.nominal) else { continue };
         // High voltage is another rule's.
-        let high = nominal.value.volts() > GREATEST || battery.value.high.volts() > GREATEST;
-        if high || battery.value.contains(&nominal.value) {
+        let high = is_high(nominal.value) || is_high(battery.value.high);
+        // Nor is a voltage below zero this one's.
+        if high || nominal.value.volts() <= 0.0 || battery.value.contains(&nominal.value) {
             continue;
         }
         let message = Message::new("rule-nominal-battery").with("written", &nominal.written);

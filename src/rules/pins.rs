@@ -18,7 +18,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     for (_, sensor, _) in super::sensors(set) {
         let system = sensor.system.as_ref().map_or("", |system| &system.value);
         for pins in [&sensor.pins, &sensor.component_pins].into_iter().flatten() {
-            one_connector(pins, findings);
+            one_connector(set, pins, findings);
             // A return, or a reference, is shared by many sensors; a signal is not.
             let roles = [(&pins.signal, true), (&pins.return_, false), (&pins.ground, false)];
             take(set, system, given(roles), &mut used, findings);
@@ -79,11 +79,13 @@ fn twice(pin: &Sourced<String>, first: &Use<'_>, system: &str, findings: &Findin
 }
 
 /// Both pins of one end are on one connector.
-fn one_connector(pins: &Pins, findings: &Findings) {
+fn one_connector(set: &Set, pins: &Pins, findings: &Findings) {
     let (Some(signal), Some(other)) = (&pins.signal, &pins.return_) else { return };
     let connector = |pin: &Sourced<String>| pin.value.split_once('/').map(|(id, _)| id.to_owned());
     let (Some(first), Some(second)) = (connector(signal), connector(other)) else { return };
-    if first == second {
+    // A connector that is not there is another finding.
+    let known = [&first, &second].iter().all(|id| set.connectors.contains_key(id.as_str()));
+    if first == second || !known {
         return;
     }
     let message = Message::new("rule-two-connectors").with("first", first).with("second", second);

@@ -2,7 +2,7 @@
 
 use super::part_circuits;
 use crate::diag::{Finding, Findings, Place};
-use crate::spec::{Curve, Row, Set, Sourced};
+use crate::spec::{Curve, Row, SelfHeating, Set, Sourced};
 use crate::words::Message;
 
 pub(super) fn check(set: &Set, findings: &Findings) {
@@ -31,9 +31,13 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             rule.value(&circuit.reference, |v| v.nominal.volts());
         }
         rule.value(&sensor.service_limit, |k| k.kelvins());
+        if let Some(tolerance) = &sensor.tolerance {
+            rule.value(&tolerance.value.temperature, |k| k.kelvins());
+        }
         if let Some(dissipation) = &sensor.dissipation {
             rule.value(&dissipation.still, |d| d.watts_per_kelvin());
             rule.value(&dissipation.moving, |d| d.watts_per_kelvin());
+            warmth(dissipation, findings);
         }
     }
     for system in set.systems.values() {
@@ -55,6 +59,11 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             rule.value(&range.resolution, |r| r.ohms());
             rule.value(&range.to, |r| r.ohms());
         }
+        let volts = meter.volts.iter().map(|range| &range.accuracy);
+        for accuracy in volts.chain(meter.ohms.iter().map(|range| &range.accuracy)) {
+            // No meter is without any error.
+            rule.value(accuracy, |accuracy| accuracy.reading.part() + f64::from(accuracy.digits));
+        }
     }
     for mode in set.modes.values() {
         rule.value(&mode.item.time, |time| time.seconds());
@@ -64,8 +73,11 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     }
     for refrigerant in set.refrigerants.values().map(|entry| &entry.item) {
         rule.value(&refrigerant.step, |k| k.kelvins());
-        rule.value(&refrigerant.superheat, |window| window.high.kelvins());
-        rule.value(&refrigerant.subcooling, |window| window.high.kelvins());
+        for window in [&refrigerant.superheat, &refrigerant.subcooling] {
+            rule.value(window, |window| window.high.kelvins());
+            let starts = window.as_ref().filter(|window| window.value.high.kelvins() > 0.0);
+            rule.not_negative(&starts.cloned(), |window| window.low.kelvins());
+        }
         rule.value(&refrigerant.at_rest, |k| k.kelvins());
     }
     for vent in set.vents.values().map(|entry| &entry.item) {
@@ -124,6 +136,9 @@ fn loads(set: &Set, rule: &Rule<'_>) {
             rule.value(&blower.at, |v| v.volts());
             rule.not_negative(&blower.bypass_drop, |v| v.volts());
             rule.not_negative(&blower.wiring, |r| r.ohms());
+            for step in blower.steps.iter().flatten() {
+                rule.number(step.value.part(), &step.written, &step.place);
+            }
             for resistor in blower.resistors.iter().flatten() {
                 rule.number(resistor.value.nominal.ohms(), &resistor.written, &resistor.place);
             }
@@ -138,6 +153,19 @@ fn loads(set: &Set, rule: &Rule<'_>) {
         rule.value(&wire.current, |i| i.amperes());
         rule.value(&wire.drop_limit, |v| v.volts());
     }
+}
+
+/// Moving air takes away at least as much as still air does.
+fn warmth(dissipation: &SelfHeating, findings: &Findings) {
+    let (Some(still), Some(moving)) = (&dissipation.still, &dissipation.moving) else { return };
+    if moving.value >= still.value {
+        return;
+    }
+    let message = Message::new("rule-dissipation").with("written", &moving.written);
+    let label = Message::new("wanted-at-least").with("least", &still.written);
+    let finding = Finding::error(message, moving.place.clone(), label);
+    let finding = finding.because(still.place.clone(), Message::new("label-still-air"));
+    findings.report(finding.help(Message::new("rule-dissipation-help")));
 }
 
 /// Every row of a table is at a temperature that exists, and above zero ohms.

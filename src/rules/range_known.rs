@@ -12,7 +12,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     for (id, sensor, _) in super::sensors(set) {
         let Some(curve) = &sensor.curve else { continue };
         let is_table = matches!(curve.value, Curve::Table { .. });
-        if let Curve::SiliconPtc { at: Some(at), .. } = &curve.value {
+        if let Curve::SiliconPtc { at: Some(at), .. } | Curve::Beta { at: Some(at), .. } = &curve.value {
             // Outside the formulas' domain there is no such curve to ask for its own.
             let point = at.map(Interval { low: at.value, high: at.value });
             inside("rule-range-beyond-formula", &point, &FORMULA_DOMAIN, findings);
@@ -31,10 +31,6 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         if let Some(at) = sensor.tolerance.as_ref().and_then(|given| given.value.at.as_ref()) {
             let point = at.map(Interval { low: at.value, high: at.value });
             inside(what, &point, &domain, findings);
-        }
-        if let Curve::Beta { at: Some(at), .. } = &curve.value {
-            let point = at.map(Interval { low: at.value, high: at.value });
-            inside("rule-range-beyond-formula", &point, &domain, findings);
         }
         let whole = sensor.range.as_ref().map_or(domain, |range| range.value);
         let about = |card: &&crate::spec::Card| card.sensor.as_ref().is_some_and(|at| at.value == id);
@@ -88,5 +84,5 @@ fn inside(
 
 /// A temperature to a hundredth, without trailing zeros.
 pub(super) fn shown(temperature: Temperature) -> String {
-    Temperature::from_celsius((temperature.celsius() * 100.0).round() / 100.0).to_string()
+    temperature.to_hundredths().to_string()
 }

@@ -25,5 +25,5 @@ fn usual(scale: &Sourced<SetPoints>, findings: &Findings) {
     let message = Message::new("rule-magnitude").with("written", &scale.written);
     let label = Message::new("wanted-magnitude").with("least", least).with("greatest", greatest);
     let finding = Finding::warning(message, scale.place.clone(), label);
-    findings.report(finding.help(Message::new("rule-set-points-help")));
+    findings.report(finding.help(Message::new("rule-digits-help")));
 }

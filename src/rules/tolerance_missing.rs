@@ -9,10 +9,12 @@ use crate::words::Message;
 pub(super) fn check(set: &Set, findings: &Findings) {
     for (_, sensor, _) in super::sensors(set) {
         let Some(circuit) = &sensor.circuit else { continue };
-        for part in [&circuit.resistor, &circuit.series, &circuit.parallel] {
-            part_without(part, VOLTS, findings);
-        }
+        circuit.resistors().for_each(|(_, part)| without(part, VOLTS, findings));
         part_without(&circuit.reference, VOLTS, findings);
+        part_without(&circuit.return_offset, VOLTS, findings);
+        if let Some(reader) = &circuit.reader {
+            part_without(&reader.reference, VOLTS, findings);
+        }
     }
     for system in set.systems.values() {
         part_without(&system.item.reference, VOLTS, findings);

@@ -47,7 +47,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
 
 /// A position that takes in cabin air needs to know it.
 fn cabin_air(vent: &Vent, findings: &Findings) {
-    if vent.cabin.is_some() && vent.cabin_humidity.is_some() {
+    if vent.cabin_misread || vent.cabin.is_some() && vent.cabin_humidity.is_some() {
         return;
     }
     let mixes = |outside: &Sourced<Ratio>| outside.value.part() < 1.0;

@@ -15,7 +15,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         let message = Message::new("rule-wire-drop")
             .with("lost", format!("{} V", figure(lost.volts(), 3, Rounding::Up)))
             .with("limit", &limit.written)
-            .with("at", at);
+            .with("at", at.to_hundredths());
         let finding = Finding::warning(message, limit.place.clone(), Message::new("wanted-wire-drop"));
         let finding = match &wire.size {
             Some(size) => finding.because(size.place.clone(), Message::new("label-its-size")),

@@ -82,5 +82,6 @@ fn read_pins(reader: &Reader<'_>) -> BTreeMap<String, Pin> {
         };
         (key.value, pin)
     };
+    reader.says_something();
     reader.entries().map(pin_of).collect()
 }

@@ -24,7 +24,7 @@ impl Control {
         Self {
             title: reader.text("title"),
             system: reader.text("system"),
-            values: reader.texts("values"),
+            values: reader.all_texts("values"),
             observe: reader.sourced_text("observe"),
             source: reader.source(),
         }

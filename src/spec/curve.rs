@@ -108,7 +108,10 @@ impl Curve {
         ];
         reader.require(&["model"]);
         // Without its model a curve's other keys mean nothing: one finding is enough.
-        let model = reader.choice("model", &models)?;
+        let Some(model) = reader.choice("model", &models) else {
+            reader.give_up("model");
+            return None;
+        };
         let curve = match model.value {
             Model::Beta => {
                 reader.require(&["resistance", "at", "beta"]);

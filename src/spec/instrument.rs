@@ -77,10 +77,15 @@ impl Instrument {
         let thermometer = is(InstrumentKind::Thermometer);
         let multimeter = is(InstrumentKind::Multimeter);
         let gauge = is(InstrumentKind::PressureGauge);
+        if kind.is_none() {
+            // In kelvin or in percent: without a kind nobody can say.
+            reader.pass_over(&["accuracy"]);
+        }
+        let is_thermometer = kind.as_ref().is_some_and(|kind| kind.value == InstrumentKind::Thermometer);
         let hygrometer = kind.as_ref().is_some_and(|kind| kind.value == InstrumentKind::Hygrometer);
         Self {
             title: reader.text("title"),
-            accuracy: thermometer.then(|| reader.sourced("accuracy", scalar)).flatten(),
+            accuracy: is_thermometer.then(|| reader.sourced("accuracy", scalar)).flatten(),
             thermocouple: thermometer.then(|| thermocouple(reader)).flatten(),
             volts: if multimeter { Range::read_all(reader, "volts") } else { Vec::new() },
             ohms: if multimeter { Range::read_all(reader, "ohms") } else { Vec::new() },

@@ -40,8 +40,8 @@ impl Mode {
     pub(super) fn read(reader: &Reader<'_>) -> Self {
         reader.require(&["title", "system"]);
         let forces = reader.table("forces").map(|forces| read_forces(&forces));
-        let free = reader.texts("free");
-        let dont_care = reader.texts("dont_care");
+        let free = reader.all_texts("free");
+        let dont_care = reader.all_texts("dont_care");
         let unread = |key, is_read: bool| reader.has(key) && !is_read;
         Self {
             title: reader.text("title"),

@@ -3,7 +3,7 @@
 //! Because every key is asked for by name, the keys nobody asked for are the
 //! unknown ones, and the keys asked for are the words to offer instead.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 
 use toml::Spanned;
 use toml::de::{DeArray, DeTable, DeValue};
@@ -46,6 +46,10 @@ pub(super) struct Reader<'a> {
     /// The source of every value that has none of its own.
     source: Option<String>,
     asked: RefCell<Vec<&'static str>>,
+    /// Keys that have to be there and are not.
+    missing: RefCell<Vec<&'static str>>,
+    /// Whether any key has to be there.
+    has_required: Cell<bool>,
 }
 
 impl<'a> Reader<'a> {
@@ -57,7 +61,16 @@ impl<'a> Reader<'a> {
         place: Place,
         inherited: Option<String>,
     ) -> Self {
-        let mut reader = Self { file, table, name, place, source: inherited, asked: RefCell::default() };
+        let mut reader = Self {
+            file,
+            table,
+            name,
+            place,
+            source: inherited,
+            asked: RefCell::default(),
+            missing: RefCell::default(),
+            has_required: Cell::default(),
+        };
         if let Some(own) = reader.text("source") {
             reader.source = Some(own.value);
         }
@@ -118,6 +131,17 @@ impl<'a> Reader<'a> {
         Some(array.iter().filter_map(|value| self.text_of(key, value, "wanted-text")).collect())
     }
 
+    /// Several texts; `None` where one of them cannot be read.
+    pub(super) fn all_texts(&self, key: &'static str) -> Option<Vec<At<String>>> {
+        let value = self.get(key)?;
+        let Some(items) = value.get_ref().as_array() else {
+            self.wrong_type(key, value, "wanted-texts");
+            return None;
+        };
+        let all: Vec<_> = items.iter().map(|value| self.text_of(key, value, "wanted-text")).collect();
+        all.into_iter().collect()
+    }
+
     /// Text that is printed with its source.
     pub(super) fn sourced_text(&self, key: &'static str) -> Option<Sourced<String>> {
         self.sourced(key, |text| Ok(text.to_owned()))
@@ -172,6 +196,7 @@ impl<'a> Reader<'a> {
         read: impl Fn(&str) -> Result<T, Misread>,
     ) -> Option<Vec<Sourced<T>>> {
         let items = self.list(key)?;
+        self.not_empty(&items, key)?;
         // Every bad item is reported before the list as a whole is given up.
         let all: Vec<Option<Sourced<T>>> =
             items.value.iter().map(|value| self.quantity_of(key, value, &read)).collect();
@@ -196,24 +221,31 @@ impl<'a> Reader<'a> {
         Some(Sourced { value: flag, written: flag.to_string(), place, source: self.source.clone() })
     }
 
-    /// A plain number: TOML integer, float, or a string that holds one.
+    /// A plain number, an integer or a float, bare or as `{ value = 4, source = "…" }`.
     pub(super) fn number(&self, key: &'static str) -> Option<Sourced<f64>> {
         let value = self.get(key)?;
-        let plain = plain_number(value.get_ref());
-        if plain.is_none() && !value.get_ref().is_str() && !value.get_ref().is_table() {
+        if let Some(table) = value.get_ref().as_table() {
+            let inner = self.nested(key, table, self.file.place(value));
+            inner.require(&["value"]);
+            let read_value = inner.number("value");
+            inner.finish();
+            return read_value;
+        }
+        let place = self.file.place(value);
+        if let Some(number_value) = plain_number(value.get_ref()) {
+            let written = self.file.text.get(value.span()).unwrap_or_default().to_owned();
+            return Some(Sourced { value: number_value, written, place, source: self.source.clone() });
+        }
+        let quoted = value.get_ref().as_str().and_then(|text| number(text).ok().map(|_| text.trim()));
+        let Some(quoted) = quoted else {
             self.wrong_type(key, value, "wanted-number");
             return None;
-        }
-        let Some(number_value) = plain else {
-            return self.sourced(key, number);
         };
-        let written = self.file.text.get(value.span()).unwrap_or_default().to_owned();
-        Some(Sourced {
-            value: number_value,
-            written,
-            place: self.file.place(value),
-            source: self.source.clone(),
-        })
+        let message = Message::new("spec-quoted-number").with("key", key);
+        let finding = Finding::error(message, place, Message::new("wanted-bare-number"));
+        let plain = quoted.replace('−', "-");
+        self.report(finding.help(Message::new("did-you-mean").with("word", format!("{key} = {plain}"))));
+        None
     }
 
     /// One of a few words.
@@ -238,6 +270,7 @@ impl<'a> Reader<'a> {
         key: &'static str,
         words: &[(&'static str, T)],
     ) -> Option<Vec<At<T>>> {
+        self.not_empty(&self.list(key)?, key)?;
         let texts = self.texts(key)?;
         Some(texts.into_iter().filter_map(|text| self.one_of(key, text, words)).collect())
     }
@@ -305,6 +338,17 @@ impl<'a> Reader<'a> {
         None
     }
 
+    /// Reports a list in which nothing stands.
+    fn not_empty(&self, list: &At<&'a DeArray<'a>>, key: &'static str) -> Option<()> {
+        if !list.value.is_empty() {
+            return Some(());
+        }
+        let message = Message::new("spec-empty-list").with("key", key);
+        let finding = Finding::error(message, list.place.clone(), Message::new("wanted-entries"));
+        self.report(finding.help(Message::new("spec-empty-text-help")));
+        None
+    }
+
     /// Every entry of a table whose keys are the user's own, such as pin numbers.
     pub(super) fn entries(&self) -> impl Iterator<Item = (At<String>, &'a Spanned<DeValue<'a>>)> {
         (self.table.iter()).filter(|(key, _)| key.get_ref() != "source").map(|(key, value)| {
@@ -325,17 +369,17 @@ impl<'a> Reader<'a> {
         }
     }
 
-    /// Reports every one of `keys` that has to be there and is not.
+    /// Notes the `keys` that have to be there; [`finish`](Self::finish) reports those that are not.
     pub(super) fn require(&self, keys: &[&'static str]) {
+        self.pass_over(keys);
+        self.has_required.set(true);
+        let missing = keys.iter().filter(|key| !self.table.contains_key(**key));
+        self.missing.borrow_mut().extend(missing);
+    }
+
+    /// Keys that are known here, and not read because something else is wrong.
+    pub(super) fn pass_over(&self, keys: &[&'static str]) {
         self.asked.borrow_mut().extend(keys);
-        if self.file.broken {
-            return;
-        }
-        for key in keys.iter().filter(|key| !self.table.contains_key(**key)) {
-            let message = Message::new("spec-missing-key").with("name", &self.name).with("key", key);
-            let label = Message::new("wanted-key").with("key", key);
-            self.report(Finding::error(message, self.place.clone(), label));
-        }
     }
 
     /// Whether a key is there, readable or not.
@@ -343,15 +387,54 @@ impl<'a> Reader<'a> {
         self.table.contains_key(key)
     }
 
-    /// Reports every key that nobody asked for.
+    /// Reports every key that has to be there and is not, and every one that nobody asked for.
+    ///
+    /// A key that is only misspelt is one finding, about the word that stands there.
     pub(super) fn finish(&self) {
         let asked = self.asked.borrow();
-        for (key, _) in self.table.iter() {
-            if asked.iter().any(|known| known == key.get_ref()) {
-                continue;
+        let strangers: Vec<_> =
+            self.table.keys().filter(|key| !asked.iter().any(|known| known == key.get_ref())).collect();
+        self.report_missing(|key| {
+            strangers.iter().any(|word| nearest(word.get_ref(), asked.iter().copied()) == Some(key))
+        });
+        for word in strangers {
+            let place = Place { file: self.file.id, span: word.span() };
+            self.report(unknown("spec-unknown-key", &self.name, word.get_ref(), place, &asked));
+        }
+        self.says_something();
+    }
+
+    /// Gives a table up without the key that tells what its other keys are.
+    pub(super) fn give_up(&self, key: &'static str) {
+        let near = self.table.keys().find(|word| nearest(word.get_ref(), [key]).is_some());
+        match near.filter(|_| !self.table.contains_key(key)) {
+            Some(word) => {
+                let place = Place { file: self.file.id, span: word.span() };
+                self.report(unknown("spec-unknown-key", &self.name, word.get_ref(), place, &[key]));
             }
-            let place = Place { file: self.file.id, span: key.span() };
-            self.report(unknown("spec-unknown-key", &self.name, key.get_ref(), place, &asked));
+            None => self.report_missing(|_| false),
+        }
+    }
+
+    /// Reports a table in which nothing stands, though nothing in particular has to.
+    pub(super) fn says_something(&self) {
+        let empty = self.table.keys().all(|key| key.get_ref() == "source");
+        if !empty || self.has_required.get() || self.file.broken {
+            return;
+        }
+        let message = Message::new("spec-empty-table").with("name", &self.name);
+        let finding = Finding::error(message, self.place.clone(), Message::new("wanted-keys"));
+        self.report(finding.help(Message::new("spec-empty-text-help")));
+    }
+
+    fn report_missing(&self, is_misspelt: impl Fn(&str) -> bool) {
+        if self.file.broken {
+            return;
+        }
+        for key in self.missing.borrow().iter().filter(|key| !is_misspelt(key)) {
+            let message = Message::new("spec-missing-key").with("name", &self.name).with("key", key);
+            let label = Message::new("wanted-key").with("key", key);
+            self.report(Finding::error(message, self.place.clone(), label));
         }
     }
 

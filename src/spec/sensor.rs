@@ -24,6 +24,8 @@ pub struct Sensor {
     pub tolerance: Option<Sourced<Tolerance>>,
     /// The temperatures the card covers.
     pub range: Option<Sourced<Interval<Temperature>>>,
+    /// Whether a range stands there that could not be read.
+    pub range_misread: bool,
     /// How the control unit reads it.
     pub circuit: Option<Circuit>,
     /// Power that warms it by a kelvin, in still and in moving air.
@@ -84,13 +86,15 @@ impl Sensor {
         if curve.as_ref().is_some_and(|curve| !matches!(curve.value, Curve::Table { .. })) {
             reader.require(&["range"]);
         }
+        let range = reader.sourced("range", interval);
         Self {
             title: reader.text("title"),
             system: reader.text("system"),
             location: reader.sourced_text("location"),
             curve,
             tolerance: reader.table("tolerance").map(|tolerance| Tolerance::read(&tolerance)),
-            range: reader.sourced("range", interval),
+            range_misread: range.is_none() && reader.has("range"),
+            range,
             circuit: reader.table("circuit").map(|circuit| Circuit::read(&circuit)),
             dissipation: reader.table("dissipation").map(|dissipation| SelfHeating::read(&dissipation)),
             pins: reader.table("pins").map(|pins| Pins::read(&pins)),

@@ -32,6 +32,8 @@ pub struct Vent {
     pub cabin: Option<Sourced<Temperature>>,
     /// How humid the cabin air is.
     pub cabin_humidity: Option<Sourced<Ratio>>,
+    /// Whether one of both stands there that could not be read.
+    pub cabin_misread: bool,
     /// The thermometer that the airs are measured with.
     pub thermometer: Option<At<String>>,
     /// The hygrometer that they are measured with.
@@ -65,7 +67,12 @@ impl Vent {
             "position",
         ];
         reader.require(&needed);
+        let cabin = reader.sourced("cabin", scalar);
+        let cabin_humidity = reader.sourced("cabin_humidity", ratio);
+        let unread = |key, is_read: bool| reader.has(key) && !is_read;
         Self {
+            cabin_misread: unread("cabin", cabin.is_some())
+                || unread("cabin_humidity", cabin_humidity.is_some()),
             title: reader.text("title"),
             system: reader.text("system"),
             duty: reader.sourced("duty", toleranced),
@@ -75,8 +82,8 @@ impl Vent {
             humidity: reader.sourced("humidity", interval),
             humidity_step: reader.sourced("humidity_step", ratio),
             evaporator: reader.sourced("evaporator", interval),
-            cabin: reader.sourced("cabin", scalar),
-            cabin_humidity: reader.sourced("cabin_humidity", ratio),
+            cabin,
+            cabin_humidity,
             thermometer: reader.text("thermometer"),
             hygrometer: reader.text("hygrometer"),
             positions: reader.tables("position").iter().map(Position::read).collect(),

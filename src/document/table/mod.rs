@@ -15,6 +15,7 @@ mod panel;
 mod refrigerant;
 pub(in crate::document) mod sensor;
 mod solenoid;
+mod text;
 mod thermocouple;
 mod transducer;
 mod vent;
@@ -190,6 +191,8 @@ fn kinds(model: &Model) -> Vec<Kind<'_>> {
         Kind { name: "transducer", ids: ids(&model.transducers), table: transducer::of_transducer },
         Kind { name: "card", ids: ids(&model.cards), table: sensor::of_card },
         Kind { name: "modes", ids: ids(&model.mode_sets), table: modes::of_system },
+        // A system has no other table.
+        Kind { name: "system", ids: ids(&model.mode_sets), table: modes::of_system },
         Kind { name: "stuck-at", ids: ids(&model.mode_sets), table: modes::of_stuck },
         Kind { name: "panel", ids: ids(&model.panels), table: panel::of_panel },
         Kind { name: "instrument", ids: thermocouple::ids(model), table: thermocouple::of_thermometer },
@@ -251,7 +254,8 @@ fn not_over_temperature(ask: &Ask<'_>) -> Result<(), Message> {
     Err(Message::new("run-table-not-over-temperature").with("id", ask.id))
 }
 
-/// The temperatures of the rows: from one end to the other, a step apart.
+/// The temperatures of the rows: from one end to the other, a step apart; the last step may
+/// be shorter.
 ///
 /// # Errors
 /// When the ends change places or lie outside what is known of the thing, or
@@ -266,15 +270,16 @@ fn temperatures(
     usual_step: TemperatureDifference,
 ) -> Result<Vec<Temperature>, Message> {
     let (from, to) = (ask.from.unwrap_or(usual.low), ask.to.unwrap_or(usual.high));
-    if from > to {
-        return Err(Message::new("run-table-reversed").with("from", from).with("to", to));
-    }
+    let shown = Temperature::to_hundredths;
     if let Some(end) = [from, to].into_iter().find(|end| !known.contains(end)) {
         return Err(Message::new("run-table-outside")
-            .with("at", end)
+            .with("at", shown(end))
             .with("id", id)
-            .with("low", known.low)
-            .with("high", known.high));
+            .with("low", shown(known.low))
+            .with("high", shown(known.high)));
+    }
+    if from > to {
+        return Err(Message::new("run-table-reversed").with("from", shown(from)).with("to", shown(to)));
     }
     let step = ask.step.unwrap_or(usual_step);
     let many = (to.celsius() - from.celsius()) / step.kelvins();
@@ -284,5 +289,33 @@ fn temperatures(
     let hair = 1e-9;
     let counted = std::iter::successors(Some(0.0), |index| Some(index + 1.0));
     let within = counted.take_while(|index| *index <= many + hair);
-    Ok(within.map(|index| Temperature::from_celsius(from.celsius() + index * step.kelvins())).collect())
+    let at = |index: f64| Temperature::from_celsius(from.celsius() + index * step.kelvins());
+    let mut all: Vec<Temperature> = within.map(at).collect();
+    // The upper end is a row of its own where the steps do not meet it.
+    if many - libm::floor(many + hair) > hair {
+        all.push(to);
+    }
+    Ok(all)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::Interval;
+
+    fn rows(step: f64) -> Vec<f64> {
+        let whole = Interval { low: Temperature::from_celsius(-20.0), high: Temperature::from_celsius(60.0) };
+        let step = TemperatureDifference::from_kelvins(step);
+        let rows = temperatures(&Ask::default(), ("demo", whole, whole), step);
+        rows.expect("a table").into_iter().map(Temperature::celsius).collect()
+    }
+
+    #[test]
+    fn the_upper_end_is_the_last_row_once() {
+        assert_eq!(rows(40.0), [-20.0, 20.0, 60.0]);
+        assert_eq!(rows(30.0), [-20.0, 10.0, 40.0, 60.0]);
+        assert_eq!(rows(1000.0), [-20.0, 60.0]);
+        // A tenth is no binary number, and 800 of them are still no row more.
+        assert_eq!(rows(0.1).len(), 801);
+    }
 }

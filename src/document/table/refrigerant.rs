@@ -157,7 +157,8 @@ fn at_rest(
     let limits = by(of.low_gauge.as_ref()).or_else(|| by(of.high_gauge.as_ref()))?;
     let absolute = site?.absolute(reading?).ok()?;
     let rest = of.fluid.at_rest(absolute, at, of.at_rest?, &limits).ok()?;
-    let window = rest.proven()?;
+    // Convex saturation can leave a sliver on one side, which a system at saturation never shows.
+    let window = rest.proven().filter(|window| window.contains(&rest.expected.nominal))?;
     Some(Interval { low: site?.gauge(window.low), high: site?.gauge(window.high) })
 }
 

@@ -41,12 +41,13 @@ fn coil_temperatures(id: &str, coil: &Coil, ask: &Ask<'_>) -> Result<Option<Inte
     let low = ask.from.or(own.map(|own| own.low)).or(ask.to);
     let high = ask.to.or(own.map(|own| own.high)).or(ask.from);
     let Some((low, high)) = low.zip(high) else { return Ok(None) };
-    if low > high {
-        return Err(Message::new("run-table-reversed").with("from", low).with("to", high));
-    }
+    let shown = Temperature::to_hundredths;
     if let Some(end) = [low, high].into_iter().find(|end| !DOMAIN.contains(end)) {
-        let message = Message::new("run-table-outside").with("at", end).with("id", id);
-        return Err(message.with("low", DOMAIN.low).with("high", DOMAIN.high));
+        let message = Message::new("run-table-outside").with("at", shown(end)).with("id", id);
+        return Err(message.with("low", shown(DOMAIN.low)).with("high", shown(DOMAIN.high)));
+    }
+    if low > high {
+        return Err(Message::new("run-table-reversed").with("from", shown(low)).with("to", shown(high)));
     }
     Ok(Some(Interval { low, high }))
 }
@@ -189,8 +190,8 @@ impl Bench<'_> {
                 &Message::new("table-note-solenoid-limits")
                     .with("low", battery.low)
                     .with("high", battery.high)
-                    .with("cold", coil.low)
-                    .with("hot", coil.high),
+                    .with("cold", coil.low.to_hundredths())
+                    .with("hot", coil.high.to_hundredths()),
             )
         });
         let least = self.driver.battery.zip(self.resistances()).and_then(|(battery, ohms)| {

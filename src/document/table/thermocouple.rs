@@ -34,14 +34,14 @@ pub(super) fn of_thermometer(
     let domain = wire.domain();
     if let Some(bay) = ask.bay.filter(|bay| !domain.contains(bay)) {
         return Err(Message::new("run-junction-outside")
-            .with("at", bay)
+            .with("at", bay.to_hundredths())
             .with("id", id)
-            .with("low", domain.low)
-            .with("high", domain.high));
+            .with("low", domain.low.to_hundredths())
+            .with("high", domain.high.to_hundredths()));
     }
     let bay = ask.bay;
     let note = match bay {
-        Some(bay) => words.say(&Message::new("table-junction-at").with("at", bay)),
+        Some(bay) => words.say(&Message::new("table-junction-at").with("at", bay.to_hundredths())),
         None => words.word("table-junction-ice"),
     };
     Ok(Table {

@@ -27,6 +27,7 @@ impl<'a> Reader<'a> {
         read: impl Fn(&str) -> Result<T, Misread>,
     ) -> Option<Vec<Sourced<T>>> {
         let list: At<_> = self.list(key)?;
+        self.not_empty(&list, key)?;
         // Every bad entry is reported before the list as a whole is given up.
         let all: Vec<_> = list.value.iter().map(|value| self.quantity_of(key, value, &read)).collect();
         all.into_iter().collect()

@@ -91,6 +91,12 @@ pub(in crate::spec) fn finding(key: &str, written: &str, misread: &Misread, plac
         Reason::NegativeTolerance => {
             Finding::error(message("misread-negative"), place, Message::new("wanted-zero-or-more"))
         }
+        Reason::Negative => {
+            Finding::error(message("misread-below-zero"), place, Message::new("wanted-zero-or-more"))
+        }
+        Reason::Exponent => {
+            Finding::error(message("misread-exponent"), place, Message::new("wanted-written-out"))
+        }
         Reason::ToleranceTooLarge => Finding::error(
             message("misread-tolerance-too-large"),
             place,
