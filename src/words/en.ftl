@@ -941,46 +941,47 @@ table-displacement = displacement %
 table-step = step
 table-bypass = relay
 table-across-motor = V motor
-table-battery-low = battery low
-table-battery-high = battery high
+table-at-battery = { $what } at { $battery }
 table-heat = W series
 table-to-ground = V switched to ground
 table-of-limit = % of limit
-table-note-coil = Ω: key off, unmated, lead resistance taken off. A: the greatest there can be, always on.
+table-note-coil = Ω: key off, unmated, lead resistance taken off. A: always on, no drop in the switch.
 table-note-battery = Battery { $low } to { $high }.
 table-note-nominal-battery = Nominal: battery { $nominal }.
 table-note-isolation = Coil to case: { $least } or more.
 table-note-solenoid-nominal = Nominal: battery { $battery }, coil at { $at }.
 table-note-solenoid-limits = Limits: battery { $low } to { $high }, coil { $cold } to { $hot }.
-table-note-ceiling = With { $battery } and a hot coil of { $resistance } no duty makes more than { $most }.
+table-note-ceiling = With { $battery } no duty makes more than (Vb − Vs)/R, with the least Vs of { $drop }: { $most } with a good hot coil of { $least }, { $fewest } with one of { $greatest }.
 table-note-less-displacement = More current means less displacement.
 table-note-more-displacement = More current means more displacement.
 table-note-no-timing = Inductance or frequency NOT GIVEN: no ripple; the mean holds where the current never stops between pulses, and is higher where it does.
 table-note-averaging = V averaging: across the coil, with the nominal coil; duty × battery only for a clean square wave.
-table-note-hottest = With { $battery } the series element is hottest at { $percent } % of the battery, { $volts } V across the motor: { $watts } W at most. Burn hazard.
-table-note-no-wiring = Wiring NOT GIVEN: heat without the wires’ share, which only lessens it.
-table-note-low-side = Measure across the motor. To ground its feed terminal reads the battery at every step, also when it is stopped; its switched terminal reads what it does not get.
-table-note-high-side = Measure across the motor: a lifted ground shows in no reading to ground.
+table-note-hottest = With { $battery } and nominal wires the transistor is hottest at { $percent } % of the battery, { $volts } V across the motor: no more than { $watts } W. Burn hazard.
+table-note-hottest-step = With { $battery } the resistors are hottest at step { $step }: { $watts } W, everything nominal. Burn hazard.
+table-note-no-wiring = Wiring NOT GIVEN: volts and heat without the share of the wires, which only lessens them.
+table-note-low-side = Measure across the motor. To ground, the terminal on the feed side reads the battery at every step, also with the motor stopped; the terminal on the switched side reads the battery less the volts across the motor.
+table-note-high-side = Measure across the motor. With its ground lost, both terminals read the same to ground, and the motor stands still.
 table-note-wire-listed = Max: the greatest that the cable standard allows. Nominal: solid copper.
 table-note-wire-gauge = Nominal: solid copper of this gauge; a stranded wire has a few percent more. Max NOT GIVEN: the cable standard knows no gauge numbers.
 table-note-wire-theory = Theoretical: solid copper of the nominal size; a real wire has 3 to 15 % more. Max NOT GIVEN: size or class is not the cable standard’s.
 table-note-wire-drop = A drop is only there while the current flows.
 table-formula-copper = R = R₁ (1 + α (t − 20 °C)) / (1 + α (t₁ − 20 °C)), α = 0.00393 /K at 20 °C (IEC 60028). Limits: the ends of the tolerance of R₁.
-table-formula-ceiling = A = Vb / R: least from the lowest battery and the greatest R, greatest from the highest battery and the least R (Ohm’s law).
-table-formula-switched = L di/dt = v − R i, solved over a settled period: v = Vb − Vs while on, −Vf while off, none once the current is gone; ripple from the exponentials of L/R (checked against a simulation in time).
-table-formula-continuous = A = (D (Vb − Vs) − (1 − D) Vf) / R, the mean while the current never stops.
-table-formula-mean-window = Limits of A: least and greatest over every combination of the ends of battery, drops and R; inductance and frequency as given.
-table-formula-averaging = V averaging = R × mean A: an inductance takes no mean voltage.
-table-formula-displacement = Displacement: straight lines between the points of the spec; – beyond them.
-table-formula-step = V motor = step × battery, measured across the motor.
-table-formula-resistors = V motor from Vb − Vm = R A(Vm), with R the step’s resistor and the wires (Kirchhoff’s voltage law).
-table-formula-motor = A = A₀ (Vm/V₀)ⁿ with A₀ at V₀ (a model; n about 1.7 for a blower wheel is common practice, no source).
-table-formula-heat = W series = (Vb − Vm − wires) A; hottest at Vm/Vb = n/(n + 1).
+table-formula-ceiling = I (column A) = Vb/R: least from the lowest battery and the greatest R, greatest from the highest battery and the least R (Ohm’s law).
+table-formula-switched = L dI/dt = v − R I, solved over a settled period: v = Vb − Vs while on, −Vf while off, none once the current is gone; column A is the mean of I, never below 0 A; ripple from the exponentials of L/R (checked against a simulation in time).
+table-formula-continuous = I (column A) = (D (Vb − Vs) − (1 − D) Vf)/R, the mean while the current never stops, not below 0 A; D duty, Vs drop in the switch, Vf drop of the diode.
+table-formula-mean-window = Limits of the mean current: least and greatest over every combination of the ends of battery, drops and R; inductance and frequency as given.
+table-formula-averaging = V averaging = R × mean current: an inductance takes no mean voltage.
+table-formula-displacement = Displacement: straight lines between the points of the spec; beyond them only that it is no more (≤) or no less (≥) than at the last of them.
+table-formula-step = V motor = step × battery, measured across the motor. Limits of Vm/Vb: the tolerance of the step, at any battery.
+table-formula-resistors = V motor from Vb − Vm = R I(Vm), with R the resistor of the step and the wires (Kirchhoff’s voltage law). Limits of Vm/Vb: least and greatest over both ends of the battery and of the resistor; motor and wires nominal.
+table-formula-motor = I (column A) = I₀ (Vm/V₀)ⁿ with I₀ at V₀ (a model; n about 1.7 for a blower wheel is common practice, no source).
+table-formula-heat = W series = (Vb − Vm − Rw I) I, with Rw the wires; greatest where (n + 1) Vm + 2 n Rw I = n Vb (derivative zero).
+table-formula-heat-resistors = W series = (Vb − Vm − Rw I) I, with Rw the wires: the heat of the resistor of the step.
 table-formula-bypass = Relay: Vb less the relay’s drop and the wires’.
-table-formula-wire-nominal = Ω nominal = n l ρ/A (1 + α (t − 20 °C)), ρ = 1/58 Ω mm²/m, α = 0.00393 /K (IEC 60028); n conductors of length l.
-table-formula-wire-gauge = A = π d²/4, d = 0.127 mm × 92^((36 − gauge)/39) (ASTM B258; formula from memory, checked against a printed table).
+table-formula-wire-nominal = Ω nominal = n l ρ/S (1 + α (t − 20 °C)), ρ = 1/58 Ω mm²/m, α = 0.00393 /K (IEC 60028); n conductors of length l and section S.
+table-formula-wire-gauge = S = π d²/4, d = 0.127 mm × 92^((36 − gauge)/39) (ASTM B258; formula from memory, checked against a printed table).
 table-formula-wire-greatest = Ω max = the same with the greatest resistance at 20 °C of IEC 60228 (plain copper, as cable makers quote it; class 5 and 6 from 10 mm² up from memory).
-table-formula-wire-drop = V = A × Ω (Ohm’s law).
+table-formula-wire-drop = V = I × Ω, with I the current of the inputs (Ohm’s law).
 
 ## Faults and judgements, on a screen
 
