@@ -47,10 +47,8 @@ pub(super) fn text(words: &Words, table: &Table) -> io::Result<()> {
     for note in &table.notes {
         say(note)?;
     }
-    let heads = table.columns.iter().map(|column| column.head.clone()).collect();
-    let cells =
-        |row: &Vec<Cell>| table.columns.iter().zip(row).map(|(column, cell)| column.text(cell)).collect();
-    let lines: Vec<Vec<String>> = [heads].into_iter().chain(table.rows.iter().map(cells)).collect();
+    let heads: Vec<String> = table.columns.iter().map(|column| column.head.clone()).collect();
+    let lines: Vec<Vec<String>> = [heads].into_iter().chain(table.texts()).collect();
     let widths: Vec<usize> = (0..table.columns.len())
         .map(|index| lines.iter().map(|line| line[index].chars().count()).max().unwrap_or(0))
         .collect();

@@ -821,14 +821,21 @@ table-count = counts
 table-count-step = K per count
 table-still = K by own current, still air
 table-moving = K by own current, moving air
-table-looks-broken-below = Below { $at } the control unit takes a good sensor for open or shorted.
-table-looks-broken-above = Above { $at } the control unit takes a good sensor for open or shorted.
+table-looks-broken-below = Below { $at } the control unit may take a good sensor for { $looks }: worst case over all tolerances (nominal: below { $nominal }).
+table-looks-broken-above = Above { $at } the control unit may take a good sensor for { $looks }: worst case over all tolerances (nominal: above { $nominal }).
+table-looks-broken-below-nominal = Below { $at } the control unit takes a nominal sensor for { $looks }; worst case NOT GIVEN or outside the curve.
+table-looks-broken-above-nominal = Above { $at } the control unit takes a nominal sensor for { $looks }; worst case NOT GIVEN or outside the curve.
+table-open = open
+table-shorted = shorted
+table-beyond-range = That lies beyond the range of the sensor.
 table-formula-counts = Counts: V/Vref × (2ᵇ − 1), rounded (common practice, no source); K per count from the slope of V/Vref.
+table-note-counts-unloaded = Counts are those without a meter on the pin.
 table-formula-self-heating = Own current: the ΔT for which V²/R of the warmed sensor is δ ΔT, with δ the dissipation constant (its definition, IEC 60539-1, number from memory).
 table-formula-beta = R = R₀ exp[B (1/T − 1/T₀)], T in kelvin: two-parameter thermistor formula (common practice; checked against component makers' worked figures).
 table-formula-steinhart-hart = 1/T = a + b ln R + c (ln R)³, T in kelvin, R in ohms (Steinhart and Hart, Deep-Sea Research 15, 1968; title from memory).
-table-formula-points = Between points: monotone cubic of ln R over 1/T, through every point (checked against dropped rows of published tables).
+table-formula-points = Between points: monotone cubic Hermite pieces of ln R over 1/T, through every point (Fritsch and Carlson, SIAM J. Numer. Anal. 17, 1980, 238; titles from memory); slope at a point: weighted harmonic mean of the slopes on either side (Fritsch and Butland, SIAM J. Sci. Stat. Comput. 5, 1984, 300), at an end by the three-point formula of the two nearest pieces, held to the direction and to three times the slope of its own piece (checked against dropped rows of published tables).
 table-formula-tolerance-rated = Limits of R: R (1 ± δR) (R/R₀)^(± δB), the exact corners of the tolerances of R and B.
+table-formula-tolerance-plain = Limits of R: R (1 ± δR) at every temperature.
 table-formula-tolerance-temperature = Limits of R: the curve at T + δT and at T − δT.
 table-formula-steinhart-hart-4 = 1/T = a + b L + c L² + d L³ with L = ln(R/R₀), T in kelvin; R₀ is 1 Ω where no resistance is given (checked against published coefficients).
 table-formula-platinum = R = R₀ (1 + A t + B t²), below 0 °C + C (t − 100) t³ besides, t in °C; A = 3.9083·10⁻³, B = −5.775·10⁻⁷, C = −4.183·10⁻¹² (IEC 60751).
@@ -838,6 +845,9 @@ table-formula-tolerance-columns = Limits of R: the least and greatest columns of
 table-formula-pull-up = V = Vref R / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-up (Kirchhoff's laws).
 table-formula-pull-down = V = Vref Rp / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-down (Kirchhoff's laws).
 table-formula-window = Limits of V: least and greatest over every combination of the ends of all tolerances; limits are rounded inward.
+table-formula-slope = %/K = 100 (dR/dT)/R, from the derivative of the curve.
+table-formula-plausible = Plausible: V/Vref without a meter between the two parts of the reference in the inputs; solved for the temperature at which its limits leave them.
+table-formula-loaded = With the meter its input resistance Rm lies across the pin and the return: in the formula of V, R ∥ Rm stands for R of a pull-up circuit, Rp ∥ Rm for Rp of a pull-down one.
 
 table-yes = yes
 table-no = no
@@ -926,11 +936,13 @@ table-stays-dry = no
 table-undecided = undecided
 table-fog = fog
 table-held = evaporator control
+table-held-least = min: evaporator control
 table-formula-moist-air = W = 0.621945 pw/(p − pw), h = 1.006 t + W (2501 + 1.86 t) in kJ per kg of dry air; saturation over water, below 0.01 °C over ice, by Hyland and Wexler (ASHRAE Handbook Fundamentals 2017, chapter 1, equations 5, 6, 20, 22, 30).
 table-formula-mixed-air = Inlet: outside and cabin air by mass of dry air, W = x Wout + (1 − x) Wcabin, h likewise.
-table-formula-outlet = Outlet: h less the duty. Dry where that leaves less than { $humidity } relative humidity; otherwise water settles and the air leaves at { $humidity } (the spec's assumption). The heat of the settled water is left out: about 2 % of the duty.
-table-formula-outlet-window = Limits of the outlet: corners of thermometer, hygrometer and duty, rounded inward. NOT GIVEN (–) without all three. Marked evaporator control: the duty would cool below what the evaporator is held at, so it is not reached and no figure is given.
-table-formula-dripping = Dripping: yes where the dew point is above every temperature of the evaporator, no where it is below every one; undecided between, or within the instruments' limits.
+table-formula-outlet = Outlet: h less the duty. Dry where that leaves less than { $humidity } relative humidity; otherwise water settles and the air leaves at { $humidity } (the assumption of the spec).
+table-formula-settled = The heat that the settled water takes along is left out: in these rows up to { $percent } % of the duty, W c t/q with W settled, c = 4.186 kJ/(kg K) of water, t the outlet in °C, q the duty. With it the air would leave colder.
+table-formula-outlet-window = Limits of the outlet: corners of thermometer, hygrometer and duty, rounded inward. NOT GIVEN (–) without all three. Marked “min: evaporator control”: the corner lies below what the evaporator is held at, and that stands as the least. Marked “evaporator control”: so does the nominal outlet; it is not reached and no figure is given.
+table-formula-dripping = Dripping: yes where the dew point of the inlet is above every temperature that the evaporator is held at, no where it is below every one; undecided between, or within the limits of the instruments, also where the nominal duty would settle some water.
 table-duty = duty %
 table-ripple = ripple
 table-conduction = current

@@ -56,10 +56,7 @@ mod tests {
     fn shown(id: &str) -> (Table, Vec<Vec<String>>) {
         let table =
             table::of(&demo(), &Words::english(), &Ask { id, ..Ask::default() }).expect("it has a table");
-        let cells = |row: &Vec<Cell>| {
-            table.columns.iter().zip(row).map(|(column, cell)| column.text(cell)).collect::<Vec<_>>()
-        };
-        let rows = table.rows.iter().map(cells).collect();
+        let rows = table.texts();
         (table, rows)
     }
 

@@ -8,6 +8,7 @@ mod actuator;
 mod blower;
 mod coded;
 mod coil;
+mod digits;
 mod driver;
 mod light;
 mod modes;
@@ -73,6 +74,8 @@ pub struct Column {
     pub head: String,
     /// How its numbers are shown on a screen.
     pub show: Show,
+    /// Whether it is one of the three columns of a band, which have their digits together.
+    of_band: bool,
 }
 
 /// How the numbers of a column become text.
@@ -102,10 +105,11 @@ pub enum Cell {
 impl Column {
     /// A column with this name, head and form.
     pub fn new(key: impl Into<Cow<'static, str>>, head: impl Into<String>, show: Show) -> Self {
-        Self { key: key.into(), head: head.into(), show }
+        Self { key: key.into(), head: head.into(), show, of_band: false }
     }
 
-    /// Least, nominal and greatest of one quantity; limits are rounded inward.
+    /// Least, nominal and greatest of one quantity; limits are rounded inward, to digits that
+    /// their window decides.
     #[must_use]
     pub fn band(
         words: &Words,
@@ -120,11 +124,12 @@ impl Column {
         ];
         std::array::from_fn(|index| {
             let (word, rounding) = heads[index];
-            Self::new(keys[index], format!("{symbol} {}", words.word(word)), form(rounding))
+            let head = format!("{symbol} {}", words.word(word));
+            Self { of_band: true, ..Self::new(keys[index], head, form(rounding)) }
         })
     }
 
-    /// A cell of this column as text.
+    /// A cell of this column as text, by itself: [`Table::texts`] knows the windows.
     #[must_use]
     pub fn text(&self, cell: &Cell) -> String {
         match (cell, self.show) {
