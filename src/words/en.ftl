@@ -397,7 +397,7 @@ fact-table = Table, points
 fact-tolerance = Tolerance
 fact-tolerance-resistance = Tolerance of R
 fact-tolerance-class = Tolerance class (IEC 60751)
-fact-tolerance-at = … holds at
+fact-tolerance-at = Tolerance of R given at
 fact-tolerance-beta = Tolerance of B
 fact-circuit = Circuit
 fact-pull-up = Pull-up resistor
@@ -413,7 +413,7 @@ fact-reader = Other reader's resistor
 fact-reader-reference = Other reader's reference
 fact-return-offset = Return above ground
 fact-bits = Converter, bits
-fact-plausible = Taken for a sensor
+fact-plausible = Plausible, of the reference
 fact-dissipation-still = Dissipation, still air
 fact-dissipation-moving = Dissipation, moving air
 fact-range = Range
@@ -425,7 +425,7 @@ fact-signal-pin = Signal pin
 fact-return-pin = Return pin
 fact-ground-pin = Ground pin
 fact-reference-pin = Reference pin
-fact-motor-pin = Motor pin
+fact-motor-pin = Pin of the motor
 fact-contact-pin = Contact pin
 fact-common-pin = Common pin of the contacts
 fact-moves = Moves
@@ -433,6 +433,7 @@ fact-track = Track of the potentiometer
 fact-track-ends = Resistance at each end of the track
 fact-wiper-contact = Contact of the wiper
 fact-wiper-load = Load on the wiper
+fact-wiper-load-to = Load on the wiper, to
 fact-stop-low = Low stop, V/Vref
 fact-stop-high = High stop, V/Vref
 fact-stop-nominal = Nominal stop, V/Vref
@@ -448,7 +449,7 @@ fact-free-run-current = Motor current, free run
 fact-plain-dc = Direct-current motor without electronics
 fact-recalibration = Learning the stops again
 fact-photocurrent = Photocurrent
-fact-photocurrent-at = … at
+fact-photocurrent-at = Photocurrent given at
 fact-photocurrent-tolerance = Tolerance of photocurrent
 fact-dark-current = Dark current, at most
 fact-load-resistor = Load resistor
@@ -459,7 +460,7 @@ fact-line-high-pressure = High end, pressure
 fact-line-high-ratio = High end, V/Vref
 fact-span-accuracy = Accuracy, of the span
 fact-clamp = Ends of the output
-fact-wire = Wire
+fact-wire = Wire of the pin
 fact-view = View of connector
 fact-side = Side of connector
 fact-accuracy = accuracy
@@ -467,10 +468,10 @@ fact-volts = volts
 fact-ohms = ohms
 fact-digit = digit
 fact-input = Meter input
-fact-control-values = Values
-fact-control-observe = How to see it
-fact-mode-forces = Forced
-fact-mode-time = Time limit
+fact-control-values = Values of the control point
+fact-control-observe = How to see the control point
+fact-mode-forces = Forced by the mode
+fact-mode-time = Time limit of the mode
 fact-panel-celsius = Scale in °C
 fact-panel-fahrenheit = Scale in °F
 fact-panel-low-mark = Lower end means
@@ -519,7 +520,7 @@ fact-feed-pin = Feed pin
 fact-coil-temperature = Coil temperature
 fact-isolation = Coil to case
 fact-motor-current = Motor current
-fact-motor-voltage = … at volts across it
+fact-motor-voltage = Motor current given at
 fact-motor-exponent = Exponent of the current
 fact-blower-control = Control
 fact-blower-resistors = Resistors of the steps
@@ -696,6 +697,7 @@ caution-wiring = Key off before mating or unmating. No ohms on a powered circuit
 caution-around = Airbag and belt-tensioner wiring is not probed, not ohmed, not unplugged. Orange high-voltage cables are out of bounds. Keep clear of belts, hot parts, and fans that start by themselves. Vehicle chocked, exhaust extracted.
 
 caution-refrigerant = Refrigerant is under pressure, freezes skin and eyes, displaces air; some of it burns, R-744 runs at very high pressure. Only licensed people with recovery equipment connect gauges and open a circuit.
+caution-transducer = The transducer stays screwed in: it holds back refrigerant under pressure. Measure at its plug only.
 
 ## The run
 
@@ -735,6 +737,7 @@ run-table-step = a step of { $step } gives no table
 run-table-no-step = the table of `{ $id }` has no steps of temperature: leave `--step` out
 run-table-no-temperatures = the table of `{ $id }` does not depend on temperature: leave `--from` and `--to` out
 run-table-not-over-temperature = the figures of `{ $id }` do not run over temperature: leave out --from, --to and --step
+run-table-no-bay = the figures of `{ $id }` do not depend on the temperature of the bay: leave out --at
 run-table-no-meter = Volts without the load of a meter.
 run-table-meter = Volts with a { $input } meter.
 run-bay-outside = { $at } lies outside the range of sensor `{ $id }`, { $low } to { $high }: its rows print without a window
@@ -872,7 +875,7 @@ table-modes-alone = Only { $mode } forces: { $values }.
 table-modes-never-forced = No mode forces: { $values }.
 table-modes-hidden = No mode exposes a control point stuck at: { $values }.
 table-modes-none-hidden = Every control point stuck at any of its values is exposed by a mode.
-table-formula-smallest-set = Smallest set: the fewest modes of which one or more force each forced value of each control point; all sets are searched for up to { $most } modes, and of several the first by the order of the modes is taken (set covering, own search).
+table-formula-smallest-set = Smallest set: the fewest modes of which one or more force each forced value of each control point; all sets are searched for up to { $most } modes, and of several the first by the order of the modes is taken (own search).
 table-formula-stuck-at = A control point stuck at a value is exposed by each mode that forces another value of it; free and don’t care expose nothing (common practice, no source).
 table-panel-end = end
 table-panel-low = lower
@@ -886,17 +889,20 @@ table-panel-difference = °C less °F, K
 table-panel-agrees = agrees
 table-panel-conversions = The two scales are conversions of each other, within the rounding of their digits.
 table-panel-separate = The two scales are no conversions of each other: neither may be computed from the other.
-table-panel-spans = From end to end { $celsius } K in °C, and { $fahrenheit } °F = { $kelvins } K in °F.
+table-panel-spans = Span: { $celsius } °C on the one scale; { $fahrenheit } °F = { $kelvins } K on the other.
 table-panel-one-scale = One scale only: the other one is not computed from it.
 table-formula-scales = t/°C = (t/°F − 32) / 1.8; a difference of 1 K is 1.8 °F (definitions of the scales).
-table-formula-scales-agree = An end agrees where both differ by no more than half of the larger one of the two last digits shown.
+table-formula-scales-agree = The two readings of an end agree where their difference is no more than half a step of the last digit shown, in °C or °F, whichever step is larger.
 table-head-ice = from ice
 table-head-bay = from bay
 table-junction-ice = Cold junction at 0 °C; with --at also for a cold junction at bay temperature.
 table-junction-at = “From bay”: cold junction at { $at }, as on a voltmeter in the bay; “from ice”: at 0 °C.
-table-formula-thermocouple = E(t) = Σ cᵢ tⁱ, t in °C; for type K above 0 °C also a₀ exp[a₁ (t − a₂)²] (ITS-90 reference functions: NIST Monograph 175, IEC 60584-1).
+table-formula-thermocouple = E(t) = Σ cᵢ tⁱ, t in °C; for type K above 0 °C also a₀ exp[a₁ (t − a₂)²] (ITS-90 reference functions: coefficients of NIST Monograph 175, SRD 60, the table of type { $type }; identical in IEC 60584-1). In this program: src/physics/thermocouple.rs.
 table-formula-junction = With the cold junction at t₀: E(t) − E(t₀). EMFs add, temperatures do not.
 table-site = Gauge readings at this site: air pressure { $pressure } kPa of the standard atmosphere, ± { $weather } kPa with the weather (common practice, no source).
+table-note-gauges-by-scale = Superheat by the suction gauge, subcooling by the discharge gauge; at rest by the suction gauge where the reading is on its scale, else by the discharge gauge.
+table-note-gauge-scale = { $gauge }: on its scale up to { $full }.
+table-note-gauge-missing = { $gauge } NOT GIVEN: – where only it could tell.
 table-no-site = Gauge readings NOT GIVEN: the shop's elevation is not known, and sea level is not assumed.
 table-air-site = At the air pressure of this site, { $pressure } kPa (standard atmosphere).
 table-no-air-site = Figures NOT GIVEN: the shop's elevation is not known, and sea level is not assumed.
@@ -916,11 +922,13 @@ table-source-r134a = ancillary of CoolProp 8.0.0 to J. Phys. Chem. Ref. Data 23 
 table-source-r1234yf = ancillary of CoolProp 8.0.0 with its third exponent read as 2, to Int. J. Thermophys. (2022), −34 °C to 80 °C
 table-source-r744 = ancillary of CoolProp 8.0.0 to J. Phys. Chem. Ref. Data 25 (1996) 1509, −30 °C to the critical point
 table-formula-saturation = Saturation of { $fluid }: p = pc exp[(Tc/T) Σ nᵢ θ^tᵢ], θ = 1 − T/Tc ({ $source }); good to ± { $limit } of the absolute pressure.
+table-formula-saturation-terms = { $fluid }: Tc = { $temperature } K, pc = { $pressure } kPa; nᵢ (tᵢ): { $terms }.
 table-formula-gauge = Gauge = absolute − air pressure; air pressure = 101.325 kPa × (1 − 2.25577 × 10⁻⁵ Z)^5.2559, Z in metres (ASHRAE Handbook Fundamentals 2017, chapter 1, equation 3). Below zero the gauge shows a vacuum: that is no fault of it.
 table-formula-suction = Suction line: saturation temperature + superheat; limits are rounded inward, and the ± beside them is not yet taken off.
 table-formula-liquid = Liquid line: saturation temperature − subcooling; limits are rounded inward, and the ± beside them is not yet taken off.
-table-formula-superheat-u = ± K of superheat and subcooling: k = 2, from gauge, weather and equation divided by dp/dT, and the thermometer, each as limit/√3 (JCGM 100:2008, 5.1.2). –: beyond the gauge's scale, or not all was given.
+table-formula-superheat-u = ± K of superheat and subcooling, rounded up: k = 2, from gauge, weather and equation divided by dp/dT, and the thermometer, each as limit/√3 (JCGM 100:2008, 5.1.2). –: beyond the scale of the gauge, or gauge, thermometer or elevation not given.
 table-formula-at-rest = At rest, soaked: readings that prove saturation, the band around it less U on either side (JCGM 106:2012, guard w = U). –: no reading could. Well below, or above: refer to licensed people; above suggests gas that does not condense (common practice, no source). It says nothing of how much liquid there is.
+table-note-above-critical = Above { $critical }, the critical temperature of { $fluid }, there is no saturation: the check at rest is void there, and in a bay near it.
 table-intake = intake
 table-outside-c = outside °C
 table-outside-f = outside °F
@@ -977,6 +985,10 @@ table-note-wire-listed = Max: the greatest that the cable standard allows. Nomin
 table-note-wire-gauge = Nominal: solid copper of this gauge; a stranded wire has a few percent more. Max NOT GIVEN: the cable standard knows no gauge numbers.
 table-note-wire-theory = Theoretical: solid copper of the nominal size; a real wire has 3 to 15 % more. Max NOT GIVEN: size or class is not the cable standard’s.
 table-note-wire-drop = A drop is only there while the current flows.
+table-note-wire-metre = One metre at 20 °C: { $nominal } nominal.
+table-note-wire-metre-greatest = One metre at 20 °C: { $nominal } nominal, { $greatest } at most.
+table-note-wire-limit = % of limit: V max as a part of the limit of { $limit }.
+table-note-wire-limit-nominal = % of limit: V nominal as a part of the limit of { $limit }, as V max is not known.
 table-formula-copper = R = R₁ (1 + α (t − 20 °C)) / (1 + α (t₁ − 20 °C)), α = 0.00393 /K at 20 °C (IEC 60028). Limits: the ends of the tolerance of R₁.
 table-formula-ceiling = I (column A) = Vb/R: least from the lowest battery and the greatest R, greatest from the highest battery and the least R (Ohm’s law).
 table-formula-switched = L dI/dt = v − R I, solved over a settled period: v = Vb − Vs while on, −Vf while off, none once the current is gone; column A is the mean of I, never below 0 A; ripple from the exponentials of L/R (checked against a simulation in time).
@@ -1149,27 +1161,31 @@ table-position = position
 table-travel = travel %
 table-contacts = contacts
 table-formula-travel = V/Vref at a percent of travel between the stops, evenly: r₀ + travel × (r₁ − r₀); back: travel = (V/Vref − r₀)/(r₁ − r₀) (common practice, no source). Limits: both stops at one end of their windows.
-table-formula-travel-loaded = V/Vref with u = a/S between the stops, S the whole track with its ends: (u + s/Rref)/(1 + s/Rref + s/Rgnd), s = Rcontact + S u (1 − u) (Kirchhoff's laws; checked against a circuit simulator). Limits: every corner of stops, track, load and contact.
+table-formula-travel-loaded = V/Vref = (u + s/Rref)/(1 + s/Rref + s/Rgnd), s = Rcontact + S u (1 − u): S is the whole track with both ends, u the part of it from its low end to the wiper, Rcontact the contact of the wiper, Rref or Rgnd the load from the wiper to reference or ground, infinite where there is none (Kirchhoff’s laws; checked against a circuit simulator). The V/Vref of the stops are turned back to u, and u runs evenly with the travel between them. Limits: every corner of stops, track, load and contact.
 table-formula-volts = V = Vref × V/Vref; limits with the reference's tolerance, rounded inward.
 table-formula-contacts = 1: contact closed, in the order { $names }.
+table-formula-contacts-stuck = “Never closes” and “never opens”: the code of each position with that one digit held at 0, or 1, and the position that has the code which then results; – where none has.
 table-formula-ladder = V/Vref = R/(R + Rp), R from pin to ground as the closed contacts leave it, Rp the pull-up (Kirchhoff’s laws; checked against a circuit simulator). Limits: every resistor at one end, the pull-up at the other, closed contacts from 0 Ω to their greatest.
-table-formula-light-pull-up = V = Vref − I R, not below 0 V; I = photocurrent × irradiance/rated irradiance. Limits: every corner, with the dark current from none to its greatest.
-table-formula-light-load = V = I R, not above Vref; I = photocurrent × irradiance/rated irradiance. Limits: every corner, with the dark current from none to its greatest.
-table-formula-transducer = V/Vref on the straight line through the two points (arithmetic). Limits: ± accuracy × span of V/Vref; the reference's tolerance is only in the volts.
+table-formula-ladder-series = Contacts, from left to right in the column, count from 0: contact 0 leads from the pin to ground, contact k from behind the first k resistors of the chain; R is the chain up to the closed contact nearest to the pin, and with none closed the whole chain and its end, or open.
+table-formula-ladder-parallel = Contacts, from left to right in the column, count from 0: each leads through its own resistor from pin to ground; 1/R is the sum over the closed ones.
+table-formula-dirty = Dirty contact: the resistance k (m − g)/(o − m) in series with it that moves the nominal reading from g, as it is, to m, the least of the next higher window; o is the reading with the contact open, k the resistance of all that is in series with it (Kirchhoff’s laws, all else nominal).
+table-formula-light-pull-up = V = Vref − I R, not below 0 V: more light, fewer volts (Kirchhoff’s voltage law); I = photocurrent × irradiance/rated irradiance (linear photodiode, common practice, no source). Limits: every corner, with the dark current from none to its greatest.
+table-formula-light-load = V = I R, not above Vref: more light, more volts (Ohm’s law); I = photocurrent × irradiance/rated irradiance (linear photodiode, common practice, no source). Limits: every corner, with the dark current from none to its greatest.
+table-formula-transducer = V/Vref on the straight line through the two points (arithmetic). Limits: ± accuracy × span of V/Vref; the reference’s tolerance is only in the volts. 1 psi = 6.894757 kPa, 1 bar = 100 kPa (definitions of the units).
 table-note-moves = Moves: { $what }.
 table-note-ends = 0 %: { $low }. 100 %: { $high }.
 table-note-no-nominal = The stops are given as windows, without nominal values.
 table-note-end-to-end = End to end, unmated: { $low } Ω to { $high } Ω, rounded inward.
-table-note-illegal = No position has: { $codes }.
+table-note-illegal = No position has these codes: { $codes }.
 table-note-stuck-open = { $contact } never closes (– is no position): { $misread }.
 table-note-stuck-closed = { $contact } never opens (– is no position): { $misread }.
 table-note-jump = From { $from } to { $to } { $count } contacts switch; for a moment { $codes } may be seen.
 table-note-gap = Smallest gap between neighbouring windows: { $gap } % of the reference, between { $lower } and { $upper }.
 table-note-overlap = No reading tells { $lower } from { $upper }.
-table-note-dirty = { $position }: contact { $contact } of { $ohms } Ω reads as { $into }.
-table-note-saturation = At the rail from { $nominal } W/m², at the earliest from { $earliest } W/m².
-table-note-saturation-nominal = At the rail from { $nominal } W/m².
-table-note-least-span = From covered to lit at least { $span }.
+table-note-dirty = A dirty contact at “{ $position }”: from { $ohms } Ω in contact { $contact } on it reads as “{ $into }”.
+table-note-saturation = Full scale from { $nominal } W/m², at the earliest from { $earliest } W/m²: more light changes nothing.
+table-note-saturation-nominal = Full scale from { $nominal } W/m²: more light changes nothing.
+table-note-least-span = From covered to lit at least { $span }, under the light that the source of this value names; the table does not say which.
 table-note-shop-light = No response under light-emitting diodes or fluorescent tubes is normal (common practice, no source).
 table-note-absolute = Pressures are absolute.
 table-note-gauge = Pressures are gauge: above the air around.

@@ -33,6 +33,9 @@ use crate::words::{Message, Words};
 /// More rows than anyone reads.
 const MOST_ROWS: f64 = 1e5;
 
+/// The kind of things whose figures depend on the temperature of the bay.
+const THERMOCOUPLES: &str = "instrument";
+
 /// What is asked for.
 #[derive(Debug, Clone, Copy, Default)]
 pub struct Ask<'a> {
@@ -192,9 +195,9 @@ fn kinds(model: &Model) -> Vec<Kind<'_>> {
         Kind { name: "transducer", ids: ids(&model.transducers), table: transducer::of_transducer },
         Kind { name: "card", ids: ids(&model.cards), table: sensor::of_card },
         Kind { name: "modes", ids: ids(&model.mode_sets), table: modes::of_system },
-        Kind { name: "stuck-at", ids: ids(&model.mode_sets), table: modes::of_stuck },
+        Kind { name: "stuck", ids: ids(&model.mode_sets), table: modes::of_stuck },
         Kind { name: "panel", ids: ids(&model.panels), table: panel::of_panel },
-        Kind { name: "instrument", ids: thermocouple::ids(model), table: thermocouple::of_thermometer },
+        Kind { name: THERMOCOUPLES, ids: thermocouple::ids(model), table: thermocouple::of_thermometer },
         Kind { name: "refrigerant", ids: ids(&model.refrigerants), table: refrigerant::of_refrigerant },
         Kind { name: "vent", ids: ids(&model.vents), table: vent::of_vent },
     ]
@@ -235,6 +238,10 @@ pub fn of(model: &Model, words: &Words, ask: &Ask<'_>) -> Result<Table, Message>
         let plain = ask.id.strip_prefix(kind.name).and_then(|rest| rest.strip_prefix('.'));
         let wanted = plain.unwrap_or(ask.id);
         if kind.ids.contains(&wanted) {
+            // Only the cold junction of a thermocouple lies in the bay.
+            if ask.bay.is_some() && kind.name != THERMOCOUPLES {
+                return Err(Message::new("run-table-no-bay").with("id", ask.id));
+            }
             return (kind.table)(model, words, wanted, ask);
         }
     }
@@ -253,7 +260,7 @@ fn not_over_temperature(ask: &Ask<'_>) -> Result<(), Message> {
     Err(Message::new("run-table-not-over-temperature").with("id", ask.id))
 }
 
-/// The temperatures of the rows: from one end to the other, a step apart.
+/// The temperatures of the rows: from one end to the other, a step apart; both ends are rows.
 ///
 /// # Errors
 /// When the ends change places or lie outside what is known of the thing, or
@@ -286,5 +293,11 @@ fn temperatures(
     let hair = 1e-9;
     let counted = std::iter::successors(Some(0.0), |index| Some(index + 1.0));
     let within = counted.take_while(|index| *index <= many + hair);
-    Ok(within.map(|index| Temperature::from_celsius(from.celsius() + index * step.kelvins())).collect())
+    let mut at: Vec<Temperature> =
+        within.map(|index| Temperature::from_celsius(from.celsius() + index * step.kelvins())).collect();
+    // The end of a range that the step does not meet is a row all the same.
+    if at.last().is_some_and(|last| to.celsius() - last.celsius() > hair * step.kelvins()) {
+        at.push(to);
+    }
+    Ok(at)
 }
