@@ -814,11 +814,12 @@ paper-remarks = Remarks
 
 ## Tables of figures, on a screen
 
-table-own-rule = the shop's own rule
+table-own-rule = the shop’s own rule
 table-min = min
 table-nominal = nominal
 table-max = max
 table-input = { $label }: { $value }  ({ $key }; { $source })
+table-input-of-instrument = { $id }, { $label }: { $value }  ({ $key }; { $source })
 table-switched = V, second resistor on
 table-count = counts
 table-count-step = K per count
@@ -834,7 +835,7 @@ table-beyond-range = That lies beyond the range of the sensor.
 table-formula-counts = Counts: V/Vref × (2ᵇ − 1), rounded (common practice, no source); K per count from the slope of V/Vref.
 table-note-counts-unloaded = Counts are those without a meter on the pin.
 table-formula-self-heating = Own current: the ΔT for which V²/R of the warmed sensor is δ ΔT, with δ the dissipation constant (its definition, IEC 60539-1, number from memory).
-table-formula-beta = R = R₀ exp[B (1/T − 1/T₀)], T in kelvin: two-parameter thermistor formula (common practice; checked against component makers' worked figures).
+table-formula-beta = R = R₀ exp[B (1/T − 1/T₀)], T in kelvin: two-parameter thermistor formula (common practice; checked against component makers’ worked figures).
 table-formula-steinhart-hart = 1/T = a + b ln R + c (ln R)³, T in kelvin, R in ohms (Steinhart and Hart, Deep-Sea Research 15, 1968; title from memory).
 table-formula-points = Between points: monotone cubic Hermite pieces of ln R over 1/T, through every point (Fritsch and Carlson, SIAM J. Numer. Anal. 17, 1980, 238; titles from memory); slope at a point: weighted harmonic mean of the slopes on either side (Fritsch and Butland, SIAM J. Sci. Stat. Comput. 5, 1984, 300), at an end by the three-point formula of the two nearest pieces, held to the direction and to three times the slope of its own piece (checked against dropped rows of published tables).
 table-formula-tolerance-rated = Limits of R: R (1 ± δR) (R/R₀)^(± δB), the exact corners of the tolerances of R and B.
@@ -844,9 +845,9 @@ table-formula-steinhart-hart-4 = 1/T = a + b L + c L² + d L³ with L = ln(R/R�
 table-formula-platinum = R = R₀ (1 + A t + B t²), below 0 °C + C (t − 100) t³ besides, t in °C; A = 3.9083·10⁻³, B = −5.775·10⁻⁷, C = −4.183·10⁻¹² (IEC 60751).
 table-formula-silicon = R = R₀ [1 + a (T − T₀) + b (T − T₀)²] (makers’ quadratic for silicon sensors).
 table-formula-tolerance-class = Limits of R: the curve at t + δt and at t − δt, with δt of the class: AA 0.1 + 0.0017 |t|, A 0.15 + 0.002 |t|, B 0.3 + 0.005 |t|, C 0.6 + 0.01 |t|, in K (IEC 60751).
-table-formula-tolerance-columns = Limits of R: the least and greatest columns of the source's own table, each interpolated by itself.
-table-formula-pull-up = V = Vref R / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-up (Kirchhoff's laws).
-table-formula-pull-down = V = Vref Rp / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-down (Kirchhoff's laws).
+table-formula-tolerance-columns = Limits of R: the least and greatest columns of the source’s own table, each interpolated by itself.
+table-formula-pull-up = V = Vref R / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-up (Kirchhoff’s laws).
+table-formula-pull-down = V = Vref Rp / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-down (Kirchhoff’s laws).
 table-formula-window = Limits of V: least and greatest over every combination of the ends of all tolerances; limits are rounded inward.
 table-formula-slope = %/K = 100 (dR/dT)/R, from the derivative of the curve.
 table-formula-plausible = Plausible: V/Vref without a meter between the two parts of the reference in the inputs; solved for the temperature at which its limits leave them.
@@ -903,9 +904,9 @@ table-site = Gauge readings at this site: air pressure { $pressure } kPa of the 
 table-note-gauges-by-scale = Superheat by the suction gauge, subcooling by the discharge gauge; at rest by the suction gauge where the reading is on its scale, else by the discharge gauge.
 table-note-gauge-scale = { $gauge }: on its scale up to { $full }.
 table-note-gauge-missing = { $gauge } NOT GIVEN: – where only it could tell.
-table-no-site = Gauge readings NOT GIVEN: the shop's elevation is not known, and sea level is not assumed.
+table-no-site = Gauge readings NOT GIVEN: the shop’s elevation is not known, and sea level is not assumed.
 table-air-site = At the air pressure of this site, { $pressure } kPa (standard atmosphere).
-table-no-air-site = Figures NOT GIVEN: the shop's elevation is not known, and sea level is not assumed.
+table-no-air-site = Figures NOT GIVEN: the shop’s elevation is not known, and sea level is not assumed.
 table-absolute = { $unit } abs
 table-gauge = { $unit } gauge
 table-mark = mark
@@ -1162,7 +1163,7 @@ table-travel = travel %
 table-contacts = contacts
 table-formula-travel = V/Vref at a percent of travel between the stops, evenly: r₀ + travel × (r₁ − r₀); back: travel = (V/Vref − r₀)/(r₁ − r₀) (common practice, no source). Limits: both stops at one end of their windows.
 table-formula-travel-loaded = V/Vref = (u + s/Rref)/(1 + s/Rref + s/Rgnd), s = Rcontact + S u (1 − u): S is the whole track with both ends, u the part of it from its low end to the wiper, Rcontact the contact of the wiper, Rref or Rgnd the load from the wiper to reference or ground, infinite where there is none (Kirchhoff’s laws; checked against a circuit simulator). The V/Vref of the stops are turned back to u, and u runs evenly with the travel between them. Limits: every corner of stops, track, load and contact.
-table-formula-volts = V = Vref × V/Vref; limits with the reference's tolerance, rounded inward.
+table-formula-volts = V = Vref × V/Vref; limits with the reference’s tolerance, rounded inward.
 table-formula-contacts = 1: contact closed, in the order { $names }.
 table-formula-contacts-stuck = “Never closes” and “never opens”: the code of each position with that one digit held at 0, or 1, and the position that has the code which then results; – where none has.
 table-formula-ladder = V/Vref = R/(R + Rp), R from pin to ground as the closed contacts leave it, Rp the pull-up (Kirchhoff’s laws; checked against a circuit simulator). Limits: every resistor at one end, the pull-up at the other, closed contacts from 0 Ω to their greatest.

@@ -301,3 +301,51 @@ fn temperatures(
     }
     Ok(at)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::diag::Findings;
+    use crate::{model, spec};
+
+    fn asked(ask: &Ask<'_>) -> Result<Table, Message> {
+        let set = spec::Set::read(&spec::demo(), &Findings::default());
+        of(&model::build(&set).expect("the demo set is whole"), &Words::english(), ask)
+    }
+
+    #[test]
+    fn only_a_thermocouple_lies_in_the_bay() {
+        let bay = Some(Temperature::from_celsius(31.0));
+        let refused =
+            asked(&Ask { id: "curlew-cabin", bay, ..Ask::default() }).expect_err("it has no junction");
+        assert_eq!(refused.id(), "run-table-no-bay");
+    }
+
+    #[test]
+    fn both_ends_of_the_range_are_rows() {
+        let step = Some(TemperatureDifference::from_kelvins(7.0));
+        let to = Some(Temperature::from_celsius(40.0));
+        let from = Some(Temperature::from_celsius(0.0));
+        let table = asked(&Ask { id: "curlew-cabin", from, to, step, bay: None }).expect("it has a table");
+        let first = |row: &Vec<Cell>| row[0].clone();
+        let at: Vec<Cell> = table.rows.iter().map(first).collect();
+        assert_eq!(at, [0.0, 7.0, 14.0, 21.0, 28.0, 35.0, 40.0].map(Cell::Number));
+    }
+
+    #[test]
+    fn every_constant_of_the_saturation_is_printed() {
+        let table = asked(&Ask { id: "heron-refrigerant", ..Ask::default() }).expect("it has a table");
+        // The ancillary of tests/reference/05b for R-134a: reducing point and first term.
+        let all = table.formulas.join(" ");
+        assert!(all.contains("Tc = 374.21 K") && all.contains("059.28 kPa"), "{all}");
+        assert!(all.contains("0.4331478287291047 (0.845)"), "{all}");
+    }
+
+    #[test]
+    fn the_points_of_a_curve_are_printed() {
+        let table = asked(&Ask { id: "heron-evaporator", ..Ask::default() }).expect("it has a table");
+        let points = table.inputs.iter().find(|fact| fact.label == "fact-table");
+        let written = points.and_then(|fact| fact.written.as_deref()).expect("its curve is a table");
+        assert!(written.starts_with("14 °F 23.13/24.33/25.54 kΩ, 23 °F 18.15/"), "{written}");
+    }
+}

@@ -60,12 +60,18 @@ fn notes(words: &Words, of: &Refrigerant, site: Option<Site>) -> Vec<String> {
 /// No soaked vehicle is hotter (common practice, no source).
 const HOTTEST_BAY: Temperature = Temperature::from_celsius(60.0);
 
+/// A pressure in the units of the table.
+fn in_units(of: &Refrigerant, pressure: Pressure) -> String {
+    let units = of.units.iter().filter_map(|unit| Some((unit.count_of(pressure)?, unit.symbol())));
+    units.map(|(count, symbol)| format!("{} {symbol}", trimmed(count, 1))).collect::<Vec<_>>().join(", ")
+}
+
 /// Which gauge tells what, and up to which pressure.
 fn gauges(words: &Words, of: &Refrigerant) -> Vec<String> {
     let scale = |gauge: &Option<PressureGauge>, label: &'static str| {
         let full = gauge.as_ref().and_then(|gauge| gauge.gauge).map(|gauge| gauge.full_scale);
         let message = match full {
-            Some(full) => Message::new("table-note-gauge-scale").with("full", full),
+            Some(full) => Message::new("table-note-gauge-scale").with("full", in_units(of, full)),
             None => Message::new("table-note-gauge-missing"),
         };
         words.say(&message.with_word("gauge", label))

@@ -1,6 +1,7 @@
 //! A solenoid's mean current, and what it does, over the duty.
 
 use super::{Ask, Cell, Column, Show, Table};
+use crate::document::figures::celsius;
 use crate::model::{Coil, Driver, Solenoid};
 use crate::physics::copper::DOMAIN;
 use crate::physics::solenoid::{self, Conduction, ControlCurve, Direction, Running, Spread, Supply};
@@ -182,15 +183,15 @@ impl Bench<'_> {
     fn notes(&self, words: &Words) -> Vec<String> {
         let nominal = self.driver.nominal.map(|battery| {
             let message = Message::new("table-note-solenoid-nominal").with("battery", battery);
-            words.say(&message.with("at", self.nominal_temperature()))
+            words.say(&message.with("at", shown(self.nominal_temperature())))
         });
         let limits = self.driver.battery.zip(self.temperature).map(|(battery, coil)| {
             words.say(
                 &Message::new("table-note-solenoid-limits")
                     .with("low", battery.low)
                     .with("high", battery.high)
-                    .with("cold", coil.low)
-                    .with("hot", coil.high),
+                    .with("cold", shown(coil.low))
+                    .with("hot", shown(coil.high)),
             )
         });
         let ceiling = self.ceiling().map(|message| words.say(&message));
@@ -211,14 +212,14 @@ impl Bench<'_> {
             let most = solenoid::ceiling(left, ohms).ok()?;
             Some(format!("{} A", figure(most.amperes(), 2, Rounding::Up)))
         };
-        let shown = |ohms: Resistance| format!("{} Ω", figure(ohms.ohms(), 2, Rounding::Nearest));
+        let ohmic = |ohms: Resistance| format!("{} Ω", figure(ohms.ohms(), 2, Rounding::Nearest));
         Some(
             Message::new("table-note-ceiling")
                 .with("battery", battery)
                 .with("drop", drop)
-                .with("least", shown(ohms.low))
+                .with("least", ohmic(ohms.low))
                 .with("most", amperes(ohms.low)?)
-                .with("greatest", shown(ohms.high))
+                .with("greatest", ohmic(ohms.high))
                 .with("fewest", amperes(ohms.high)?),
         )
     }
@@ -236,6 +237,10 @@ impl Bench<'_> {
             .map(|id| words.word(id))
             .collect()
     }
+}
+
+fn shown(at: Temperature) -> String {
+    format!("{} °C", celsius(at))
 }
 
 /// The displacement at a current; beyond the curve's points no more than where it leaves them.
