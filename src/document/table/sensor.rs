@@ -70,7 +70,7 @@ fn table(
                     .collect()
             })
             .collect(),
-        formulas: formulas(words, sensor, readings.meter.is_some()),
+        formulas: formulas(words, sensor).into_iter().chain(of_columns(words, &readings)).collect(),
         inputs: facts
             .into_iter()
             .flatten()
@@ -141,7 +141,7 @@ fn row(readings: &Readings<'_>, at: Temperature) -> Vec<Cell> {
 }
 
 /// How the figures follow from the sensor's values.
-pub(in crate::document) fn formulas(words: &Words, sensor: &Sensor, loaded: bool) -> Vec<String> {
+pub(in crate::document) fn formulas(words: &Words, sensor: &Sensor) -> Vec<String> {
     let curve = match sensor.curve {
         Curve::Beta(_) => "table-formula-beta",
         Curve::SteinhartHart(_) => "table-formula-steinhart-hart",
@@ -165,15 +165,21 @@ pub(in crate::document) fn formulas(words: &Words, sensor: &Sensor, loaded: bool
     let counts = sensor.converter.and_then(|converter| converter.bits).map(|_| "table-formula-counts");
     let (still, moving) = sensor.dissipation;
     let heating = circuit.and(still.or(moving)).map(|_| "table-formula-self-heating");
-    let loaded = circuit.filter(|_| loaded).map(|_| "table-formula-loaded");
-    let plausible = circuit.and(sensor.converter).and_then(|converter| converter.plausible);
-    let plausible = plausible.map(|_| "table-formula-plausible");
-    let slope = Some("table-formula-slope");
-    [Some(curve), tolerance, circuit, loaded, window, slope, counts, plausible, heating]
+    [Some(curve), tolerance, circuit, window, counts, heating]
         .into_iter()
         .flatten()
         .map(|id| words.word(id))
         .collect()
+}
+
+/// What only the table itself shows: the meter's load, the slope, the temperatures of belief.
+fn of_columns(words: &Words, readings: &Readings<'_>) -> Vec<String> {
+    let circuit = readings.circuit();
+    let loaded = circuit.filter(|_| readings.meter.is_some()).map(|_| "table-formula-loaded");
+    let plausible = circuit.and(readings.sensor.converter).and_then(|converter| converter.plausible);
+    let plausible = plausible.map(|_| "table-formula-plausible");
+    let ids = [loaded, Some("table-formula-slope"), plausible];
+    ids.into_iter().flatten().map(|id| words.word(id)).collect()
 }
 
 /// Columns that only some sensors have.
