@@ -150,6 +150,14 @@ fn humid_air_leaves_warmer_and_drips() {
         assert!((nominal - published).abs() < 0.05, "{nominal}");
         assert!(number(&sea, row, "outlet_min_c") < nominal && nominal < number(&sea, row, "outlet_max_c"));
     }
+    // The corner of the driest air lies below the evaporator's 2 °C, which no air leaves colder than.
+    assert!((number(&sea, 0, "outlet_min_c") - 2.0).abs() < 1e-9);
+    assert_eq!(cell(&sea, 0, "mark"), &Cell::Text("min: evaporator control".to_owned()));
+    assert_eq!(cell(&sea, 1, "mark"), &Cell::Text(String::new()));
+    // By hand, 31 °C at 80 % to 21.3 °C at 95 %: 23.0 − 15.2 g/kg × 4.186 kJ/(kg K) × 21.3 K = 0.70 of 30 kJ/kg.
+    let share = sea.formulas.iter().find(|formula| formula.contains("settled water"));
+    let share = share.expect("water settles");
+    assert!(["2.3 %", "2.4 %"].iter().any(|percent| share.contains(percent)), "{share}");
     let drips: Vec<&Cell> = (0..3).map(|row| cell(&sea, row, "dripping")).collect();
     // Dew points 5.4, 19.4 and 27.2 °C against an evaporator of 2 °C to 6 °C.
     let expected = ["undecided", "yes", "yes"].map(|word| Cell::Text(word.to_owned()));

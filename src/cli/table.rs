@@ -57,7 +57,7 @@ pub(super) fn text(words: &Words, table: &Table) -> io::Result<()> {
 /// Head and rows in columns: numbers end below each other, words begin so.
 fn grid(table: &Table) -> Vec<String> {
     let shown = |column: &Column| column.show != Show::Never;
-    let texts: Vec<Vec<String>> = table.rows.iter().map(|row| table.texts(row)).collect();
+    let texts = table.texts();
     let columns: Vec<(Vec<String>, bool)> = (table.columns.iter().enumerate())
         .filter(|(_, column)| shown(column))
         .map(|(index, column)| {
@@ -92,7 +92,13 @@ pub(super) fn input(words: &Words, fact: &Fact) -> String {
         None if fact.is_missing() => "–".to_owned(),
         None => words.word("doc-no-source"),
     };
-    let message = Message::new("table-input")
+    // The labels of instruments are short, for a sheet that says whose they are.
+    let id = fact.key.strip_prefix("instrument.").and_then(|rest| rest.split('.').next());
+    let message = match id {
+        Some(id) => Message::new("table-input-of-instrument").with("id", id),
+        None => Message::new("table-input"),
+    };
+    let message = message
         .with_word("label", fact.label)
         .with("value", value)
         .with("key", &fact.key)

@@ -425,7 +425,7 @@ fact-table = Table, points
 fact-tolerance = Tolerance
 fact-tolerance-resistance = Tolerance of R
 fact-tolerance-class = Tolerance class (IEC 60751)
-fact-tolerance-at = … holds at
+fact-tolerance-at = Tolerance of R given at
 fact-tolerance-beta = Tolerance of B
 fact-circuit = Circuit
 fact-pull-up = Pull-up resistor
@@ -441,7 +441,7 @@ fact-reader = Other reader's resistor
 fact-reader-reference = Other reader's reference
 fact-return-offset = Return above ground
 fact-bits = Converter, bits
-fact-plausible = Taken for a sensor
+fact-plausible = Plausible, of the reference
 fact-dissipation-still = Dissipation, still air
 fact-dissipation-moving = Dissipation, moving air
 fact-range = Range
@@ -453,7 +453,7 @@ fact-signal-pin = Signal pin
 fact-return-pin = Return pin
 fact-ground-pin = Ground pin
 fact-reference-pin = Reference pin
-fact-motor-pin = Motor pin
+fact-motor-pin = Pin of the motor
 fact-contact-pin = Contact pin
 fact-common-pin = Common pin of the contacts
 fact-moves = Moves
@@ -461,6 +461,7 @@ fact-track = Track of the potentiometer
 fact-track-ends = Resistance at each end of the track
 fact-wiper-contact = Contact of the wiper
 fact-wiper-load = Load on the wiper
+fact-wiper-load-to = Load on the wiper, to
 fact-stop-low = Low stop, V/Vref
 fact-stop-high = High stop, V/Vref
 fact-stop-nominal = Nominal stop, V/Vref
@@ -476,7 +477,7 @@ fact-free-run-current = Motor current, free run
 fact-plain-dc = Direct-current motor without electronics
 fact-recalibration = Learning the stops again
 fact-photocurrent = Photocurrent
-fact-photocurrent-at = … at
+fact-photocurrent-at = Photocurrent given at
 fact-photocurrent-tolerance = Tolerance of photocurrent
 fact-dark-current = Dark current, at most
 fact-load-resistor = Load resistor
@@ -487,7 +488,7 @@ fact-line-high-pressure = High end, pressure
 fact-line-high-ratio = High end, V/Vref
 fact-span-accuracy = Accuracy, of the span
 fact-clamp = Ends of the output
-fact-wire = Wire
+fact-wire = Wire of the pin
 fact-view = View of connector
 fact-side = Side of connector
 fact-accuracy = accuracy
@@ -495,10 +496,10 @@ fact-volts = volts
 fact-ohms = ohms
 fact-digit = digit
 fact-input = Meter input
-fact-control-values = Values
-fact-control-observe = How to see it
-fact-mode-forces = Forced
-fact-mode-time = Time limit
+fact-control-values = Values of the control point
+fact-control-observe = How to see the control point
+fact-mode-forces = Forced by the mode
+fact-mode-time = Time limit of the mode
 fact-panel-celsius = Scale in °C
 fact-panel-fahrenheit = Scale in °F
 fact-panel-low-mark = Lower end means
@@ -547,7 +548,7 @@ fact-feed-pin = Feed pin
 fact-coil-temperature = Coil temperature
 fact-isolation = Coil to case
 fact-motor-current = Motor current
-fact-motor-voltage = … at volts across it
+fact-motor-voltage = Motor current given at
 fact-motor-exponent = Exponent of the current
 fact-blower-control = Control
 fact-blower-resistors = Resistors of the steps
@@ -724,6 +725,7 @@ caution-wiring = Key off before mating or unmating. No ohms on a powered circuit
 caution-around = Airbag and belt-tensioner wiring is not probed, not ohmed, not unplugged. Orange high-voltage cables are out of bounds. Keep clear of belts, hot parts, and fans that start by themselves. Vehicle chocked, exhaust extracted.
 
 caution-refrigerant = Refrigerant is under pressure, freezes skin and eyes, displaces air; some of it burns, R-744 runs at very high pressure. Only licensed people with recovery equipment connect gauges and open a circuit.
+caution-transducer = The transducer stays screwed in: it holds back refrigerant under pressure. Measure at its plug only.
 
 ## The run
 
@@ -763,6 +765,7 @@ run-table-step = a step of { $step } gives no table
 run-table-no-step = the table of `{ $id }` has no steps of temperature: leave `--step` out
 run-table-no-temperatures = the table of `{ $id }` does not depend on temperature: leave `--from` and `--to` out
 run-table-not-over-temperature = the figures of `{ $id }` do not run over temperature: leave out --from, --to and --step
+run-table-no-bay = the figures of `{ $id }` do not depend on the temperature of the bay: leave out --at
 run-table-no-meter = Volts without the load of a meter.
 run-table-meter = Volts with a { $input } meter.
 run-bay-outside = { $at } lies outside the range of sensor `{ $id }`, { $low } to { $high }: its rows print without a window
@@ -839,33 +842,44 @@ paper-remarks = Remarks
 
 ## Tables of figures, on a screen
 
-table-own-rule = the shop's own rule
+table-own-rule = the shop’s own rule
 table-min = min
 table-nominal = nominal
 table-max = max
 table-input = { $label }: { $value }  ({ $key }; { $source })
+table-input-of-instrument = { $id }, { $label }: { $value }  ({ $key }; { $source })
 table-switched = V, second resistor on
 table-count = counts
 table-count-step = K per count
 table-still = K by own current, still air
 table-moving = K by own current, moving air
-table-looks-broken-below = Below { $at } the control unit takes a good sensor for open or shorted.
-table-looks-broken-above = Above { $at } the control unit takes a good sensor for open or shorted.
+table-looks-broken-below = Below { $at } the control unit may take a good sensor for { $looks }: worst case over all tolerances (nominal: below { $nominal }).
+table-looks-broken-above = Above { $at } the control unit may take a good sensor for { $looks }: worst case over all tolerances (nominal: above { $nominal }).
+table-looks-broken-below-nominal = Below { $at } the control unit takes a nominal sensor for { $looks }; worst case NOT GIVEN or outside the curve.
+table-looks-broken-above-nominal = Above { $at } the control unit takes a nominal sensor for { $looks }; worst case NOT GIVEN or outside the curve.
+table-open = open
+table-shorted = shorted
+table-beyond-range = That lies beyond the range of the sensor.
 table-formula-counts = Counts: V/Vref × (2ᵇ − 1), rounded (common practice, no source); K per count from the slope of V/Vref.
+table-note-counts-unloaded = Counts are those without a meter on the pin.
 table-formula-self-heating = Own current: the ΔT for which V²/R of the warmed sensor is δ ΔT, with δ the dissipation constant (its definition, IEC 60539-1, number from memory).
-table-formula-beta = R = R₀ exp[B (1/T − 1/T₀)], T in kelvin: two-parameter thermistor formula (common practice; checked against component makers' worked figures).
+table-formula-beta = R = R₀ exp[B (1/T − 1/T₀)], T in kelvin: two-parameter thermistor formula (common practice; checked against component makers’ worked figures).
 table-formula-steinhart-hart = 1/T = a + b ln R + c (ln R)³, T in kelvin, R in ohms (Steinhart and Hart, Deep-Sea Research 15, 1968; title from memory).
-table-formula-points = Between points: monotone cubic of ln R over 1/T, through every point (checked against dropped rows of published tables).
+table-formula-points = Between points: monotone cubic Hermite pieces of ln R over 1/T, through every point (Fritsch and Carlson, SIAM J. Numer. Anal. 17, 1980, 238; titles from memory); slope at a point: weighted harmonic mean of the slopes on either side (Fritsch and Butland, SIAM J. Sci. Stat. Comput. 5, 1984, 300), at an end by the three-point formula of the two nearest pieces, held to the direction and to three times the slope of its own piece (checked against dropped rows of published tables).
 table-formula-tolerance-rated = Limits of R: R (1 ± δR) (R/R₀)^(± δB), the exact corners of the tolerances of R and B.
+table-formula-tolerance-plain = Limits of R: R (1 ± δR) at every temperature.
 table-formula-tolerance-temperature = Limits of R: the curve at T + δT and at T − δT.
 table-formula-steinhart-hart-4 = 1/T = a + b L + c L² + d L³ with L = ln(R/R₀), T in kelvin; R₀ is 1 Ω where no resistance is given (checked against published coefficients).
 table-formula-platinum = R = R₀ (1 + A t + B t²), below 0 °C + C (t − 100) t³ besides, t in °C; A = 3.9083·10⁻³, B = −5.775·10⁻⁷, C = −4.183·10⁻¹² (IEC 60751).
 table-formula-silicon = R = R₀ [1 + a (T − T₀) + b (T − T₀)²] (makers’ quadratic for silicon sensors).
 table-formula-tolerance-class = Limits of R: the curve at t + δt and at t − δt, with δt of the class: AA 0.1 + 0.0017 |t|, A 0.15 + 0.002 |t|, B 0.3 + 0.005 |t|, C 0.6 + 0.01 |t|, in K (IEC 60751).
-table-formula-tolerance-columns = Limits of R: the least and greatest columns of the source's own table, each interpolated by itself.
-table-formula-pull-up = V = Vref R / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-up (Kirchhoff's laws).
-table-formula-pull-down = V = Vref Rp / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-down (Kirchhoff's laws).
+table-formula-tolerance-columns = Limits of R: the least and greatest columns of the source’s own table, each interpolated by itself.
+table-formula-pull-up = V = Vref R / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-up (Kirchhoff’s laws).
+table-formula-pull-down = V = Vref Rp / (R + Rp), with R the sensor and what is in series and parallel with it, Rp the pull-down (Kirchhoff’s laws).
 table-formula-window = Limits of V: least and greatest over every combination of the ends of all tolerances; limits are rounded inward.
+table-formula-slope = %/K = 100 (dR/dT)/R, from the derivative of the curve.
+table-formula-plausible = Plausible: V/Vref without a meter between the two parts of the reference in the inputs; solved for the temperature at which its limits leave them.
+table-formula-loaded = With the meter its input resistance Rm lies across the pin and the return: in the formula of V, R ∥ Rm stands for R of a pull-up circuit, Rp ∥ Rm for Rp of a pull-down one.
 
 table-yes = yes
 table-no = no
@@ -890,7 +904,7 @@ table-modes-alone = Only { $mode } forces: { $values }.
 table-modes-never-forced = No mode forces: { $values }.
 table-modes-hidden = No mode exposes a control point stuck at: { $values }.
 table-modes-none-hidden = Every control point stuck at any of its values is exposed by a mode.
-table-formula-smallest-set = Smallest set: the fewest modes of which one or more force each forced value of each control point; all sets are searched for up to { $most } modes, and of several the first by the order of the modes is taken (set covering, own search).
+table-formula-smallest-set = Smallest set: the fewest modes of which one or more force each forced value of each control point; all sets are searched for up to { $most } modes, and of several the first by the order of the modes is taken (own search).
 table-formula-stuck-at = A control point stuck at a value is exposed by each mode that forces another value of it; free and don’t care expose nothing (common practice, no source).
 table-panel-end = end
 table-panel-low = lower
@@ -904,20 +918,23 @@ table-panel-difference = °C less °F, K
 table-panel-agrees = agrees
 table-panel-conversions = The two scales are conversions of each other, within the rounding of their digits.
 table-panel-separate = The two scales are no conversions of each other: neither may be computed from the other.
-table-panel-spans = From end to end { $celsius } K in °C, and { $fahrenheit } °F = { $kelvins } K in °F.
+table-panel-spans = Span: { $celsius } °C on the one scale; { $fahrenheit } °F = { $kelvins } K on the other.
 table-panel-one-scale = One scale only: the other one is not computed from it.
 table-formula-scales = t/°C = (t/°F − 32) / 1.8; a difference of 1 K is 1.8 °F (definitions of the scales).
-table-formula-scales-agree = An end agrees where both differ by no more than half of the larger one of the two last digits shown.
+table-formula-scales-agree = The two readings of an end agree where their difference is no more than half a step of the last digit shown, in °C or °F, whichever step is larger.
 table-head-ice = from ice
 table-head-bay = from bay
 table-junction-ice = Cold junction at 0 °C; with --at also for a cold junction at bay temperature.
 table-junction-at = “From bay”: cold junction at { $at }, as on a voltmeter in the bay; “from ice”: at 0 °C.
-table-formula-thermocouple = E(t) = Σ cᵢ tⁱ, t in °C; for type K above 0 °C also a₀ exp[a₁ (t − a₂)²] (ITS-90 reference functions: NIST Monograph 175, IEC 60584-1).
+table-formula-thermocouple = E(t) = Σ cᵢ tⁱ, t in °C; for type K above 0 °C also a₀ exp[a₁ (t − a₂)²] (ITS-90 reference functions: coefficients of NIST Monograph 175, SRD 60, the table of type { $type }; identical in IEC 60584-1). In this program: src/physics/thermocouple.rs.
 table-formula-junction = With the cold junction at t₀: E(t) − E(t₀). EMFs add, temperatures do not.
 table-site = Gauge readings at this site: air pressure { $pressure } kPa of the standard atmosphere, ± { $weather } kPa with the weather (common practice, no source).
-table-no-site = Gauge readings NOT GIVEN: the shop's elevation is not known, and sea level is not assumed.
+table-note-gauges-by-scale = Superheat by the suction gauge, subcooling by the discharge gauge; at rest by the suction gauge where the reading is on its scale, else by the discharge gauge.
+table-note-gauge-scale = { $gauge }: on its scale up to { $full }.
+table-note-gauge-missing = { $gauge } NOT GIVEN: – where only it could tell.
+table-no-site = Gauge readings NOT GIVEN: the shop’s elevation is not known, and sea level is not assumed.
 table-air-site = At the air pressure of this site, { $pressure } kPa (standard atmosphere).
-table-no-air-site = Figures NOT GIVEN: the shop's elevation is not known, and sea level is not assumed.
+table-no-air-site = Figures NOT GIVEN: the shop’s elevation is not known, and sea level is not assumed.
 table-absolute = { $unit } abs
 table-gauge = { $unit } gauge
 table-mark = mark
@@ -934,11 +951,15 @@ table-source-r134a = ancillary of CoolProp 8.0.0 to J. Phys. Chem. Ref. Data 23 
 table-source-r1234yf = ancillary of CoolProp 8.0.0 with its third exponent read as 2, to Int. J. Thermophys. (2022), −34 °C to 80 °C
 table-source-r744 = ancillary of CoolProp 8.0.0 to J. Phys. Chem. Ref. Data 25 (1996) 1509, −30 °C to the critical point
 table-formula-saturation = Saturation of { $fluid }: p = pc exp[(Tc/T) Σ nᵢ θ^tᵢ], θ = 1 − T/Tc ({ $source }); good to ± { $limit } of the absolute pressure.
+table-formula-saturation-terms = { $fluid }: Tc = { $temperature } K, pc = { $pressure } kPa; nᵢ (tᵢ): { $terms }.
 table-formula-gauge = Gauge = absolute − air pressure; air pressure = 101.325 kPa × (1 − 2.25577 × 10⁻⁵ Z)^5.2559, Z in metres (ASHRAE Handbook Fundamentals 2017, chapter 1, equation 3). Below zero the gauge shows a vacuum: that is no fault of it.
 table-formula-suction = Suction line: saturation temperature + superheat; limits are rounded inward, and the ± beside them is not yet taken off.
 table-formula-liquid = Liquid line: saturation temperature − subcooling; limits are rounded inward, and the ± beside them is not yet taken off.
 table-formula-superheat-u = ± K of superheat and subcooling: k = 2, from gauge, weather and equation divided by dp/dT, and the thermometer, each as limit/√3 (JCGM 100:2008, 5.1.2). –: beyond the gauge's scale, or not all was given.
 table-formula-at-rest = At rest, soaked: readings that prove saturation, the band around it less U on either side (JCGM 106:2012, guard w = U). –: no reading could, or none at saturation itself. Well below, or above: refer to licensed people; above suggests gas that does not condense (common practice, no source). It says nothing of how much liquid there is.
+table-formula-superheat-u = ± K of superheat and subcooling, rounded up: k = 2, from gauge, weather and equation divided by dp/dT, and the thermometer, each as limit/√3 (JCGM 100:2008, 5.1.2). –: beyond the scale of the gauge, or gauge, thermometer or elevation not given.
+table-formula-at-rest = At rest, soaked: readings that prove saturation, the band around it less U on either side (JCGM 106:2012, guard w = U). –: no reading could. Well below, or above: refer to licensed people; above suggests gas that does not condense (common practice, no source). It says nothing of how much liquid there is.
+table-note-above-critical = Above { $critical }, the critical temperature of { $fluid }, there is no saturation: the check at rest is void there, and in a bay near it.
 table-intake = intake
 table-outside-c = outside °C
 table-outside-f = outside °F
@@ -954,11 +975,13 @@ table-stays-dry = no
 table-undecided = undecided
 table-fog = fog
 table-held = evaporator control
+table-held-least = min: evaporator control
 table-formula-moist-air = W = 0.621945 pw/(p − pw), h = 1.006 t + W (2501 + 1.86 t) in kJ per kg of dry air; saturation over water, below 0.01 °C over ice, by Hyland and Wexler (ASHRAE Handbook Fundamentals 2017, chapter 1, equations 5, 6, 20, 22, 30).
 table-formula-mixed-air = Inlet: outside and cabin air by mass of dry air, W = x Wout + (1 − x) Wcabin, h likewise.
-table-formula-outlet = Outlet: h less the duty. Dry where that leaves less than { $humidity } relative humidity; otherwise water settles and the air leaves at { $humidity } (the spec's assumption). The heat of the settled water is left out: about 2 % of the duty.
-table-formula-outlet-window = Limits of the outlet: corners of thermometer, hygrometer and duty, rounded inward. NOT GIVEN (–) without all three. Marked evaporator control: the duty would cool below what the evaporator is held at, so it is not reached and no figure is given.
-table-formula-dripping = Dripping: yes where the dew point is above every temperature of the evaporator, no where it is below every one; undecided between, or within the instruments' limits.
+table-formula-outlet = Outlet: h less the duty. Dry where that leaves less than { $humidity } relative humidity; otherwise water settles and the air leaves at { $humidity } (the assumption of the spec).
+table-formula-settled = The heat that the settled water takes along is left out: in these rows up to { $percent } % of the duty, W c t/q with W settled, c = 4.186 kJ/(kg K) of water, t the outlet in °C, q the duty. With it the air would leave colder.
+table-formula-outlet-window = Limits of the outlet: corners of thermometer, hygrometer and duty, rounded inward. NOT GIVEN (–) without all three. Marked “min: evaporator control”: the corner lies below what the evaporator is held at, and that stands as the least. Marked “evaporator control”: so does the nominal outlet; it is not reached and no figure is given.
+table-formula-dripping = Dripping: yes where the dew point of the inlet is above every temperature that the evaporator is held at, no where it is below every one; undecided between, or within the limits of the instruments, also where the nominal duty would settle some water.
 table-duty = duty %
 table-ripple = ripple
 table-conduction = current
@@ -969,46 +992,51 @@ table-displacement = displacement %
 table-step = step
 table-bypass = relay
 table-across-motor = V motor
-table-battery-low = battery low
-table-battery-high = battery high
+table-at-battery = { $what } at { $battery }
 table-heat = W series
 table-to-ground = V switched to ground
 table-of-limit = % of limit
-table-note-coil = Ω: key off, unmated, lead resistance taken off. A: the greatest there can be, always on.
+table-note-coil = Ω: key off, unmated, lead resistance taken off. A: always on, no drop in the switch.
 table-note-battery = Battery { $low } to { $high }.
 table-note-nominal-battery = Nominal: battery { $nominal }.
 table-note-isolation = Coil to case: { $least } or more.
 table-note-solenoid-nominal = Nominal: battery { $battery }, coil at { $at }.
 table-note-solenoid-limits = Limits: battery { $low } to { $high }, coil { $cold } to { $hot }.
-table-note-ceiling = With { $battery } and a hot coil of { $resistance } no duty makes more than { $most }.
+table-note-ceiling = With { $battery } no duty makes more than (Vb − Vs)/R, with the least Vs of { $drop }: { $most } with a good hot coil of { $least }, { $fewest } with one of { $greatest }.
 table-note-less-displacement = More current means less displacement.
 table-note-more-displacement = More current means more displacement.
 table-note-no-timing = Inductance or frequency NOT GIVEN: no ripple; the mean holds where the current never stops between pulses, and is higher where it does.
 table-note-averaging = V averaging: across the coil, with the nominal coil; duty × battery only for a clean square wave.
-table-note-hottest = With { $battery } the series element is hottest at { $percent } % of the battery, { $volts } V across the motor: { $watts } W at most. Burn hazard.
-table-note-no-wiring = Wiring NOT GIVEN: heat without the wires’ share, which only lessens it.
-table-note-low-side = Measure across the motor. To ground its feed terminal reads the battery at every step, also when it is stopped; its switched terminal reads what it does not get.
-table-note-high-side = Measure across the motor: a lifted ground shows in no reading to ground.
+table-note-hottest = With { $battery } and nominal wires the transistor is hottest at { $percent } % of the battery, { $volts } V across the motor: no more than { $watts } W. Burn hazard.
+table-note-hottest-step = With { $battery } the resistors are hottest at step { $step }: { $watts } W, everything nominal. Burn hazard.
+table-note-no-wiring = Wiring NOT GIVEN: volts and heat without the share of the wires, which only lessens them.
+table-note-low-side = Measure across the motor. To ground, the terminal on the feed side reads the battery at every step, also with the motor stopped; the terminal on the switched side reads the battery less the volts across the motor.
+table-note-high-side = Measure across the motor. With its ground lost, both terminals read the same to ground, and the motor stands still.
 table-note-wire-listed = Max: the greatest that the cable standard allows. Nominal: solid copper.
 table-note-wire-gauge = Nominal: solid copper of this gauge; a stranded wire has a few percent more. Max NOT GIVEN: the cable standard knows no gauge numbers.
 table-note-wire-theory = Theoretical: solid copper of the nominal size; a real wire has 3 to 15 % more. Max NOT GIVEN: size or class is not the cable standard’s.
 table-note-wire-drop = A drop is only there while the current flows.
+table-note-wire-metre = One metre at 20 °C: { $nominal } nominal.
+table-note-wire-metre-greatest = One metre at 20 °C: { $nominal } nominal, { $greatest } at most.
+table-note-wire-limit = % of limit: V max as a part of the limit of { $limit }.
+table-note-wire-limit-nominal = % of limit: V nominal as a part of the limit of { $limit }, as V max is not known.
 table-formula-copper = R = R₁ (1 + α (t − 20 °C)) / (1 + α (t₁ − 20 °C)), α = 0.00393 /K at 20 °C (IEC 60028). Limits: the ends of the tolerance of R₁.
-table-formula-ceiling = A = Vb / R: least from the lowest battery and the greatest R, greatest from the highest battery and the least R (Ohm’s law).
-table-formula-switched = L di/dt = v − R i, solved over a settled period: v = Vb − Vs while on, −Vf while off, none once the current is gone; ripple from the exponentials of L/R (checked against a simulation in time).
-table-formula-continuous = A = (D (Vb − Vs) − (1 − D) Vf) / R, the mean while the current never stops.
-table-formula-mean-window = Limits of A: least and greatest over every combination of the ends of battery, drops and R; inductance and frequency as given.
-table-formula-averaging = V averaging = R × mean A: an inductance takes no mean voltage.
-table-formula-displacement = Displacement: straight lines between the points of the spec; – beyond them.
-table-formula-step = V motor = step × battery, measured across the motor.
-table-formula-resistors = V motor from Vb − Vm = R A(Vm), with R the step’s resistor and the wires (Kirchhoff’s voltage law).
-table-formula-motor = A = A₀ (Vm/V₀)ⁿ with A₀ at V₀ (a model; n about 1.7 for a blower wheel is common practice, no source).
-table-formula-heat = W series = (Vb − Vm − wires) A; hottest at Vm/Vb = n/(n + 1).
+table-formula-ceiling = I (column A) = Vb/R: least from the lowest battery and the greatest R, greatest from the highest battery and the least R (Ohm’s law).
+table-formula-switched = L dI/dt = v − R I, solved over a settled period: v = Vb − Vs while on, −Vf while off, none once the current is gone; column A is the mean of I, never below 0 A; ripple from the exponentials of L/R (checked against a simulation in time).
+table-formula-continuous = I (column A) = (D (Vb − Vs) − (1 − D) Vf)/R, the mean while the current never stops, not below 0 A; D duty, Vs drop in the switch, Vf drop of the diode.
+table-formula-mean-window = Limits of the mean current: least and greatest over every combination of the ends of battery, drops and R; inductance and frequency as given.
+table-formula-averaging = V averaging = R × mean current: an inductance takes no mean voltage.
+table-formula-displacement = Displacement: straight lines between the points of the spec; beyond them only that it is no more (≤) or no less (≥) than at the last of them.
+table-formula-step = V motor = step × battery, measured across the motor. Limits of Vm/Vb: the tolerance of the step, at any battery.
+table-formula-resistors = V motor from Vb − Vm = R I(Vm), with R the resistor of the step and the wires (Kirchhoff’s voltage law). Limits of Vm/Vb: least and greatest over both ends of the battery and of the resistor; motor and wires nominal.
+table-formula-motor = I (column A) = I₀ (Vm/V₀)ⁿ with I₀ at V₀ (a model; n about 1.7 for a blower wheel is common practice, no source).
+table-formula-heat = W series = (Vb − Vm − Rw I) I, with Rw the wires; greatest where (n + 1) Vm + 2 n Rw I = n Vb (derivative zero).
+table-formula-heat-resistors = W series = (Vb − Vm − Rw I) I, with Rw the wires: the heat of the resistor of the step.
 table-formula-bypass = Relay: Vb less the relay’s drop and the wires’.
-table-formula-wire-nominal = Ω nominal = n l ρ/A (1 + α (t − 20 °C)), ρ = 1/58 Ω mm²/m, α = 0.00393 /K (IEC 60028); n conductors of length l.
-table-formula-wire-gauge = A = π d²/4, d = 0.127 mm × 92^((36 − gauge)/39) (ASTM B258; formula from memory, checked against a printed table).
+table-formula-wire-nominal = Ω nominal = n l ρ/S (1 + α (t − 20 °C)), ρ = 1/58 Ω mm²/m, α = 0.00393 /K (IEC 60028); n conductors of length l and section S.
+table-formula-wire-gauge = S = π d²/4, d = 0.127 mm × 92^((36 − gauge)/39) (ASTM B258; formula from memory, checked against a printed table).
 table-formula-wire-greatest = Ω max = the same with the greatest resistance at 20 °C of IEC 60228 (plain copper, as cable makers quote it; class 5 and 6 from 10 mm² up from memory).
-table-formula-wire-drop = V = A × Ω (Ohm’s law).
+table-formula-wire-drop = V = I × Ω, with I the current of the inputs (Ohm’s law).
 
 ## Faults and judgements, on a screen
 
@@ -1228,27 +1256,31 @@ table-position = position
 table-travel = travel %
 table-contacts = contacts
 table-formula-travel = V/Vref at a percent of travel between the stops, evenly: r₀ + travel × (r₁ − r₀); back: travel = (V/Vref − r₀)/(r₁ − r₀) (common practice, no source). Limits: both stops at one end of their windows.
-table-formula-travel-loaded = V/Vref with u = a/S between the stops, S the whole track with its ends: (u + s/Rref)/(1 + s/Rref + s/Rgnd), s = Rcontact + S u (1 − u) (Kirchhoff's laws; checked against a circuit simulator). Limits: every corner of stops, track, load and contact.
-table-formula-volts = V = Vref × V/Vref; limits with the reference's tolerance, rounded inward.
+table-formula-travel-loaded = V/Vref = (u + s/Rref)/(1 + s/Rref + s/Rgnd), s = Rcontact + S u (1 − u): S is the whole track with both ends, u the part of it from its low end to the wiper, Rcontact the contact of the wiper, Rref or Rgnd the load from the wiper to reference or ground, infinite where there is none (Kirchhoff’s laws; checked against a circuit simulator). The V/Vref of the stops are turned back to u, and u runs evenly with the travel between them. Limits: every corner of stops, track, load and contact.
+table-formula-volts = V = Vref × V/Vref; limits with the reference’s tolerance, rounded inward.
 table-formula-contacts = 1: contact closed, in the order { $names }.
+table-formula-contacts-stuck = “Never closes” and “never opens”: the code of each position with that one digit held at 0, or 1, and the position that has the code which then results; – where none has.
 table-formula-ladder = V/Vref = R/(R + Rp), R from pin to ground as the closed contacts leave it, Rp the pull-up (Kirchhoff’s laws; checked against a circuit simulator). Limits: every resistor at one end, the pull-up at the other, closed contacts from 0 Ω to their greatest.
-table-formula-light-pull-up = V = Vref − I R, not below 0 V; I = photocurrent × irradiance/rated irradiance. Limits: every corner, with the dark current from none to its greatest.
-table-formula-light-load = V = I R, not above Vref; I = photocurrent × irradiance/rated irradiance. Limits: every corner, with the dark current from none to its greatest.
-table-formula-transducer = V/Vref on the straight line through the two points (arithmetic). Limits: ± accuracy × span of V/Vref; the reference's tolerance is only in the volts.
+table-formula-ladder-series = Contacts, from left to right in the column, count from 0: contact 0 leads from the pin to ground, contact k from behind the first k resistors of the chain; R is the chain up to the closed contact nearest to the pin, and with none closed the whole chain and its end, or open.
+table-formula-ladder-parallel = Contacts, from left to right in the column, count from 0: each leads through its own resistor from pin to ground; 1/R is the sum over the closed ones.
+table-formula-dirty = Dirty contact: the resistance k (m − g)/(o − m) in series with it that moves the nominal reading from g, as it is, to m, the least of the next higher window; o is the reading with the contact open, k the resistance of all that is in series with it (Kirchhoff’s laws, all else nominal).
+table-formula-light-pull-up = V = Vref − I R, not below 0 V: more light, fewer volts (Kirchhoff’s voltage law); I = photocurrent × irradiance/rated irradiance (linear photodiode, common practice, no source). Limits: every corner, with the dark current from none to its greatest.
+table-formula-light-load = V = I R, not above Vref: more light, more volts (Ohm’s law); I = photocurrent × irradiance/rated irradiance (linear photodiode, common practice, no source). Limits: every corner, with the dark current from none to its greatest.
+table-formula-transducer = V/Vref on the straight line through the two points (arithmetic). Limits: ± accuracy × span of V/Vref; the reference’s tolerance is only in the volts. 1 psi = 6.894757 kPa, 1 bar = 100 kPa (definitions of the units).
 table-note-moves = Moves: { $what }.
 table-note-ends = 0 %: { $low }. 100 %: { $high }.
 table-note-no-nominal = The stops are given as windows, without nominal values.
 table-note-end-to-end = End to end, unmated: { $low } Ω to { $high } Ω, rounded inward.
-table-note-illegal = No position has: { $codes }.
+table-note-illegal = No position has these codes: { $codes }.
 table-note-stuck-open = { $contact } never closes (– is no position): { $misread }.
 table-note-stuck-closed = { $contact } never opens (– is no position): { $misread }.
 table-note-jump = From { $from } to { $to } { $count } contacts switch; for a moment { $codes } may be seen.
 table-note-gap = Smallest gap between neighbouring windows: { $gap } % of the reference, between { $lower } and { $upper }.
 table-note-overlap = No reading tells { $lower } from { $upper }.
-table-note-dirty = { $position }: contact { $contact } of { $ohms } Ω reads as { $into }.
-table-note-saturation = At the rail from { $nominal } W/m², at the earliest from { $earliest } W/m².
-table-note-saturation-nominal = At the rail from { $nominal } W/m².
-table-note-least-span = From covered to lit at least { $span }.
+table-note-dirty = A dirty contact at “{ $position }”: from { $ohms } Ω in contact { $contact } on it reads as “{ $into }”.
+table-note-saturation = Full scale from { $nominal } W/m², at the earliest from { $earliest } W/m²: more light changes nothing.
+table-note-saturation-nominal = Full scale from { $nominal } W/m²: more light changes nothing.
+table-note-least-span = From covered to lit at least { $span }, under the light that the source of this value names; the table does not say which.
 table-note-shop-light = No response under light-emitting diodes or fluorescent tubes is normal (common practice, no source).
 table-note-absolute = Pressures are absolute.
 table-note-gauge = Pressures are gauge: above the air around.

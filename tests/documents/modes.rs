@@ -81,7 +81,7 @@ fn each_stuck_control_point_has_the_modes_that_show_another_value() {
     for system in ["heron", "curlew"] {
         let matrix = table(&format!("modes.{system}"));
         let printed = Printed::of(&matrix);
-        let stuck = table(&format!("stuck-at.{system}"));
+        let stuck = table(&format!("stuck.{system}"));
         let faults = column(&stuck, "control").into_iter().zip(column(&stuck, "stuck_at"));
         let exposed = column(&stuck, "exposed_by");
         for ((control, value), exposed_by) in faults.zip(exposed) {
@@ -89,7 +89,7 @@ fn each_stuck_control_point_has_the_modes_that_show_another_value() {
         }
     }
     // The guide of the Heron has no mode that forces the rear heater on.
-    let hidden = table("stuck-at.heron").notes.into_iter().filter(|note| note.contains("stuck at"));
+    let hidden = table("stuck.heron").notes.into_iter().filter(|note| note.contains("stuck at"));
     let hidden: Vec<String> = hidden.collect();
     assert_eq!(hidden, ["No mode exposes a control point stuck at: Rear heater off."]);
 }

@@ -358,6 +358,28 @@ fn a_transistor_is_hottest_between_the_steps() {
     meets("heat", 51.0, motor.hottest(battery).expect("rated").1.watts(), Absolute(0.5));
 }
 
+/// Worked by hand with a spreadsheet's grid of Vm: 22 A at 13.8 V, n = 1.7, 20 mΩ of wires.
+#[test]
+fn wires_take_their_share_of_a_transistors_heat() {
+    let battery = volts(13.8);
+    let motor = Motor::new(amperes(22.0), battery, 1.7).expect("a motor");
+    let (at, heat) = motor.hottest_behind(battery, ohms(0.02)).expect("inside the model");
+    meets("where", 0.61, at.volts() / 13.8, Absolute(0.005));
+    meets("how hot", 49.3, heat.watts(), Absolute(0.05));
+    // Nothing on a fine grid is hotter.
+    for thousandth in 0..=1000 {
+        let across = step(battery, Ratio::new(f64::from(thousandth) / 1000.0)).expect("a step");
+        let current = motor.current(across).expect("inside the model").amperes();
+        let here = (13.8 - across.volts() - 0.02 * current) * current;
+        assert!(here <= heat.watts() + 1e-12, "{across}: {here} W");
+    }
+    let (bare_at, bare) = motor.hottest_behind(battery, ohms(0.0)).expect("inside the model");
+    let (plain_at, plain) = motor.hottest(battery).expect("inside the model");
+    meets("where without wires", plain_at.volts(), bare_at.volts(), Relative(1e-12));
+    meets("without wires", plain.watts(), bare.watts(), Relative(1e-12));
+    motor.hottest_behind(battery, ohms(-1.0)).expect_err("no wire has less than nothing");
+}
+
 /// Kirchhoff: what a resistor step leaves, and a plain divider where the motor is a resistance (n = 1).
 #[test]
 fn a_resistor_pack_divides_the_battery() {

@@ -2,6 +2,7 @@
 
 use super::{Ask, Cell, Column, Show, Table, coded, not_over_temperature};
 use crate::model::{Actuator, Model, Stops};
+use crate::physics::ladder::Wiring;
 use crate::physics::potentiometer;
 use crate::quantity::{Interval, Ratio, Rounding, Toleranced, Voltage, decimals_for, figure};
 use crate::words::{Message, Words};
@@ -167,7 +168,13 @@ fn formulas(actuator: &Actuator) -> Vec<Message> {
         .contacts
         .as_ref()
         .map(|contacts| Message::new("table-formula-contacts").with("names", contacts.names.join(", ")));
+    let stuck = actuator.contacts.as_ref().map(|_| Message::new("table-formula-contacts-stuck"));
     let ladder = actuator.ladder.as_ref().map(|_| Message::new("table-formula-ladder"));
+    let wiring = actuator.ladder.as_ref().map(|ladder| match ladder.ladder.wiring {
+        Wiring::Series { .. } => Message::new("table-formula-ladder-series"),
+        Wiring::Parallel { .. } => Message::new("table-formula-ladder-parallel"),
+    });
+    let dirty = actuator.ladder.as_ref().map(|_| Message::new("table-formula-dirty"));
     let volts = has_volts(actuator).then(|| Message::new("table-formula-volts"));
-    [travel, contacts, ladder, volts].into_iter().flatten().collect()
+    [travel, contacts, stuck, ladder, wiring, dirty, volts].into_iter().flatten().collect()
 }

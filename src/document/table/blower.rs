@@ -2,7 +2,7 @@
 
 use super::{Ask, Cell, Column, Show, Table};
 use crate::model::{Blower, Driver, Step};
-use crate::physics::blower::{Motor, Side, full_speed, step, to_ground};
+use crate::physics::blower::{Side, full_speed, step, to_ground};
 use crate::quantity::{Interval, Ratio, Resistance, Rounding, Voltage, figure};
 use crate::words::{Message, Words};
 
@@ -26,37 +26,11 @@ pub(super) fn of(
     Ok(Table {
         title: driver.title.clone(),
         notes: bench.notes(words),
-        columns: columns(words),
+        columns: bench.columns(words),
         rows,
         formulas: bench.formulas(words),
         inputs: driver.facts.clone(),
     })
-}
-
-fn columns(words: &Words) -> Vec<Column> {
-    let nearest = |decimals| Show::Decimals(decimals, Rounding::Nearest);
-    let across = words.word("table-across-motor");
-    let parts = ["ratio_min_percent", "ratio_nom_percent", "ratio_max_percent"];
-    [Column::new("step", words.word("table-step"), nearest(0))]
-        .into_iter()
-        .chain(Column::band(words, parts, "Vm/Vb %", |rounding| Show::Decimals(1, rounding)))
-        .chain([
-            Column::new(
-                "motor_low_battery_v",
-                format!("{across} {}", words.word("table-battery-low")),
-                nearest(2),
-            ),
-            Column::new("motor_v", format!("{across} {}", words.word("table-nominal")), nearest(2)),
-            Column::new(
-                "motor_high_battery_v",
-                format!("{across} {}", words.word("table-battery-high")),
-                nearest(2),
-            ),
-            Column::new("current_a", "A", nearest(1)),
-            Column::new("heat_w", words.word("table-heat"), nearest(1)),
-            Column::new("switched_to_ground_v", words.word("table-to-ground"), nearest(2)),
-        ])
-        .collect()
 }
 
 struct Bench<'a> {
@@ -65,6 +39,36 @@ struct Bench<'a> {
 }
 
 impl Bench<'_> {
+    /// The columns; each that holds at one battery only says at which.
+    fn columns(&self, words: &Words) -> Vec<Column> {
+        let nearest = |decimals| Show::Decimals(decimals, Rounding::Nearest);
+        let nominal = self.driver.nominal;
+        let at = |head: String, battery: Option<Voltage>| match battery {
+            Some(battery) => {
+                words.say(&Message::new("table-at-battery").with("what", head).with("battery", battery))
+            }
+            None => head,
+        };
+        let motor = |battery| at(words.word("table-across-motor"), battery);
+        let [low, high] =
+            self.driver.battery.map_or([None, None], |range| [Some(range.low), Some(range.high)]);
+        let parts = ["ratio_min_percent", "ratio_nom_percent", "ratio_max_percent"];
+        let mut parts = Column::band(words, parts, "Vm/Vb %", |rounding| Show::Decimals(1, rounding));
+        parts[1].head = at(parts[1].head.clone(), nominal);
+        [Column::new("step", words.word("table-step"), nearest(0))]
+            .into_iter()
+            .chain(parts)
+            .chain([
+                Column::new("motor_low_battery_v", motor(low), nearest(2)),
+                Column::new("motor_v", motor(nominal), nearest(2)),
+                Column::new("motor_high_battery_v", motor(high), nearest(2)),
+                Column::new("current_a", at("A".to_owned(), nominal), nearest(1)),
+                Column::new("heat_w", at(words.word("table-heat"), nominal), nearest(1)),
+                Column::new("switched_to_ground_v", at(words.word("table-to-ground"), nominal), nearest(2)),
+            ])
+            .collect()
+    }
+
     /// One row; `step` is `None` where the relay bypasses the series element.
     fn row(
         &self,
@@ -86,12 +90,8 @@ impl Bench<'_> {
             _ => part(motor),
         };
         let amperes = motor.zip(self.blower.motor).and_then(|(volts, motor)| motor.current(volts).ok());
-        // Wires take their share before the series element; the relay leaves it nothing.
-        let heat = step.and_then(|_| {
-            let (feed, volts, amperes) = (nominal?, motor?, amperes?);
-            let left = feed.volts() - volts.volts() - self.wiring() * amperes.amperes();
-            Some(left.max(0.0) * amperes.amperes())
-        });
+        // The relay leaves the series element nothing.
+        let heat = step.and_then(|step| self.heat(step, nominal?));
         let switched = self.driver.polarity.and_then(|side| {
             let ends = to_ground(side, nominal?, motor?).ok()?;
             Some(match side {
@@ -137,7 +137,15 @@ impl Bench<'_> {
         }
     }
 
-    /// The part of the battery between the ends of the step's own tolerance, at the nominal battery.
+    /// What the series element turns to heat at a step: the wires take their share before it.
+    fn heat(&self, step: Step, battery: Voltage) -> Option<f64> {
+        let volts = self.across(step, battery)?;
+        let amperes = self.blower.motor?.current(volts).ok()?.amperes();
+        let left = battery.volts() - volts.volts() - self.wiring() * amperes;
+        Some(left.max(0.0) * amperes)
+    }
+
+    /// The part of the battery over the ends of the step's own tolerance and of the battery.
     fn limits(&self, at: Step) -> Option<Interval<Ratio>> {
         match at {
             Step::Part(part, tolerance) => {
@@ -146,9 +154,15 @@ impl Bench<'_> {
                 Some(Interval { low: end(part.part() - away), high: end(part.part() + away) })
             }
             Step::Resistor(resistor) => {
-                let (limits, battery) = (resistor.limits?, self.driver.nominal?);
-                let part = |ohms| Some(Ratio::new(self.behind(battery, ohms)?.volts() / battery.volts()));
-                Some(Interval { low: part(limits.high)?, high: part(limits.low)? })
+                let (limits, battery) = (resistor.limits?, self.driver.battery?);
+                let part = |ohms, feed| Some(self.behind(feed, ohms)?.volts() / feed.volts());
+                // An exponent above 1 makes the part fall with the battery, one below 1 rise.
+                let ends = |ohms| Some([part(ohms, battery.low)?, part(ohms, battery.high)?]);
+                let (greatest, least) = (ends(limits.high)?, ends(limits.low)?);
+                Some(Interval {
+                    low: Ratio::new(greatest[0].min(greatest[1])),
+                    high: Ratio::new(least[0].max(least[1])),
+                })
             }
         }
     }
@@ -166,18 +180,6 @@ impl Bench<'_> {
         let volts = self.driver.battery.map(|battery| {
             words.say(&Message::new("table-note-battery").with("low", battery.low).with("high", battery.high))
         });
-        let hottest = self.driver.nominal.zip(self.blower.motor).and_then(|(battery, motor)| {
-            let (at, heat) = motor.hottest(battery).ok()?;
-            Some(
-                words.say(
-                    &Message::new("table-note-hottest")
-                        .with("battery", battery)
-                        .with("percent", figure(100.0 * at.volts() / battery.volts(), 0, Rounding::Nearest))
-                        .with("volts", figure(at.volts(), 1, Rounding::Nearest))
-                        .with("watts", figure(heat.watts(), 0, Rounding::Up)),
-                ),
-            )
-        });
         let wiring = self.blower.wiring.is_none().then(|| words.word("table-note-no-wiring"));
         let trap = self.driver.polarity.map(|side| {
             words.word(match side {
@@ -185,16 +187,61 @@ impl Bench<'_> {
                 Side::High => "table-note-high-side",
             })
         });
-        [nominal, volts, hottest, wiring, trap].into_iter().flatten().collect()
+        let caution = Some(words.word("caution-around"));
+        let before = [nominal, volts].into_iter().flatten();
+        before.chain(self.hottest(words)).chain([wiring, trap, caution].into_iter().flatten()).collect()
+    }
+
+    /// How hot the series element gets: a pack at one of its steps, a transistor between its own.
+    fn hottest(&self, words: &Words) -> Vec<String> {
+        let highest = self.driver.battery.map(|battery| battery.high);
+        let say = |message: &Message| words.say(message);
+        if self.has_resistors() {
+            let batteries = self.driver.nominal.into_iter().chain(highest);
+            return batteries
+                .filter_map(|battery| self.hottest_step(battery))
+                .map(|note| say(&note))
+                .collect();
+        }
+        let hottest = highest.or(self.driver.nominal).zip(self.blower.motor).and_then(|(battery, motor)| {
+            let wiring = Resistance::from_ohms(self.wiring());
+            let (at, heat) = motor.hottest_behind(battery, wiring).ok()?;
+            Some(
+                Message::new("table-note-hottest")
+                    .with("battery", battery)
+                    .with("percent", figure(100.0 * at.volts() / battery.volts(), 0, Rounding::Nearest))
+                    .with("volts", figure(at.volts(), 1, Rounding::Nearest))
+                    .with("watts", figure(heat.watts(), 1, Rounding::Up)),
+            )
+        });
+        hottest.iter().map(say).collect()
+    }
+
+    /// The step at which a pack's resistor is hottest.
+    fn hottest_step(&self, battery: Voltage) -> Option<Message> {
+        let heats = self.blower.steps.iter().map(|step| self.heat(*step, battery));
+        let known = heats.enumerate().filter_map(|(index, heat)| Some((index + 1, heat?)));
+        let (step, watts) = known.max_by(|(_, one), (_, other)| one.total_cmp(other))?;
+        Some(
+            Message::new("table-note-hottest-step")
+                .with("battery", battery)
+                .with("step", step)
+                .with("watts", figure(watts, 1, Rounding::Nearest)),
+        )
+    }
+
+    fn has_resistors(&self) -> bool {
+        self.blower.steps.iter().any(|step| matches!(step, Step::Resistor(_)))
     }
 
     fn formulas(&self, words: &Words) -> Vec<String> {
-        let has = |wanted: fn(&Step) -> bool| self.blower.steps.iter().any(wanted);
-        let parts = has(|step| matches!(step, Step::Part(..))).then_some("table-formula-step");
-        let resistors = has(|step| matches!(step, Step::Resistor(_))).then_some("table-formula-resistors");
-        let motor: Option<Motor> = self.blower.motor;
-        let model = motor.map(|_| "table-formula-motor");
-        let heat = motor.map(|_| "table-formula-heat");
+        let has_parts = self.blower.steps.iter().any(|step| matches!(step, Step::Part(..)));
+        let parts = has_parts.then_some("table-formula-step");
+        let resistors = self.has_resistors().then_some("table-formula-resistors");
+        let model = self.blower.motor.map(|_| "table-formula-motor");
+        let heat = self.blower.motor.map(|_| {
+            if self.has_resistors() { "table-formula-heat-resistors" } else { "table-formula-heat" }
+        });
         let bypass = self.blower.bypass_drop.map(|_| "table-formula-bypass");
         [parts, resistors, model, heat, bypass].into_iter().flatten().map(|id| words.word(id)).collect()
     }

@@ -36,15 +36,34 @@ pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Resul
         .map(|nominal| words.say(&Message::new("table-note-nominal-battery").with("nominal", nominal)));
     Ok(Table {
         title: driver.title.clone(),
-        notes: [Some(words.word("table-note-coil")), volts, nominal, isolation]
-            .into_iter()
-            .flatten()
-            .collect(),
+        notes: [
+            Some(words.word("table-note-coil")),
+            volts,
+            nominal,
+            isolation,
+            Some(words.word("caution-around")),
+        ]
+        .into_iter()
+        .flatten()
+        .collect(),
         columns: columns(words),
         rows: at.into_iter().map(|at| row(driver, coil, at)).collect(),
         formulas: ["table-formula-copper", "table-formula-ceiling"].map(|id| words.word(id)).into(),
-        inputs: driver.facts.clone(),
+        inputs: driver.facts.iter().filter(|fact| is_of_coil(&fact.key)).cloned().collect(),
     })
+}
+
+/// Whether a value says something of a coil that is always on: not how it is switched.
+fn is_of_coil(key: &str) -> bool {
+    let switching = [
+        ".drive.switch_drop",
+        ".drive.diode_drop",
+        ".drive.frequency",
+        ".drive.inductance",
+        ".drive.steps",
+        ".displacement.",
+    ];
+    !switching.iter().any(|part| key.contains(part))
 }
 
 fn columns(words: &Words) -> Vec<Column> {

@@ -52,6 +52,60 @@ mod tests {
         assert!((lost - 22.0 * 2.0 * 2.0 * 0.004_95).abs() < 1e-12, "{lost}");
     }
 
+    /// A table of the demo with each cell as a screen shows it.
+    fn shown(id: &str) -> (Table, Vec<Vec<String>>) {
+        let table =
+            table::of(&demo(), &Words::english(), &Ask { id, ..Ask::default() }).expect("it has a table");
+        let rows = table.texts();
+        (table, rows)
+    }
+
+    fn has_note(table: &Table, wanted: &str) -> bool {
+        table.notes.iter().any(|note| note.contains(wanted))
+    }
+
+    #[test]
+    fn a_good_pack_passes_at_every_battery() {
+        // Worked elsewhere: 2.2 Ω ± 5 % and 40 mΩ before 14 A at 13.8 V, n = 1.7, give 44.8 to 46.5 % at
+        // 12 V and 42.5 to 44.2 % at 14.5 V.
+        let (table, rows) = shown("curlew-blower");
+        assert_eq!([rows[0][1].as_str(), rows[0][3].as_str()], ["42.5", "46.5"]);
+        assert!(
+            has_note(&table, "With 13.8 V the resistors are hottest at step 2: 30.9 W"),
+            "{:?}",
+            table.notes
+        );
+        assert!(table.columns[4].head.ends_with("at 12 V"), "{}", table.columns[4].head);
+    }
+
+    #[test]
+    fn a_transistor_is_hottest_at_the_highest_battery() {
+        // By hand at 61 % of 14.5 V: Vm 8.86 V, 22 A (8.86/13.8)^1.7 = 10.35 A, (5.64 − 0.21) V × 10.35 A = 56.2 W.
+        let (table, _) = shown("heron-blower");
+        assert!(has_note(
+            &table,
+            "hottest at 61 % of the battery, 8.9 V across the motor: no more than 56.3 W"
+        ));
+    }
+
+    #[test]
+    fn a_hot_coil_and_a_low_battery_bound_the_current_from_above() {
+        // 10.5 Ω ± 5 % at 20 °C is 13.11 to 14.49 Ω at 100 °C; 11.9 V over them 0.908 and 0.821 A.
+        let (table, rows) = shown("heron-displacement");
+        assert!(has_note(&table, "0.91 A with a good hot coil of 13.11 Ω, 0.83 A with one of 14.49 Ω"));
+        // 0.61 A lies beyond the last point, 0.60 A and 5 %.
+        assert_eq!(rows[5][8], "≤ 5.0");
+    }
+
+    #[test]
+    fn who_measures_a_driver_is_warned_of_belts_and_fans() {
+        for id in ["heron-blower", "heron-displacement", "coil.curlew-clutch"] {
+            assert!(has_note(&shown(id).0, "belts, hot parts, and fans"), "{id}");
+        }
+        let coil = shown("coil.heron-displacement").0;
+        assert!(coil.inputs.iter().all(|fact| !fact.key.contains("frequency")), "a coil at rest has none");
+    }
+
     #[test]
     fn nominal_figures_lie_between_their_limits() {
         let hot = Some(crate::quantity::Temperature::from_celsius(80.0));

@@ -8,6 +8,7 @@ mod actuator;
 mod blower;
 mod coded;
 mod coil;
+mod digits;
 mod driver;
 mod light;
 mod modes;
@@ -32,6 +33,9 @@ use crate::words::{Message, Words};
 
 /// More rows than anyone reads.
 const MOST_ROWS: f64 = 1e5;
+
+/// The kind of things whose figures depend on the temperature of the bay.
+const THERMOCOUPLES: &str = "instrument";
 
 /// What is asked for.
 #[derive(Debug, Clone, Copy, Default)]
@@ -74,6 +78,8 @@ pub struct Column {
     pub head: String,
     /// How its numbers are shown on a screen.
     pub show: Show,
+    /// Whether it is one of the three columns of a band, which have their digits together.
+    of_band: bool,
 }
 
 /// How the numbers of a column become text.
@@ -106,10 +112,11 @@ pub enum Cell {
 impl Column {
     /// A column with this name, head and form.
     pub fn new(key: impl Into<Cow<'static, str>>, head: impl Into<String>, show: Show) -> Self {
-        Self { key: key.into(), head: head.into(), show }
+        Self { key: key.into(), head: head.into(), show, of_band: false }
     }
 
-    /// Least, nominal and greatest of one quantity; limits are rounded inward.
+    /// Least, nominal and greatest of one quantity; limits are rounded inward, to digits that
+    /// their window decides.
     #[must_use]
     pub fn band(
         words: &Words,
@@ -124,11 +131,12 @@ impl Column {
         ];
         std::array::from_fn(|index| {
             let (word, rounding) = heads[index];
-            Self::new(keys[index], format!("{symbol} {}", words.word(word)), form(rounding))
+            let head = format!("{symbol} {}", words.word(word));
+            Self { of_band: true, ..Self::new(keys[index], head, form(rounding)) }
         })
     }
 
-    /// A cell of this column as text.
+    /// A cell of this column as text, by itself: [`Table::texts`] knows the windows.
     #[must_use]
     pub fn text(&self, cell: &Cell) -> String {
         match (cell, self.show) {
@@ -193,9 +201,9 @@ fn kinds(model: &Model) -> Vec<Kind<'_>> {
         Kind { name: "modes", ids: ids(&model.mode_sets), table: modes::of_system },
         // A system has no other table.
         Kind { name: "system", ids: ids(&model.mode_sets), table: modes::of_system },
-        Kind { name: "stuck-at", ids: ids(&model.mode_sets), table: modes::of_stuck },
+        Kind { name: "stuck", ids: ids(&model.mode_sets), table: modes::of_stuck },
         Kind { name: "panel", ids: ids(&model.panels), table: panel::of_panel },
-        Kind { name: "instrument", ids: thermocouple::ids(model), table: thermocouple::of_thermometer },
+        Kind { name: THERMOCOUPLES, ids: thermocouple::ids(model), table: thermocouple::of_thermometer },
         Kind { name: "refrigerant", ids: ids(&model.refrigerants), table: refrigerant::of_refrigerant },
         Kind { name: "vent", ids: ids(&model.vents), table: vent::of_vent },
     ]
@@ -236,6 +244,10 @@ pub fn of(model: &Model, words: &Words, ask: &Ask<'_>) -> Result<Table, Message>
         let plain = ask.id.strip_prefix(kind.name).and_then(|rest| rest.strip_prefix('.'));
         let wanted = plain.unwrap_or(ask.id);
         if kind.ids.contains(&wanted) {
+            // Only the cold junction of a thermocouple lies in the bay.
+            if ask.bay.is_some() && kind.name != THERMOCOUPLES {
+                return Err(Message::new("run-table-no-bay").with("id", ask.id));
+            }
             return (kind.table)(model, words, wanted, ask);
         }
     }
@@ -254,8 +266,8 @@ fn not_over_temperature(ask: &Ask<'_>) -> Result<(), Message> {
     Err(Message::new("run-table-not-over-temperature").with("id", ask.id))
 }
 
-/// The temperatures of the rows: from one end to the other, a step apart; the last step may
-/// be shorter.
+/// The temperatures of the rows: from one end to the other, a step apart; both ends are
+/// rows, so that the last step may be shorter.
 ///
 /// # Errors
 /// When the ends change places or lie outside what is known of the thing, or
@@ -301,7 +313,9 @@ fn temperatures(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::diag::Findings;
     use crate::quantity::Interval;
+    use crate::{model, spec};
 
     fn rows(step: f64) -> Vec<f64> {
         let whole = Interval { low: Temperature::from_celsius(-20.0), high: Temperature::from_celsius(60.0) };
@@ -317,5 +331,46 @@ mod tests {
         assert_eq!(rows(1000.0), [-20.0, 60.0]);
         // A tenth is no binary number, and 800 of them are still no row more.
         assert_eq!(rows(0.1).len(), 801);
+    }
+
+    fn asked(ask: &Ask<'_>) -> Result<Table, Message> {
+        let set = spec::Set::read(&spec::demo(), &Findings::default());
+        of(&model::build(&set).expect("the demo set is whole"), &Words::english(), ask)
+    }
+
+    #[test]
+    fn only_a_thermocouple_lies_in_the_bay() {
+        let bay = Some(Temperature::from_celsius(31.0));
+        let refused =
+            asked(&Ask { id: "curlew-cabin", bay, ..Ask::default() }).expect_err("it has no junction");
+        assert_eq!(refused.id(), "run-table-no-bay");
+    }
+
+    #[test]
+    fn both_ends_of_the_range_are_rows() {
+        let step = Some(TemperatureDifference::from_kelvins(7.0));
+        let to = Some(Temperature::from_celsius(40.0));
+        let from = Some(Temperature::from_celsius(0.0));
+        let table = asked(&Ask { id: "curlew-cabin", from, to, step, bay: None }).expect("it has a table");
+        let first = |row: &Vec<Cell>| row[0].clone();
+        let at: Vec<Cell> = table.rows.iter().map(first).collect();
+        assert_eq!(at, [0.0, 7.0, 14.0, 21.0, 28.0, 35.0, 40.0].map(Cell::Number));
+    }
+
+    #[test]
+    fn every_constant_of_the_saturation_is_printed() {
+        let table = asked(&Ask { id: "heron-refrigerant", ..Ask::default() }).expect("it has a table");
+        // The ancillary of tests/reference/05b for R-134a: reducing point and first term.
+        let all = table.formulas.join(" ");
+        assert!(all.contains("Tc = 374.21 K") && all.contains("059.28 kPa"), "{all}");
+        assert!(all.contains("0.4331478287291047 (0.845)"), "{all}");
+    }
+
+    #[test]
+    fn the_points_of_a_curve_are_printed() {
+        let table = asked(&Ask { id: "heron-evaporator", ..Ask::default() }).expect("it has a table");
+        let points = table.inputs.iter().find(|fact| fact.label == "fact-table");
+        let written = points.and_then(|fact| fact.written.as_deref()).expect("its curve is a table");
+        assert!(written.starts_with("14 °F 23.13/24.33/25.54 kΩ, 23 °F 18.15/"), "{written}");
     }
 }

@@ -26,7 +26,7 @@ pub(super) fn of_refrigerant(
     inputs.extend(of.facts.iter().cloned());
     Ok(Table {
         title: of.title.clone(),
-        notes: notes(words, site),
+        notes: notes(words, of, site),
         columns: columns(words, of),
         rows: at.into_iter().map(|at| row(words, of, site, at)).collect(),
         formulas: formulas(words, of),
@@ -35,7 +35,7 @@ pub(super) fn of_refrigerant(
 }
 
 /// Where the gauges hang, and what nobody may do about what they show.
-fn notes(words: &Words, site: Option<Site>) -> Vec<String> {
+fn notes(words: &Words, of: &Refrigerant, site: Option<Site>) -> Vec<String> {
     let site = match site {
         Some(site) => words.say(
             &Message::new("table-site")
@@ -44,7 +44,40 @@ fn notes(words: &Words, site: Option<Site>) -> Vec<String> {
         ),
         None => words.word("table-no-site"),
     };
-    vec![site, words.word("caution-refrigerant"), words.word("caution-law")]
+    let mut notes = vec![site];
+    notes.extend(gauges(words, of));
+    // A bay may well be as hot as that; the other fluids are critical far above it.
+    let critical = of.fluid.critical_temperature();
+    if of.at_rest.is_some() && critical < HOTTEST_BAY {
+        let critical = crate::quantity::figure(critical.celsius(), 1, Rounding::Down);
+        let note = Message::new("table-note-above-critical").with("fluid", of.fluid.number());
+        notes.push(words.say(&note.with("critical", format!("{critical} °C"))));
+    }
+    notes.extend([words.word("caution-refrigerant"), words.word("caution-law")]);
+    notes
+}
+
+/// No soaked vehicle is hotter (common practice, no source).
+const HOTTEST_BAY: Temperature = Temperature::from_celsius(60.0);
+
+/// A pressure in the units of the table.
+fn in_units(of: &Refrigerant, pressure: Pressure) -> String {
+    let units = of.units.iter().filter_map(|unit| Some((unit.count_of(pressure)?, unit.symbol())));
+    units.map(|(count, symbol)| format!("{} {symbol}", trimmed(count, 1))).collect::<Vec<_>>().join(", ")
+}
+
+/// Which gauge tells what, and up to which pressure.
+fn gauges(words: &Words, of: &Refrigerant) -> Vec<String> {
+    let scale = |gauge: &Option<PressureGauge>, label: &'static str| {
+        let full = gauge.as_ref().and_then(|gauge| gauge.gauge).map(|gauge| gauge.full_scale);
+        let message = match full {
+            Some(full) => Message::new("table-note-gauge-scale").with("full", in_units(of, full)),
+            None => Message::new("table-note-gauge-missing"),
+        };
+        words.say(&message.with_word("gauge", label))
+    };
+    let by = words.word("table-note-gauges-by-scale");
+    vec![by, scale(&of.low_gauge, "fact-low-gauge"), scale(&of.high_gauge, "fact-high-gauge")]
 }
 
 fn kilopascals(pressure: Pressure) -> String {
@@ -162,6 +195,23 @@ fn at_rest(
     Some(Interval { low: site?.gauge(window.low), high: site?.gauge(window.high) })
 }
 
+/// The coefficients of the saturation equation, with every digit.
+fn terms(of: &Refrigerant) -> Message {
+    let critical = of.fluid.critical_temperature().kelvins();
+    let listed: Vec<String> = of.fluid.terms().iter().map(|(n, t)| format!("{n} ({t})")).collect();
+    Message::new("table-formula-saturation-terms")
+        .with("fluid", of.fluid.number())
+        .with("temperature", trimmed(critical, 4))
+        .with("pressure", trimmed(of.fluid.critical_pressure().kilopascals(), 3))
+        .with("terms", listed.join(", ").replace('-', "−"))
+}
+
+/// A constant with the digits that it has, up to so many decimals.
+fn trimmed(value: f64, most: usize) -> String {
+    let text = crate::quantity::figure(value, most, Rounding::Nearest);
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
 /// How the figures follow, each with its source.
 fn formulas(words: &Words, of: &Refrigerant) -> Vec<String> {
     use crate::physics::refrigerant::Refrigerant as Fluid;
@@ -174,7 +224,7 @@ fn formulas(words: &Words, of: &Refrigerant) -> Vec<String> {
         .with("fluid", of.fluid.number())
         .with_word("source", source)
         .with("limit", of.fluid.equation_limit());
-    let mut formulas = vec![words.say(&saturation), words.word("table-formula-gauge")];
+    let mut formulas = vec![words.say(&saturation), words.say(&terms(of)), words.word("table-formula-gauge")];
     let told = [
         (of.superheat.is_some(), "table-formula-suction"),
         (of.subcooling.is_some(), "table-formula-liquid"),

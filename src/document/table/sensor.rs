@@ -2,7 +2,7 @@
 
 use super::{Ask, Cell, Column, Show, Table, temperatures};
 use crate::document::sensor_card::reading::Readings;
-use crate::model::{Model, Multimeter, Sensor};
+use crate::model::{Fact, Model, Multimeter, Sensor};
 use crate::physics::Band;
 use crate::physics::circuit::{Circuit, Converter, Topology, self_heating};
 use crate::physics::curve::Curve;
@@ -48,6 +48,11 @@ fn table(
     let extras: Vec<Extra<'_>> = Extra::of(&readings);
     let mut notes = vec![loading];
     notes.extend(limits_of_belief(words, sensor));
+    let has_counts =
+        sensor.circuit.is_some() && sensor.converter.is_some_and(|converter| converter.bits.is_some());
+    if has_counts && readings.meter.is_some() {
+        notes.push(words.word("table-note-counts-unloaded"));
+    }
     let facts = [&sensor.curve_facts, &sensor.circuit_facts, &sensor.other_facts];
     Ok(Table {
         title: sensor.title.clone(),
@@ -65,9 +70,33 @@ fn table(
                     .collect()
             })
             .collect(),
-        formulas: formulas(words, sensor),
-        inputs: facts.into_iter().flatten().cloned().collect(),
+        formulas: formulas(words, sensor).into_iter().chain(of_columns(words, &readings)).collect(),
+        inputs: facts
+            .into_iter()
+            .flatten()
+            .map(|fact| with_points(sensor, fact))
+            .chain(meter_input(meter))
+            .collect(),
     })
+}
+
+/// The points of a table instead of their number, which is enough where a paper shows them.
+fn with_points(sensor: &Sensor, fact: &Fact) -> Fact {
+    let points = sensor.points.as_ref().filter(|_| fact.label == "fact-table");
+    let Some(points) = points else { return fact.clone() };
+    let (temperature, resistance) = points.units;
+    let point = |row: &Vec<String>| match row.as_slice() {
+        [at, ohms @ ..] => format!("{at} {temperature} {} {resistance}", ohms.join("/")),
+        [] => String::new(),
+    };
+    let written = points.rows.iter().map(point).collect::<Vec<_>>().join(", ");
+    Fact { written: Some(written), ..fact.clone() }
+}
+
+/// The input resistance of the meter that the volts are loaded with.
+fn meter_input(meter: Option<&Multimeter>) -> Option<Fact> {
+    let meter = meter.filter(|meter| meter.input.is_some())?;
+    meter.facts.iter().find(|fact| fact.label == "fact-input").cloned()
 }
 
 fn columns(words: &Words) -> Vec<Column> {
@@ -122,7 +151,8 @@ pub(in crate::document) fn formulas(words: &Words, sensor: &Sensor) -> Vec<Strin
         Curve::Table(_) => "table-formula-points",
     };
     let tolerance = sensor.tolerance.as_ref().map(|tolerance| match tolerance {
-        Tolerance::Rated { .. } => "table-formula-tolerance-rated",
+        Tolerance::Rated { beta, .. } if beta.part() > 0.0 => "table-formula-tolerance-rated",
+        Tolerance::Rated { .. } => "table-formula-tolerance-plain",
         Tolerance::Temperature(_) => "table-formula-tolerance-temperature",
         Tolerance::Platinum(_) => "table-formula-tolerance-class",
         Tolerance::Columns { .. } => "table-formula-tolerance-columns",
@@ -140,6 +170,16 @@ pub(in crate::document) fn formulas(words: &Words, sensor: &Sensor) -> Vec<Strin
         .flatten()
         .map(|id| words.word(id))
         .collect()
+}
+
+/// What only the table itself shows: the meter's load, the slope, the temperatures of belief.
+fn of_columns(words: &Words, readings: &Readings<'_>) -> Vec<String> {
+    let circuit = readings.circuit();
+    let loaded = circuit.filter(|_| readings.meter.is_some()).map(|_| "table-formula-loaded");
+    let plausible = circuit.and(readings.sensor.converter).and_then(|converter| converter.plausible);
+    let plausible = plausible.map(|_| "table-formula-plausible");
+    let ids = [loaded, Some("table-formula-slope"), plausible];
+    ids.into_iter().flatten().map(|id| words.word(id)).collect()
 }
 
 /// Columns that only some sensors have.
@@ -212,15 +252,39 @@ impl<'a> Extra<'a> {
     }
 }
 
-/// At which temperatures the control unit would take a good sensor for a broken one.
+/// At which temperatures the control unit may take a good sensor for a broken one.
 fn limits_of_belief(words: &Words, sensor: &Sensor) -> Vec<String> {
     let limits = sensor.converter.zip(sensor.circuit.as_ref());
     let Some((converter, circuit)) = limits.filter(|(converter, _)| converter.plausible.is_some()) else {
         return Vec::new();
     };
-    let shown = |at: Temperature| format!("{} °C", figure(at.celsius(), 1, Rounding::Nearest));
-    let [cold, hot] = converter.good_sensor_limits(circuit, &sensor.curve);
-    let below = cold.map(|at| Message::new("table-looks-broken-below").with("at", shown(at)));
-    let above = hot.map(|at| Message::new("table-looks-broken-above").with("at", shown(at)));
-    [below, above].into_iter().flatten().map(|message| words.say(&message)).collect()
+    let nominal = converter.good_sensor_limits(circuit, &sensor.curve);
+    let tolerance = sensor.tolerance.as_ref();
+    let worst = tolerance
+        .map_or([None, None], |tolerance| converter.every_good_sensor(circuit, &sensor.curve, tolerance));
+    // The colder a thermistor, the more ohms: it looks open; what rises with temperature, shorted.
+    let open = words.word("table-open");
+    let shorted = words.word("table-shorted");
+    let looks = if sensor.curve.falls() { [open, shorted] } else { [shorted, open] };
+    let ids = ["table-looks-broken-below", "table-looks-broken-above"];
+    let nominals = ["table-looks-broken-below-nominal", "table-looks-broken-above-nominal"];
+    let notes = (0..2).filter_map(|end| {
+        // Inward: a limit that passes no temperature at which a sensor is not believed.
+        let inward = if end == 0 { Rounding::Up } else { Rounding::Down };
+        let shown = |at: Temperature, rounding| format!("{} °C", figure(at.celsius(), 1, rounding));
+        let (at, message) = match (worst[end], nominal[end]) {
+            (Some(worst), nominal) => {
+                let nominal = nominal.map_or_else(|| "–".to_owned(), |at| shown(at, Rounding::Nearest));
+                (worst, Message::new(ids[end]).with("at", shown(worst, inward)).with("nominal", nominal))
+            }
+            (None, Some(nominal)) => {
+                (nominal, Message::new(nominals[end]).with("at", shown(nominal, Rounding::Nearest)))
+            }
+            (None, None) => return None,
+        };
+        let said = words.say(&message.with("looks", &looks[end]));
+        let beyond = !sensor.range.contains(&at);
+        Some(if beyond { format!("{said} {}", words.word("table-beyond-range")) } else { said })
+    });
+    notes.collect()
 }

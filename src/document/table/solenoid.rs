@@ -1,6 +1,7 @@
 //! A solenoid's mean current, and what it does, over the duty.
 
 use super::{Ask, Cell, Column, Show, Table};
+use crate::document::figures::celsius;
 use crate::model::{Coil, Driver, Solenoid};
 use crate::physics::copper::DOMAIN;
 use crate::physics::solenoid::{self, Conduction, ControlCurve, Direction, Running, Spread, Supply};
@@ -99,14 +100,14 @@ impl Bench<'_> {
         let window = self.window(duty);
         let ends = window.map_or([None, None], |window| [Some(window.low), Some(window.high)]);
         let curve = self.solenoid.control.as_ref();
-        let displacement = mean.and_then(|mean| curve?.displacement(mean));
         // One end may lie beyond the curve while the other does not.
         let [least, most] = curve.map_or([None, None], |curve| match curve.direction() {
             Direction::LessDisplacement => [ends[1], ends[0]],
             Direction::MoreDisplacement => ends,
         });
-        let at = |current: Option<Current>| current.and_then(|current| curve?.displacement(current));
-        let percent = |part: Ratio| 100.0 * part.part();
+        let at = |current: Option<Current>| {
+            curve.zip(current).map_or(Cell::Missing, |(curve, current)| displacement(curve, current))
+        };
         let conduction = run.map(|run| {
             words.word(match run.conduction {
                 Conduction::Continuous => "table-continuous",
@@ -114,16 +115,16 @@ impl Bench<'_> {
             })
         });
         vec![
-            Cell::from(percent(duty)),
+            Cell::from(100.0 * duty.part()),
             Cell::from(ends[0].map(Current::amperes)),
             Cell::from(mean.map(Current::amperes)),
             Cell::from(ends[1].map(Current::amperes)),
             Cell::from(run.map(|run| run.ripple.amperes())),
             conduction.map_or(Cell::Missing, Cell::Text),
             Cell::from(self.meter(mean)),
-            Cell::from(at(least).map(percent)),
-            Cell::from(displacement.map(percent)),
-            Cell::from(at(most).map(percent)),
+            at(least),
+            at(mean),
+            at(most),
         ]
     }
 
@@ -183,32 +184,45 @@ impl Bench<'_> {
     fn notes(&self, words: &Words) -> Vec<String> {
         let nominal = self.driver.nominal.map(|battery| {
             let message = Message::new("table-note-solenoid-nominal").with("battery", battery);
-            words.say(&message.with("at", self.nominal_temperature()))
+            words.say(&message.with("at", shown(self.nominal_temperature())))
         });
         let limits = self.driver.battery.zip(self.temperature).map(|(battery, coil)| {
             words.say(
                 &Message::new("table-note-solenoid-limits")
                     .with("low", battery.low)
                     .with("high", battery.high)
-                    .with("cold", coil.low.to_hundredths())
-                    .with("hot", coil.high.to_hundredths()),
+                    .with("cold", shown(coil.low))
+                    .with("hot", shown(coil.high)),
             )
         });
-        let least = self.driver.battery.zip(self.resistances()).and_then(|(battery, ohms)| {
-            let most = solenoid::ceiling(battery.low, ohms.high).ok()?;
-            Some(
-                words.say(
-                    &Message::new("table-note-ceiling")
-                        .with("battery", battery.low)
-                        .with("resistance", format!("{} Ω", figure(ohms.high.ohms(), 2, Rounding::Nearest)))
-                        .with("most", format!("{} A", figure(most.amperes(), 2, Rounding::Down))),
-                ),
-            )
-        });
+        let ceiling = self.ceiling().map(|message| words.say(&message));
         let direction = self.solenoid.control.as_ref().map(|curve| words.word(direction(curve)));
         let timing = self.solenoid.timing.is_none().then(|| words.word("table-note-no-timing"));
         let meter = Some(words.word("table-note-averaging"));
-        [nominal, limits, least, direction, timing, meter].into_iter().flatten().collect()
+        let caution = Some(words.word("caution-around"));
+        [nominal, limits, ceiling, direction, timing, meter, caution].into_iter().flatten().collect()
+    }
+
+    /// The most that the lowest battery makes of a hot coil, from its least to its greatest resistance.
+    fn ceiling(&self) -> Option<Message> {
+        let (battery, hot) = (self.driver.battery?.low, self.temperature?.high);
+        let drop = self.solenoid.switch_drop?.limits?.low;
+        let ohms = self.coil.rated.band(hot).ok().flatten()?;
+        let left = Voltage::from_volts(battery.volts() - drop.volts());
+        let amperes = |ohms| {
+            let most = solenoid::ceiling(left, ohms).ok()?;
+            Some(format!("{} A", figure(most.amperes(), 2, Rounding::Up)))
+        };
+        let ohmic = |ohms: Resistance| format!("{} Ω", figure(ohms.ohms(), 2, Rounding::Nearest));
+        Some(
+            Message::new("table-note-ceiling")
+                .with("battery", battery)
+                .with("drop", drop)
+                .with("least", ohmic(ohms.low))
+                .with("most", amperes(ohms.low)?)
+                .with("greatest", ohmic(ohms.high))
+                .with("fewest", amperes(ohms.high)?),
+        )
     }
 
     fn formulas(&self, words: &Words) -> Vec<String> {
@@ -224,6 +238,28 @@ impl Bench<'_> {
             .map(|id| words.word(id))
             .collect()
     }
+}
+
+fn shown(at: Temperature) -> String {
+    format!("{} °C", celsius(at))
+}
+
+/// The displacement at a current; beyond the curve's points no more than where it leaves them.
+fn displacement(curve: &ControlCurve, current: Current) -> Cell {
+    if let Some(displacement) = curve.displacement(current) {
+        return Cell::Number(100.0 * displacement.part());
+    }
+    let domain = curve.domain();
+    let above = current > domain.high;
+    let last = curve.displacement(if above { domain.high } else { domain.low });
+    let less = above == matches!(curve.direction(), Direction::LessDisplacement);
+    let (key, sign, rounding) = match less {
+        true => ("at_most_the_last_point", "≤", Rounding::Up),
+        false => ("at_least_the_last_point", "≥", Rounding::Down),
+    };
+    last.map_or(Cell::Missing, |last| {
+        Cell::Named(key, format!("{sign} {}", figure(100.0 * last.part(), 1, rounding)))
+    })
 }
 
 fn direction(curve: &ControlCurve) -> &'static str {

@@ -40,6 +40,12 @@ pub(super) fn of_thermometer(
             .with("high", domain.high.to_hundredths()));
     }
     let bay = ask.bay;
+    let letter = match wire {
+        Thermocouple::K => "K",
+        Thermocouple::T => "T",
+        Thermocouple::J => "J",
+    };
+    let reference = Message::new("table-formula-thermocouple").with("type", letter);
     let note = match bay {
         Some(bay) => words.say(&Message::new("table-junction-at").with("at", bay.to_hundredths())),
         None => words.word("table-junction-ice"),
@@ -49,7 +55,7 @@ pub(super) fn of_thermometer(
         notes: vec![note],
         columns: columns(words, bay),
         rows: at.into_iter().map(|at| row(wire, at, bay)).collect(),
-        formulas: vec![words.word("table-formula-thermocouple"), words.word("table-formula-junction")],
+        formulas: vec![words.say(&reference), words.word("table-formula-junction")],
         inputs: thermometer.facts.clone(),
     })
 }

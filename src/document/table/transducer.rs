@@ -4,7 +4,7 @@ use super::actuator::volts;
 use super::{Ask, Cell, Column, Show, Table, not_over_temperature};
 use crate::model::{Model, Transducer};
 use crate::physics::transducer::{Sense, Transducer as Line};
-use crate::quantity::{Pressure, Ratio, Rounding};
+use crate::quantity::{Pressure, Ratio, Rounding, Unit};
 use crate::words::{Message, Words};
 
 /// The most rows between the two ends.
@@ -27,7 +27,9 @@ pub(super) fn of_transducer(model: &Model, words: &Words, id: &str, ask: &Ask<'_
     let formulas = line.map(|_| ["table-formula-transducer", "table-formula-volts"]);
     Ok(Table {
         title: transducer.title.clone(),
-        notes: [sense, "run-table-no-meter"].map(|id| words.word(id)).to_vec(),
+        notes: [sense, "run-table-no-meter", "caution-transducer", "caution-refrigerant", "caution-law"]
+            .map(|id| words.word(id))
+            .to_vec(),
         columns: [
             Column::new("pressure_kpa", "kPa", decimals(0)),
             Column::new("pressure_bar", "bar", decimals(2)),
@@ -54,25 +56,37 @@ fn rows(transducer: &Transducer, line: &Line) -> Vec<Vec<Cell>> {
             .chain(ratio.map(|ratio| Cell::from(ratio.map(Ratio::part))))
             .collect()
     };
-    pressures(line).into_iter().map(row).collect()
+    pressures(line, unit_of(transducer)).into_iter().map(row).collect()
+}
+
+/// The unit that the spec gives the line's ends in; a mixture, or another one, is taken in kPa.
+fn unit_of(transducer: &Transducer) -> Unit {
+    let ends = ["fact-line-low-pressure", "fact-line-high-pressure"];
+    let written: Vec<&str> = (transducer.facts.iter())
+        .filter(|fact| ends.contains(&fact.label))
+        .filter_map(|fact| fact.written.as_deref())
+        .collect();
+    let in_all = |unit: &Unit| written.iter().all(|text| text.trim_end().ends_with(unit.symbol()));
+    [Unit::Bar, Unit::PoundPerSquareInch].into_iter().find(in_all).unwrap_or(Unit::Kilopascal)
 }
 
 /// Both ends of the line, and the round pressures between them.
-fn pressures(line: &Line) -> Vec<Pressure> {
-    let (low, high) = (line.range().low.pascals(), line.range().high.pascals());
+fn pressures(line: &Line, unit: Unit) -> Vec<Pressure> {
+    let one = unit.count_of(Pressure::from_pascals(1.0)).map_or(1.0, |count| 1.0 / count);
+    let (low, high) = (line.range().low.pascals() / one, line.range().high.pascals() / one);
     let step = round_step((high - low) / MOST_STEPS);
     // Half a step from an end a row would only repeat it.
     let first = (low / step + 0.5).ceil();
     let count = ((high / step - 0.5).floor() - first).max(-1.0);
     let between = std::iter::successors(Some(0.0), |index| Some(index + 1.0))
         .take_while(|index| *index <= count)
-        .map(|index| (first + index) * step);
-    std::iter::once(low).chain(between).chain([high]).map(Pressure::from_pascals).collect()
+        .map(|index| Pressure::from_pascals((first + index) * step * one));
+    std::iter::once(line.range().low).chain(between).chain([line.range().high]).collect()
 }
 
-/// The first of 1, 2, 5, 10, 20 … that is no smaller.
+/// The first of 0.01, 0.02, 0.05, 0.1, 0.2 … that is no smaller.
 fn round_step(least: f64) -> f64 {
-    let tens = std::iter::successors(Some(1.0), |ten| Some(ten * 10.0));
+    let tens = std::iter::successors(Some(0.01), |ten| Some(ten * 10.0));
     tens.flat_map(|ten| [ten, 2.0 * ten, 5.0 * ten]).find(|step| *step >= least).unwrap_or(least)
 }
 
@@ -83,7 +97,7 @@ mod tests {
     #[test]
     fn steps_are_round() {
         let steps = [0.3, 1.0, 1.1, 3.0, 6.0, 160_000.0].map(round_step);
-        for (step, round) in steps.into_iter().zip([1.0, 1.0, 2.0, 5.0, 10.0, 200_000.0]) {
+        for (step, round) in steps.into_iter().zip([0.5, 1.0, 2.0, 5.0, 10.0, 200_000.0]) {
             assert!((step - round).abs() < 1e-9, "{step} for {round}");
         }
     }

@@ -30,6 +30,7 @@ pub(super) fn of_vent(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> 
             rows.extend(humidities.iter().map(in_air));
         }
     }
+    let share = pressure.and_then(|pressure| settled_share(vent, &outside, &humidities, pressure));
     let mut inputs = vec![model.shop.elevation.clone()];
     inputs.extend(vent.facts.iter().cloned());
     Ok(Table {
@@ -37,7 +38,7 @@ pub(super) fn of_vent(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> 
         notes: notes(words, pressure),
         columns: columns(words),
         rows,
-        formulas: formulas(words, vent),
+        formulas: formulas(words, vent, share),
         inputs,
     })
 }
@@ -87,6 +88,30 @@ fn columns(words: &Words) -> Vec<Column> {
     columns
 }
 
+/// The greatest part of the duty, over the rows, that is left out with the settled water.
+fn settled_share(
+    vent: &Vent,
+    outside: &[Temperature],
+    humidities: &[Ratio],
+    pressure: Pressure,
+) -> Option<f64> {
+    let airs = outside.iter().flat_map(|&at| humidities.iter().map(move |&humidity| Some((at, humidity))));
+    let airs: Vec<_> = airs.chain([None]).collect();
+    let rows = vent.positions.iter().flat_map(|position| {
+        let takes_outside_air = position.outside.part() > 0.0;
+        let airs = airs.iter().filter(move |air| air.is_some() == takes_outside_air);
+        airs.map(move |&outside| Air { vent, position, outside })
+    });
+    let share = |row: Air<'_>| {
+        let Entering::Air(air, _) = row.entering(pressure) else { return None };
+        let outlet = vent.cooling.outlet(&air).ok()?;
+        // A row that the evaporator's control holds has no such figure.
+        let held = vent.evaporator.is_some_and(|fins| outlet.air.dry_bulb() < fins.low);
+        vent.cooling.settled_share(&outlet).filter(|_| !held).map(Ratio::part)
+    };
+    rows.filter_map(share).max_by(f64::total_cmp)
+}
+
 /// One row: a position of the intake door in one outside air.
 struct Air<'a> {
     vent: &'a Vent,
@@ -121,10 +146,16 @@ impl Air<'_> {
         // Control holds the evaporator: no air leaves colder than that, whatever the duty.
         let held = nominal.zip(fins).is_some_and(|(nominal, fins)| nominal < fins.low);
         let window = window.filter(|_| !held);
+        // A lower limit below it would pass an evaporator that ices.
+        let least = window.map(|window| {
+            fins.map_or(window.low, |fins| if window.low < fins.low { fins.low } else { window.low })
+        });
+        let cut = window.zip(least).is_some_and(|(window, least)| window.low < least);
         let (nominal, outlet) = (nominal.filter(|_| !held), outlet.filter(|_| !held));
         let mark = match entering {
             Entering::Fog => words.word("table-fog"),
             _ if held => words.word("table-held"),
+            _ if cut => words.word("table-held-least"),
             _ => String::new(),
         };
         vec![
@@ -135,7 +166,7 @@ impl Air<'_> {
             Cell::from(air.map(|air| air.dry_bulb().celsius())),
             Cell::from(air.and_then(|air| air.dew_point().ok()).map(Temperature::celsius)),
             Cell::from(air.map(|air| grams(air.humidity_ratio().kilograms_per_kilogram()))),
-            Cell::from(window.map(|window| window.low.celsius())),
+            Cell::from(least.map(Temperature::celsius)),
             Cell::from(nominal.map(Temperature::celsius)),
             Cell::from(window.map(|window| window.high.celsius())),
             Cell::from(outlet.map(|outlet| grams(outlet.condensed.kilograms_per_kilogram()))),
@@ -185,7 +216,7 @@ impl Air<'_> {
 }
 
 /// How the figures follow, each with its source.
-fn formulas(words: &Words, vent: &Vent) -> Vec<String> {
+fn formulas(words: &Words, vent: &Vent, share: Option<f64>) -> Vec<String> {
     let mixes = vent.positions.iter().any(|position| position.outside.part() < 1.0);
     let outlet = Message::new("table-formula-outlet").with("humidity", vent.cooling.outlet_humidity);
     let mut formulas = vec![words.word("table-formula-moist-air")];
@@ -193,6 +224,10 @@ fn formulas(words: &Words, vent: &Vent) -> Vec<String> {
         formulas.push(words.word("table-formula-mixed-air"));
     }
     formulas.push(words.say(&outlet));
+    if let Some(share) = share {
+        let percent = crate::quantity::figure(100.0 * share, 1, Rounding::Up);
+        formulas.push(words.say(&Message::new("table-formula-settled").with("percent", percent)));
+    }
     formulas.push(words.word("table-formula-outlet-window"));
     formulas.push(words.word("table-formula-dripping"));
     formulas

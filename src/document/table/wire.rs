@@ -5,7 +5,7 @@ use crate::model::{Model, Wire};
 use crate::physics::copper::{DOMAIN, REFERENCE};
 use crate::physics::wire::{drop, resistance};
 use crate::quantity::{
-    Interval, Resistance, Rounding, Temperature, TemperatureDifference, Voltage, WireSize,
+    Interval, Resistance, Rounding, Temperature, TemperatureDifference, Voltage, WireSize, figure,
 };
 use crate::words::{Message, Words};
 
@@ -23,18 +23,36 @@ pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Resul
         (WireSize::Gauge(_), None) => "table-note-wire-gauge",
         (WireSize::SquareMillimetres(_), None) => "table-note-wire-theory",
     };
+    let metre = match wire.greatest {
+        Some(greatest) => {
+            Message::new("table-note-wire-metre-greatest").with("greatest", milliohms(greatest))
+        }
+        None => Message::new("table-note-wire-metre"),
+    };
+    let metre = words.say(&metre.with("nominal", milliohms(wire.nominal)));
+    let limit = wire.drop_limit.map(|limit| {
+        let known = wire.greatest.is_some();
+        let id = if known { "table-note-wire-limit" } else { "table-note-wire-limit-nominal" };
+        words.say(&Message::new(id).with("limit", limit))
+    });
     let dead = wire.current.is_some().then(|| words.word("table-note-wire-drop"));
     let greatest = wire.greatest.map(|_| "table-formula-wire-greatest");
     let gauge = matches!(wire.size, WireSize::Gauge(_)).then_some("table-formula-wire-gauge");
     let formulas = [Some("table-formula-wire-nominal"), gauge, greatest, Some("table-formula-wire-drop")];
     Ok(Table {
         title: wire.title.clone(),
-        notes: [Some(words.word(build)), dead].into_iter().flatten().collect(),
+        notes: [Some(words.word(build)), Some(metre), limit, dead].into_iter().flatten().collect(),
         columns: columns(words),
         rows: at.into_iter().map(|at| row(wire, at)).collect(),
         formulas: formulas.into_iter().flatten().map(|id| words.word(id)).collect(),
         inputs: wire.facts.clone(),
     })
+}
+
+/// The resistance of a metre, with the digits of the cable standard's tables.
+fn milliohms(metre: Resistance) -> String {
+    let number = 1e3 * metre.ohms();
+    format!("{} mΩ/m", figure(number, if number < 10.0 { 3 } else { 1 }, Rounding::Nearest))
 }
 
 fn columns(words: &Words) -> Vec<Column> {

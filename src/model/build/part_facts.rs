@@ -85,6 +85,19 @@ pub(super) fn actuator(
         list.given("feedback.ends", "fact-track-ends", feedback.ends.as_ref());
         list.given("feedback.contact", "fact-wiper-contact", feedback.contact.as_ref());
         list.given("feedback.load", "fact-wiper-load", feedback.load.as_ref());
+        if let Some(load_to) = &feedback.load_to {
+            let end = match load_to.value {
+                spec::LoadTo::Ground => "ground",
+                spec::LoadTo::Reference => "reference",
+            };
+            // Where the load leads belongs to it, and comes from where it does.
+            list.facts.push(Fact {
+                key: format!("{}.feedback.load_to", list.table),
+                label: "fact-wiper-load-to",
+                written: Some(end.to_owned()),
+                source: feedback.load.as_ref().and_then(|load| load.source.clone()),
+            });
+        }
         list.reference("feedback.reference", system, feedback.reference.as_ref(), inherited);
         let resistors = [
             ("feedback.track", &feedback.track),

@@ -10,7 +10,7 @@ pub(super) struct Equation {
     /// p_c.
     pub critical_pascals: f64,
     /// (nᵢ, tᵢ).
-    terms: &'static [(f64, f64)],
+    pub terms: &'static [(f64, f64)],
 }
 
 /// R-134a.

@@ -87,6 +87,12 @@ impl Refrigerant {
         Pressure::from_pascals(self.equation().critical_pascals)
     }
 
+    /// The terms (nᵢ, tᵢ) of the equation of [`saturation_pressure`](Self::saturation_pressure).
+    #[must_use]
+    pub fn terms(self) -> &'static [(f64, f64)] {
+        self.equation().terms
+    }
+
     /// The limit of error of [`saturation_pressure`](Self::saturation_pressure), as a part of it:
     /// 0.05 % for R-134a and R-744, 0.2 % for R-1234yf.
     ///
