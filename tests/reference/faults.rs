@@ -125,7 +125,8 @@ fn a_converter_counts_and_a_good_sensor_can_look_broken() {
     for (ratio, count) in [(0.0, 0), (0.5, 512), (1.0, 1023), (1.2, 1023), (-0.1, 0)] {
         assert_eq!(converter.count(Ratio::new(ratio)), Some(count), "{ratio}");
     }
-    assert_eq!(Bits::new(3), None);
+    let built = [5, 6, 24, 25].map(|bits| Bits::new(bits).is_some());
+    assert_eq!(built, [false, true, true, false]);
     let (curve, circuit) = e1();
     let [cold, hot] = converter.good_sensor_limits(&circuit, &curve).map(|end| end.expect("inside"));
     // 49 Rp/1 and Rp/49: 230.3 kΩ and 95.92 Ω, by the beta formula −57.4 °C and 129.4 °C.

@@ -125,6 +125,7 @@ fn shares_add_up_by_source_without_signs() {
         Contribution::limit(Source::Leads, 1.0, 1.0),
     ]);
     let budget = budget.expect("limits of error");
+    meets("u of a falling slope", 3.0 / 3f64.sqrt(), budget.contributions()[0].standard(), Relative(1e-12));
     meets("worst", 8.0, budget.worst_case(), Relative(1e-12));
     meets("U", expanded_by_hand(&[3.0, 4.0, 1.0]), budget.expanded(), Relative(1e-12));
     let [(first, most), (second, rest)] = budget.shares()[..] else { panic!("{:?}", budget.shares()) };
