@@ -200,10 +200,12 @@ fn a_steinhart_hart_fit_misses_its_table_by_the_stated_residual() {
             let curve = SteinhartHart4::new(terms, Resistance::from_ohms(1.0));
             Curve::SteinhartHart4(curve.unwrap_or_else(|error| panic!("{}: {error}", row.place())))
         };
-        let miss = |&(at, of): &(Temperature, Resistance)| (celsius(&curve, of) - at.celsius()).abs();
-        let worst = fitted_table(row.text("part")).iter().map(miss).fold(0.0, f64::max);
+        let miss = |&(at, of): &(Temperature, Resistance)| ((celsius(&curve, of) - at.celsius()).abs(), at);
+        let table = fitted_table(row.text("part"));
+        let (worst, at) = table.iter().map(miss).max_by(|a, b| a.0.total_cmp(&b.0)).expect("it has rows");
         // Header: residuals to 1e-4 K.
         row.agrees("max_res_table_K", worst, Absolute(1e-4));
+        row.agrees("t_of_max_table", at.celsius(), Absolute(1e-9));
     }
     assert_eq!((three_terms, four_terms), (22, 6), "every row of 01e");
 }
