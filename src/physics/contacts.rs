@@ -78,7 +78,7 @@ pub enum Seen {
     NoPosition,
 }
 
-/// Two neighbouring positions that differ in more than one contact, or in none.
+/// Two neighbouring positions that differ in more than one contact.
 ///
 /// No two contacts switch at one instant: on the way, for a moment, every code
 /// between the two may be seen.
@@ -245,6 +245,9 @@ mod tests {
         assert_eq!((jumps[0].from, jumps[0].distance), (1, 2));
         let glitches = [(code("00"), Seen::Position(0)), (code("11"), Seen::Position(3))];
         assert_eq!(jumps[0].glitches, glitches);
+        // Neighbours of one code are no jump: `same_codes` names them.
+        let standing = table(&["00", "00", "01"]);
+        assert_eq!((standing.jumps(), standing.same_codes()), (vec![], vec![(0, 1)]));
     }
 
     #[test]

@@ -201,6 +201,25 @@ fn share_of_outside_air_has_its_uncertainty() {
     }
 }
 
+/// Two thermometers of ± 5 K cannot tell airs 8 K apart: U of their difference is
+/// 2 √(2 × 25/3) = 8.16 K.
+#[test]
+fn airs_within_the_thermometers_doubt_give_no_share() {
+    let apart = |kelvins: f64| {
+        let intake = Intake {
+            mixed: Temperature::from_celsius(20.0 - 0.5 * kelvins),
+            outside: Temperature::from_celsius(20.0 - kelvins),
+            recirculated: Temperature::from_celsius(20.0),
+            thermometer: TemperatureDifference::from_kelvins(5.0),
+        };
+        intake.fresh_air(LEAST_DIFFERENCE)
+    };
+    assert!(matches!(apart(8.1), Err(IntakeError::TooNear { .. })));
+    // Outside air that is colder has a share as well.
+    meets("half", 0.5, apart(8.2).expect("they can be told").share.part(), Absolute(1e-12));
+    assert!(matches!(apart(-8.1), Err(IntakeError::TooNear { .. })));
+}
+
 /// A worked figure of the trade: the same 30 kJ/kg takes air of 31 °C to 3.7 °C (20 %), 13.7 °C
 /// (50 %) or 21.3 °C (80 %). It says nothing of how the air leaves: 95 % meets all three,
 /// saturated air would be colder.

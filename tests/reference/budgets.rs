@@ -92,6 +92,8 @@ fn the_uncertainty_of_an_indicated_temperature_is_that_of_the_guide() {
     let mut checked = 0;
     for row in rows_of("04b_temperature_uncertainty.csv") {
         let inputs = inputs(&row, &INDICATED);
+        let point: Vec<f64> = inputs.iter().map(|input| input.value).collect();
+        row.agrees("t_nominal", indicated_celsius(&point).expect("a temperature"), Absolute(1e-9));
         let budget = Budget::of_model(&inputs, indicated_celsius).expect("a slope everywhere");
         for column in ["gum_u_t", "u_lib", "u_gtc"] {
             row.agrees(column, budget.combined(), Relative(1e-6));

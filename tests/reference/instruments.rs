@@ -131,6 +131,7 @@ fn shares_add_up_by_source_without_signs() {
         Contribution::limit(Source::Leads, 1.0, 1.0),
     ]);
     let budget = budget.expect("limits of error");
+    meets("u of a falling slope", 3.0 / 3f64.sqrt(), budget.contributions()[0].standard(), Relative(1e-12));
     meets("worst", 8.0, budget.worst_case(), Relative(1e-12));
     meets("U", expanded_by_hand(&[3.0, 4.0, 1.0]), budget.expanded(), Relative(1e-12));
     let [(first, most), (second, rest)] = budget.shares()[..] else { panic!("{:?}", budget.shares()) };
@@ -152,6 +153,10 @@ fn a_derivative_is_found_near_the_end_of_its_model() {
     };
     let found = derivative(&[input], 0, within(0.02)).expect("near enough");
     meets("slope", 3.0, found.value, Relative(1e-9));
+    // An input without a limit of its own still has a slope: d(x³)/dx at 2 is 12.
+    let exact = Input { source: Source::Rated, value: 2.0, limit: 0.0 };
+    let found = derivative(&[exact], 0, |point| Some(point[0] * point[0] * point[0])).expect("it is smooth");
+    meets("slope at an exact input", 12.0, found.value, Relative(1e-9));
     assert_eq!(derivative(&[input], 0, within(0.0)), Err(UncertaintyError::OutsideModel));
 }
 

@@ -5,7 +5,7 @@
 //! beside them. The conversions of 10c are the definitions of the scales.
 
 use bayleaf::physics::modes::Cell::{DontCare, Forced, Free};
-use bayleaf::physics::modes::{Cell, Pair, TruthTable};
+use bayleaf::physics::modes::{Cell, Error, Pair, TruthTable};
 use bayleaf::physics::scale::{PrintedScales, compare};
 use bayleaf::quantity::{Interval, Temperature, TemperatureDifference};
 
@@ -14,6 +14,16 @@ use crate::sheet::{meets, rows_of};
 
 fn pair(control: usize, value: usize) -> Pair {
     Pair { control, value }
+}
+
+/// A point of two values has the values 0 and 1; a row has a cell for each point.
+#[test]
+fn a_table_of_other_values_or_cells_is_refused() {
+    let table = |row: Vec<Cell>| TruthTable::new(vec![2, 3], vec![vec![Free, Free], row]).map(|_| ());
+    assert_eq!(table(vec![Forced(1), Forced(2)]), Ok(()));
+    assert_eq!(table(vec![Forced(2), Free]), Err(Error::NoSuchValue { mode: 1, control: 0 }));
+    assert_eq!(table(vec![Free, Forced(3)]), Err(Error::NoSuchValue { mode: 1, control: 1 }));
+    assert_eq!(table(vec![Free]), Err(Error::RowLength { mode: 1 }));
 }
 
 /// Worked by hand. Control points: intake (0 fresh, 1 recirculation), mix door

@@ -1,7 +1,7 @@
 //! Position feedback, coded contacts and resistor ladders against a circuit simulator.
 
 use bayleaf::physics::ladder::{Ladder, Wiring};
-use bayleaf::physics::potentiometer::{Feedback, LoadTo, PositionError};
+use bayleaf::physics::potentiometer::{Feedback, LoadTo, PositionError, Stops};
 use bayleaf::quantity::{Ratio, Resistance, Toleranced};
 
 use crate::bench::written;
@@ -81,6 +81,17 @@ fn end_resistances_keep_the_wiper_off_the_rails() {
     assert!((ohms.total.ohms() - 5000.0).abs() < 1e-9);
     assert!((ohms.to_low.ohms() - (50.0 + 1225.0 + 20.0)).abs() < 1e-9);
     assert!((ohms.contact().ohms() - 20.0).abs() < 1e-9);
+}
+
+/// 10 % and 90 % at the stops: a quarter of the way is 30 % (straight line), there and back.
+#[test]
+fn percent_positions_run_from_stop_to_stop() {
+    let stops = Stops { low: Ratio::new(0.1), high: Ratio::new(0.9) };
+    assert!((stops.reading(Ratio::new(0.25)).part() - 0.3).abs() < 1e-12);
+    assert!((stops.position(Ratio::new(0.3)).unwrap().part() - 0.25).abs() < 1e-12);
+    assert!((stops.position(Ratio::new(0.02)).unwrap().part() + 0.1).abs() < 1e-12);
+    let equal = Stops { high: stops.low, ..stops };
+    assert_eq!(equal.position(Ratio::new(0.1)), Err(PositionError::StopsEqual));
 }
 
 /// A ladder of the 03 files: 1 kΩ to 5 V, no tolerance.

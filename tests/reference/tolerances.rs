@@ -51,6 +51,8 @@ fn beta_tolerance_grows_to_its_exact_corners() {
         let shift = |of| celsius(&curve, of) - at.celsius();
         row.agrees("dt_at_Rhigh_K", shift(band.high), Absolute(1e-8));
         row.agrees("dt_at_Rlow_K", shift(band.low), Absolute(1e-8));
+        // That rule in kelvins, by the curve's own slope.
+        row.agrees("dt_linear_K", row.number("linear_rule_pct") / (100.0 * slope.abs()), Relative(1e-8));
         // The makers' linear rule is near the corners and is not the corners.
         let linear = row.number("linear_rule_pct") / 100.0;
         let nearness = Absolute(second_order(linear) + 1e-10);

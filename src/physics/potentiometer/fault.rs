@@ -316,6 +316,10 @@ mod tests {
         // Shorted to the return the 3 kΩ above are left.
         let shorted = reading(None, Fault::ShortToReturn);
         assert!((shorted.total.unwrap().ohms() - 3000.0).abs() < 1e-9);
+        // To the reference, the 2 kΩ below: between both wires and the signal alike.
+        let shorted = reading(None, Fault::ShortToReference);
+        let ohms = [shorted.total, shorted.to_low, shorted.to_high].map(|ohms| ohms.unwrap().ohms());
+        assert!((ohms[0] - 2000.0).abs() < 1e-9 && (ohms[1] - 2000.0).abs() < 1e-9 && ohms[2] <= 0.0);
         let worn = reading(None, Fault::ContactResistance(Resistance::from_ohms(500.0)));
         // Nothing flows through the contact: the volts know nothing of it, the ohms do.
         assert_eq!(worn.ratio.map(Ratio::part), Some(0.4));
