@@ -94,6 +94,22 @@ fn percent_positions_run_from_stop_to_stop() {
     assert_eq!(equal.position(Ratio::new(0.1)), Err(PositionError::StopsEqual));
 }
 
+/// Half of the travel between 10 % and 90 % of a 5 kΩ track, as the control unit sees it: a
+/// 10 kΩ meter then draws 50 % down by 1250 Ω of source, to 0.5/1.125.
+#[test]
+fn the_meter_is_not_part_of_the_travel() {
+    let pot =
+        Feedback {
+            track: written("5 kΩ"), ends: None, contact: None, load: None, reference: written("5 V")
+        };
+    let stops = Stops { low: Ratio::new(0.1), high: Ratio::new(0.9) };
+    let half = Ratio::new(0.5);
+    let plain = pot.at_travel(half, stops, None).unwrap().part();
+    assert!((plain - 0.5).abs() < 1e-12);
+    let metered = pot.at_travel(half, stops, Some(written("10 kΩ"))).unwrap().part();
+    assert!((metered - 0.5 / 1.125).abs() < 1e-12);
+}
+
 /// A ladder of the 03 files: 1 kΩ to 5 V, no tolerance.
 fn ladder(wiring: Wiring) -> Ladder {
     Ladder { wiring, pull_up: written("1 kΩ"), reference: written("5 V"), contact: None }

@@ -224,17 +224,37 @@ fn pressure_at_rest_is_below_at_above_or_undecided() {
         };
         let allowed = TemperatureDifference::from_kelvins(3.0);
         let soaked = Temperature::from_celsius(25.0);
-        Refrigerant::R134a
-            .at_rest(kilopascals(kilo), soaked, allowed, &limits)
-            .expect("inside the range")
-            .verdict
+        Refrigerant::R134a.at_rest(kilopascals(kilo), soaked, allowed, &limits).expect("inside the range")
     };
-    assert_eq!(with(10.0, 665.0), Rest::Saturated);
-    assert_eq!(with(10.0, 400.0), Rest::Below);
-    assert_eq!(with(10.0, 900.0), Rest::Above);
-    assert_eq!(with(10.0, 722.0), Rest::Undecided);
+    assert_eq!(with(10.0, 665.0).verdict, Rest::Saturated);
+    assert_eq!(with(10.0, 400.0).verdict, Rest::Below);
+    assert_eq!(with(10.0, 900.0).verdict, Rest::Above);
+    assert_eq!(with(10.0, 722.0).verdict, Rest::Undecided);
     // A coarse gauge decides nothing near saturation.
-    assert_eq!(with(56.0, 665.0), Rest::Undecided);
+    assert_eq!(with(56.0, 665.0).verdict, Rest::Undecided);
+    assert_eq!(with(56.0, 665.0).proven(), None);
+    // By hand: 10 kPa of gauge, 2 kPa of air, 0.05 % of 665.38 kPa, and 0.5 K of
+    // (770.20 − 571.71)/10 kPa/K between the rows of 05a beside it.
+    let found = with(10.0, 665.0);
+    let warm = 0.5 * (770.196_3 - 571.706_91) / 10.0;
+    let u = 2.0 * libm::sqrt((100.0 + 4.0 + 0.3327 * 0.3327 + warm * warm) / 3.0);
+    meets("U", u, found.expanded.pascals() / 1e3, Relative(0.005));
+    meets("off saturation", 665.0 - 665.380_93, found.difference.pascals() / 1e3, Absolute(0.05));
+    // A guard of U on each side of both ends: 22 °C and 28 °C.
+    let u = found.expanded.pascals() / 1e3;
+    let (low, high) = (found.expected.low.pascals() / 1e3, found.expected.high.pascals() / 1e3);
+    for (kilo, verdict) in [
+        (low - u - 0.01, Rest::Below),
+        (low - u + 0.01, Rest::Undecided),
+        (low + u - 0.01, Rest::Undecided),
+        (low + u + 0.01, Rest::Saturated),
+        (high - u - 0.01, Rest::Saturated),
+        (high - u + 0.01, Rest::Undecided),
+        (high + u - 0.01, Rest::Undecided),
+        (high + u + 0.01, Rest::Above),
+    ] {
+        assert_eq!(with(10.0, kilo).verdict, verdict, "{kilo} kPa");
+    }
     let limits = Limits {
         gauge: kilopascals(10.0),
         air: kilopascals(2.0),

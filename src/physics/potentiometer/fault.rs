@@ -316,6 +316,11 @@ mod tests {
         // Shorted to the return the 3 kΩ above are left.
         let shorted = reading(None, Fault::ShortToReturn);
         assert!((shorted.total.unwrap().ohms() - 3000.0).abs() < 1e-9);
+        // 500 Ω of contact lie beside the 2 kΩ below: 400 Ω.
+        let contact = Some(toleranced("500 Ω").unwrap());
+        let rough = Feedback { contact, ..pot(None) };
+        let shorted = rough.with_fault(Fault::ShortToReturn, Ratio::new(0.4), None, None).unwrap();
+        assert!((shorted.total.unwrap().ohms() - 3400.0).abs() < 1e-9);
         // To the reference, the 2 kΩ below: between both wires and the signal alike.
         let shorted = reading(None, Fault::ShortToReference);
         let ohms = [shorted.total, shorted.to_low, shorted.to_high].map(|ohms| ohms.unwrap().ohms());

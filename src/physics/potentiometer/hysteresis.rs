@@ -91,6 +91,11 @@ mod tests {
         // At 25 %: up 0.5 + 1.9/2 = 1.45 V against 1.6 V; at 50 %: 2.4 V against 1.6 + 2.9/3 V.
         assert!((at.part() - 0.5).abs() < 1e-12);
         assert!((difference.volts() - (2.4 - 1.6 - 2.9 / 3.0)).abs() < 1e-12);
+        // The widest gap may lie at a command of the way down alone: 1.5 V against 2 V at 25 %.
+        let up = way(&[(0.0, 0.5), (1.0, 4.5)]);
+        let down = way(&[(1.0, 4.5), (0.25, 2.0), (0.0, 0.5)]);
+        let (at, difference) = hysteresis(&up, &down).unwrap();
+        assert!((at.part() - 0.25).abs() < 1e-12 && (difference.volts() + 0.5).abs() < 1e-12);
         assert_eq!(hysteresis(&up, &[]), Err(HysteresisError::NoOverlap));
     }
 }

@@ -374,6 +374,8 @@ mod tests {
         assert_eq!(seconds(stretch), (2.0, 5.0));
         assert!((stretch.part.part() - 3.0 / 8.0).abs() < 1e-12);
         let slow: Vec<f64> = (0..=12).map(|second| 0.5 + f64::from(second) / 3.0).collect();
+        let just: Vec<f64> = (0..=10).map(|second| 0.5 + 0.4 * f64::from(second)).collect();
+        assert_eq!(judged(&just).defects, [], "ten seconds are what it may take");
         assert_eq!(judged(&slow).defects, [Defect::Slow { took: Duration::from_seconds(12.0) }]);
     }
 
