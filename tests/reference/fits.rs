@@ -8,7 +8,7 @@ use bayleaf::quantity::{Ratio, Resistance, Temperature};
 use crate::curves::{Points, published_tables};
 use crate::platinum::silicon_tables;
 use crate::sheet::Within::{Absolute, Relative};
-use crate::sheet::{Row, rows_of};
+use crate::sheet::{Row, meets, rows_of};
 
 /// The published points that a row of 01e was fitted to: `0 25 50` or `0..70 step 10`.
 fn chosen(points: &Points, row: &Row) -> Points {
@@ -108,6 +108,30 @@ fn a_beta_fit_away_from_25_degrees_is_rated_at_its_middle_row() {
         let Curve::Beta(curve) = &fitted.curve else { panic!("a beta curve was asked for") };
         assert!((curve.parameters().1.celsius() - rated).abs() < 1e-9, "{:?}", curve.parameters());
     }
+}
+
+/// A B value over the whole published table misses by up to some percent: formula less
+/// table, in kelvins and as a part of the table's ohms, row by row from its own R₀ and B.
+#[test]
+fn residuals_are_formula_less_table() {
+    let points = crate::curves::published_table("NCPxxWB473_47k");
+    let fitted = fit(Model::Beta, &points).expect("it falls");
+    let Curve::Beta(curve) = &fitted.curve else { panic!("a beta curve was asked for") };
+    let (rated, at, beta) = curve.parameters();
+    let (mut squares, mut most) = (0.0, 0.0_f64);
+    for (&(t, of), residual) in points.iter().zip(&fitted.residuals) {
+        let ohms = rated.ohms() * libm::exp(beta.kelvins() * (1.0 / t.kelvins() - 1.0 / at.kelvins()));
+        let part = (ohms - of.ohms()) / of.ohms();
+        meets(&format!("{t}"), part, residual.resistance.part(), Absolute(1e-12));
+        let inverse = 1.0 / at.kelvins() + libm::log(of.ohms() / rated.ohms()) / beta.kelvins();
+        meets(&format!("{t}"), 1.0 / inverse - t.kelvins(), residual.temperature.kelvins(), Absolute(1e-9));
+        squares += part * part;
+        most = most.max(part.abs());
+    }
+    assert!(most > 0.02, "a B value does not hold so far: {most}");
+    meets("largest", most, fitted.largest().resistance.part(), Absolute(1e-12));
+    let rms = libm::sqrt(squares / points.len() as f64);
+    meets("root of the mean square", rms, fitted.rms().resistance.part(), Absolute(1e-12));
 }
 
 /// Of the published 47 kΩ table one row is moved: 2 % inside and 6 % at an end are more

@@ -26,6 +26,14 @@ fn a_table_of_other_values_or_cells_is_refused() {
     assert_eq!(table(vec![Free]), Err(Error::RowLength { mode: 1 }));
 }
 
+/// Beyond twenty modes one at a time is taken, of equal ones the first: of 22 modes that
+/// all force the one value, mode 0.
+#[test]
+fn of_equal_modes_the_first_is_taken() {
+    let table = TruthTable::new(vec![1], vec![vec![Forced(0)]; 22]).expect("a table of 22 modes");
+    assert_eq!(table.smallest_cover().modes, [0]);
+}
+
 /// Worked by hand. Control points: intake (0 fresh, 1 recirculation), mix door
 /// (0 cold, 1 hot), mode door (0 face, 1 foot, 2 windscreen). Modes:
 ///
