@@ -1,6 +1,6 @@
 //! Circuits with all their parts, and a sensor in them, by Kirchhoff's laws worked by hand.
 
-use bayleaf::physics::circuit::{Circuit, Reader, Topology, self_heating};
+use bayleaf::physics::circuit::{Circuit, Probe, Reader, Topology, self_heating};
 use bayleaf::physics::curve::{BetaCurve, Curve, CurveError, Table};
 use bayleaf::physics::fault::{Fault, Instruments, Kind, Subject, Test};
 use bayleaf::physics::tolerance::Tolerance;
@@ -63,8 +63,18 @@ fn ohms_while_mated_lie_beside_every_pull_up() {
         ..exact_divider(Topology::PullUp)
     };
     let of = |line: f64, pull_up: f64, other: f64| 1.0 / (1.0 / line + 1.0 / pull_up + 1.0 / other);
-    let mated = circuit.ohms_while_mated(ohms(1000.0), bayleaf::physics::circuit::Probe::ControlUnit).ohms();
+    let mated = circuit.ohms_while_mated(ohms(1000.0), Probe::ControlUnit).ohms();
     meets("mated", of(1100.0, 4700.0, 10e3), mated, Relative(1e-12));
+    // A resistor inside the unit lies across line and sensor together: 22 kΩ across 1.1 kΩ.
+    let more = Circuit { parallel: Some(written("22 kΩ ± 1 %")), ..circuit };
+    let across = 1.0 / (1.0 / 1100.0 + 1.0 / 22e3);
+    meets("leg", across, more.leg(ohms(1000.0)).ohms(), Relative(1e-12));
+    let mated = more.ohms_while_mated(ohms(1000.0), Probe::ControlUnit).ohms();
+    meets("mated", of(across, 4700.0, 10e3), mated, Relative(1e-12));
+    // At the sensor's plug the line's 100 Ω lie before the unit's three.
+    let mated = more.ohms_while_mated(ohms(1000.0), Probe::Sensor).ohms();
+    let unit = 100.0 + of(22e3, 4700.0, 10e3);
+    meets("mated, at the sensor", 1.0 / (1.0 / unit + 1.0 / 1000.0), mated, Relative(1e-12));
     // The window of a good part of ± 10 %, at the ends of everything.
     let curve = beta(1000.0, 25.0, 3500.0);
     let at = Temperature::from_celsius(25.0);
