@@ -1,10 +1,11 @@
 //! Moist air, its mixtures and the pressure of the site against published tables.
 
+use bayleaf::physics::Band;
 use bayleaf::physics::air::intake::{Intake, IntakeError, LEAST_DIFFERENCE, mix};
-use bayleaf::physics::air::vent::Cooling;
+use bayleaf::physics::air::vent::{Cooling, Dripping, dripping};
 use bayleaf::physics::air::{AirError, HumidityRatio, MoistAir, dry_bulb, saturation};
 use bayleaf::physics::atmosphere::{SEA_LEVEL, Site};
-use bayleaf::quantity::{Length, Pressure, Ratio, Temperature, TemperatureDifference, toleranced};
+use bayleaf::quantity::{Interval, Length, Pressure, Ratio, Temperature, TemperatureDifference, toleranced};
 
 use crate::sheet::Within::{Absolute, Relative};
 use crate::sheet::{Row, meets, rows_of};
@@ -240,6 +241,29 @@ fn humid_air_leaves_warmer_for_the_same_duty() {
     }
 }
 
+/// An evaporator drips where the dew point is above every temperature that it may have
+/// (common practice, no source): here 2 °C to 8 °C, and air of one dew point or of two.
+#[test]
+fn water_drips_where_every_part_is_below_the_dew_point() {
+    let celsius = Temperature::from_celsius;
+    let air = |dew: f64| MoistAir::of_dew_point(celsius(25.0), celsius(dew), SEA_LEVEL).expect("air");
+    let evaporator = Interval { low: celsius(2.0), high: celsius(8.0) };
+    let drips = |driest: f64, dampest: f64| {
+        let band = Band { low: air(driest), nominal: air(0.5 * (driest + dampest)), high: air(dampest) };
+        dripping(&band, evaporator).expect("the air exists")
+    };
+    for (driest, dampest, expected) in [
+        (9.0, 9.0, Dripping::Yes),
+        (5.0, 5.0, Dripping::Undecided),
+        (1.0, 1.0, Dripping::No),
+        (7.0, 9.0, Dripping::Undecided),
+        (1.0, 3.0, Dripping::Undecided),
+        (1.0, 9.0, Dripping::Undecided),
+    ] {
+        assert_eq!(drips(driest, dampest), expected, "{driest} to {dampest} °C");
+    }
+}
+
 /// Outside what the equations are about there is an answer that says so.
 #[test]
 fn air_outside_its_equations_is_refused() {
@@ -247,6 +271,8 @@ fn air_outside_its_equations_is_refused() {
         let at = Temperature::from_celsius(celsius);
         MoistAir::of_relative_humidity(at, Ratio::new(part), Pressure::from_pascals(pascals))
     };
+    let coldest = saturation::pressure(saturation::DOMAIN.low).expect("the end is inside");
+    assert!(saturation::temperature(coldest).is_ok(), "and back");
     assert_eq!(air(-101.0, 0.5, 101_325.0), Err(AirError::OutsideRange));
     assert_eq!(air(100.0, 0.5, 101_325.0), Err(AirError::Boiling));
     assert_eq!(air(20.0, 1.01, 101_325.0), Err(AirError::NoHumidity));
