@@ -210,8 +210,19 @@ impl<'a> Setup<'a> {
             }
             Fault::ShiftedSlope(by) => {
                 let rated = subject.curve.resistance(self.rating()).ok()?.ohms();
-                let growth = libm::exp(by.part() * libm::log(part.nominal / rated));
-                Some(Faulty { part: part.map(|ohms| ohms * growth), ..good })
+                let log = libm::log(part.nominal / rated);
+                // A part at an end of its B tolerance has its own slope to be off from.
+                let spread = match subject.tolerance {
+                    Some(Tolerance::Rated { beta, .. }) => beta.part() * log.abs(),
+                    _ => 0.0,
+                };
+                let grown = |ohms: f64, log: f64| ohms * libm::exp(by.part() * log);
+                let shifted = Band {
+                    low: grown(part.low, log - spread),
+                    nominal: grown(part.nominal, log),
+                    high: grown(part.high, log + spread),
+                };
+                Some(Faulty { part: shifted, ..good })
             }
             Fault::OtherPart(index) => {
                 let other = subject.others.get(index)?;
