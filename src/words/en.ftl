@@ -955,10 +955,8 @@ table-formula-saturation-terms = { $fluid }: Tc = { $temperature } K, pc = { $pr
 table-formula-gauge = Gauge = absolute − air pressure; air pressure = 101.325 kPa × (1 − 2.25577 × 10⁻⁵ Z)^5.2559, Z in metres (ASHRAE Handbook Fundamentals 2017, chapter 1, equation 3). Below zero the gauge shows a vacuum: that is no fault of it.
 table-formula-suction = Suction line: saturation temperature + superheat; limits are rounded inward, and the ± beside them is not yet taken off.
 table-formula-liquid = Liquid line: saturation temperature − subcooling; limits are rounded inward, and the ± beside them is not yet taken off.
-table-formula-superheat-u = ± K of superheat and subcooling: k = 2, from gauge, weather and equation divided by dp/dT, and the thermometer, each as limit/√3 (JCGM 100:2008, 5.1.2). –: beyond the gauge's scale, or not all was given.
 table-formula-at-rest = At rest, soaked: readings that prove saturation, the band around it less U on either side (JCGM 106:2012, guard w = U). –: no reading could, or none at saturation itself. Well below, or above: refer to licensed people; above suggests gas that does not condense (common practice, no source). It says nothing of how much liquid there is.
 table-formula-superheat-u = ± K of superheat and subcooling, rounded up: k = 2, from gauge, weather and equation divided by dp/dT, and the thermometer, each as limit/√3 (JCGM 100:2008, 5.1.2). –: beyond the scale of the gauge, or gauge, thermometer or elevation not given.
-table-formula-at-rest = At rest, soaked: readings that prove saturation, the band around it less U on either side (JCGM 106:2012, guard w = U). –: no reading could. Well below, or above: refer to licensed people; above suggests gas that does not condense (common practice, no source). It says nothing of how much liquid there is.
 table-note-above-critical = Above { $critical }, the critical temperature of { $fluid }, there is no saturation: the check at rest is void there, and in a bay near it.
 table-intake = intake
 table-outside-c = outside °C
