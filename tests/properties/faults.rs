@@ -214,23 +214,31 @@ proptest! {
         let fault = kind.of_size(usual(kind, share));
         let condition = Condition { test, at };
         let apart = separable(&nominal, (None, Some(&fault)), condition, &bench).expect("all is known");
-        let span = |fault: Option<&Fault>, draws: &mut dyn Iterator<Item = ([f64; 6], f64)>| {
-            draws.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), (shares, error)| {
+        // Each draw: shares of the six parts' tolerances, of the battery's, and of the doubt.
+        let span = |fault: Option<&Fault>, draws: &mut dyn Iterator<Item = ([f64; 6], f64, f64)>| {
+            draws.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), (shares, battery, error)| {
                 let hand = in_hand(shares, &circuit, &bench);
-                let real =
-                    Subject { curve: &hand.curve, tolerance: None, circuit: Some(&hand.circuit), ..nominal };
+                let battery = Toleranced { nominal: Voltage::from_volts(12.3 + 0.6 * battery), limits: None };
+                let real = Subject {
+                    curve: &hand.curve,
+                    tolerance: None,
+                    circuit: Some(&hand.circuit),
+                    battery: Some(battery),
+                    ..nominal
+                };
                 let (value, _) = real.reading(fault, test, at, &hand.instruments).expect("known");
                 let read = value + error * nominal.uncertainty(value, test, at, &bench).expect("known");
                 (low.min(read), high.max(read))
             })
         };
         let crosses = |(one, other): ((f64, f64), (f64, f64))| one.1 >= other.0 && other.1 >= one.0;
-        let drawn = (span(None, &mut draws.iter().copied()), span(Some(&fault), &mut draws.iter().copied()));
+        let drawn = || draws.iter().map(|(shares, error)| (*shares, shares[0], *error));
+        let drawn = (span(None, &mut drawn()), span(Some(&fault), &mut drawn()));
         prop_assert!(!apart || !crosses(drawn), "{fault:?} at {at}: {drawn:?}");
         let corners = || {
-            (0..128_u32).map(|bits| {
+            (0..256_u32).map(|bits| {
                 let end = |bit: u32| f64::from(bits >> bit & 1);
-                ([0, 1, 2, 3, 4, 5].map(end), 2.0 * end(6) - 1.0)
+                ([0, 1, 2, 3, 4, 5].map(end), end(7), 2.0 * end(6) - 1.0)
             })
         };
         let ends = (span(None, &mut corners()), span(Some(&fault), &mut corners()));
