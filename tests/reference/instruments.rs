@@ -7,7 +7,7 @@ use bayleaf::physics::fault::{self, Subject, Test};
 use bayleaf::physics::remedy::{Candidate, Change, Decides, cheapest};
 use bayleaf::physics::soak::{Soaked, agreement, allowed};
 use bayleaf::physics::uncertainty::{
-    Budget, Contribution, Input, Instruments, Source, UncertaintyError, derivative, ohms, volts,
+    Budget, Contribution, Input, Instruments, Source, UncertaintyError, derivative, meter_ohms, ohms, volts,
 };
 use bayleaf::quantity::{
     Accuracy, Beta, Ratio, Resistance, Temperature, TemperatureDifference, Voltage, accuracy,
@@ -53,6 +53,10 @@ fn ohms_are_doubted_by_slope_reading_and_leads() {
     let by_hand = expanded_by_hand(&[0.3 * slope, 0.5 * slope, 32.0, 0.4]);
     meets("U", by_hand, doubt.budget.expanded(), Relative(1e-9));
     meets("worst", 0.8 * slope + 32.4, doubt.budget.worst_case(), Relative(1e-9));
+    // A part that no temperature moves has the meter's 32 Ω and the leads.
+    let doubt = meter_ohms(Resistance::from_ohms(3000.0), None, &instruments).expect("limits of error");
+    meets("U", expanded_by_hand(&[32.0, 0.4]), doubt.budget.expanded(), Relative(1e-9));
+    assert_eq!(doubt.left_out, []);
 }
 
 /// The same in volts: dV/dT = V (1 − V/Vref) × (−3.785 %/K), −37.4 mV/K (e1_invented: 31 °C).

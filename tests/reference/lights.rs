@@ -1,12 +1,14 @@
 //! Light sensors against a reference library, and pressure transducers against arithmetic.
 
-use bayleaf::physics::light::{LightError, LightSensor, LightTopology, SingleDiode, lamp, slope_voltage};
+use bayleaf::physics::light::{
+    self, LightError, LightSensor, LightTopology, SingleDiode, lamp, slope_voltage,
+};
 use bayleaf::physics::transducer::{Fault, Point, Sense, Transducer, TransducerError};
 use bayleaf::quantity::{Current, Irradiance, Length, Pressure, Ratio, Resistance, Voltage, scalar};
 
 use crate::bench::written;
 use crate::sheet::Within::{Absolute, Relative};
-use crate::sheet::rows_of;
+use crate::sheet::{meets, rows_of};
 
 /// 07a: a photodiode and a small cell across a load resistor, without bias.
 ///
@@ -92,6 +94,35 @@ fn a_load_resistor_rises_to_the_reference_and_no_further() {
     let meter = Some(written::<Resistance>("10 kΩ"));
     let loaded = sensor.voltage(sun(1000.0), meter).unwrap().volts();
     assert!((loaded - 2.64 * 10.0 / 12.2).abs() < 1e-12);
+}
+
+/// A diode of up to 100 µA in the dark on 2.2 kΩ ± 1 % and 5 V ± 2 %: covered it may lose
+/// 100 µA × 2222 Ω, open nothing, and shorted the pin lies at the diode's other end (Ohm's law).
+#[test]
+fn a_faulty_light_sensor_reads_as_dark_or_at_a_rail() {
+    let sensor = |topology| LightSensor {
+        current: written("1.2 mA ± 20 %"),
+        at: scalar("1000 W/m²").unwrap(),
+        dark: Some(Current::from_amperes(100e-6)),
+        topology,
+        resistor: written("2.2 kΩ ± 1 %"),
+        reference: written("5 V ± 2 %"),
+    };
+    let lost = 100e-6 * 2222.0;
+    for (topology, fault, nominal, low, high) in [
+        (LightTopology::PullUp, light::fault::Fault::Open, 5.0, 4.9, 5.1),
+        (LightTopology::PullUp, light::fault::Fault::Covered, 5.0, 4.9 - lost, 5.1),
+        (LightTopology::PullUp, light::fault::Fault::Shorted, 0.0, 0.0, 0.0),
+        (LightTopology::Load, light::fault::Fault::Open, 0.0, 0.0, 0.0),
+        (LightTopology::Load, light::fault::Fault::Covered, 0.0, 0.0, lost),
+        (LightTopology::Load, light::fault::Fault::Shorted, 5.0, 4.9, 5.1),
+    ] {
+        let (what, sensor) = (format!("{topology:?} {fault:?}"), sensor(topology));
+        meets(&what, nominal, sensor.fault_voltage(fault, None).unwrap().volts(), Absolute(1e-12));
+        let window = sensor.fault_window(fault, None).unwrap().unwrap();
+        meets(&what, low, window.low.volts(), Absolute(1e-12));
+        meets(&what, high, window.high.volts(), Absolute(1e-12));
+    }
 }
 
 /// The square law, where it may be used (the bound by arithmetic: r = 25 mm at 250 mm is 1 %).

@@ -2,9 +2,9 @@
 
 use bayleaf::physics::ladder::{Ladder, Wiring};
 use bayleaf::physics::potentiometer::{Feedback, LoadTo, PositionError, Stops};
-use bayleaf::quantity::{Ratio, Resistance, Toleranced};
+use bayleaf::quantity::{Interval, Ratio, Resistance, Toleranced};
 
-use crate::bench::written;
+use crate::bench::{exactly, written};
 use crate::sheet::Within::{Absolute, Relative};
 use crate::sheet::{Row, rows_of};
 
@@ -108,6 +108,14 @@ fn the_meter_is_not_part_of_the_travel() {
     assert!((plain - 0.5).abs() < 1e-12);
     let metered = pot.at_travel(half, stops, Some(written("10 kΩ"))).unwrap().part();
     assert!((metered - 0.5 / 1.125).abs() < 1e-12);
+    // Nor of where the wiper stands in a window of exact parts.
+    let exact = Feedback { track: exactly(Resistance::from_ohms(5000.0)), ..pot };
+    let stop = |part: Ratio| Interval { low: part, high: part };
+    let meter = exactly(Resistance::from_ohms(10e3));
+    let window = exact.fault_window(None, half, [stop(stops.low), stop(stops.high)], Some(meter));
+    let window = window.unwrap().unwrap().ratio.unwrap();
+    assert!((window.low.part() - 0.5 / 1.125).abs() < 1e-12);
+    assert!((window.high.part() - 0.5 / 1.125).abs() < 1e-12);
 }
 
 /// A ladder of the 03 files: 1 kΩ to 5 V, no tolerance.
