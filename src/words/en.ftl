@@ -1287,3 +1287,4 @@ run-judge-no-instrument = a guarded decision needs to know how far the readings 
 run-judge-high-voltage = STOP: more than 60 V DC is high voltage; it is out of scope here and for qualified persons only
 run-judge-too-many-ohms = no workshop meter shows so many ohms; write OL for an open line
 run-instrument-twice = `{ $id }` is a second instrument of its kind; name one multimeter and one thermometer
+run-judge-no-sensor = `{ $id }` is no temperature sensor, and only their readings are judged so far; `bayleaf faults { $id }` lists what its faults read

@@ -167,6 +167,7 @@ fn what_cannot_be_judged_is_refused_with_the_reason() {
     };
     let judge = |id, reading, at| ["judge", id, "--reading", reading, "--at", at];
     refused(&judge("curlew-evaporatr", "1 V", "31 °C"), "did you mean `curlew-evaporator`?");
+    refused(&judge("heron-mix", "2 V", "31 °C"), "`bayleaf faults heron-mix` lists what its faults read");
     refused(&judge("curlew-evaporator", "1", "31 °C"), "expected a reading with its unit");
     refused(
         &judge("curlew-evaporator", "1 V", "61 °C"),

@@ -39,6 +39,7 @@ struct Case<'a> {
 /// When there is no such sensor or instrument, the shop has no decision rule, a
 /// tolerance is missing, or the question does not fit the sensor.
 pub fn judge(model: &Model, words: &Words, ask: &Ask<'_>) -> Result<Judgement, Message> {
+    only_sensors(model, ask.id)?;
     let bench = Bench::new(model, ask.id, ask.instruments)?;
     let rule = bench.rule.ok_or_else(|| Message::new("run-judge-no-rule"))?;
     possible(ask.reading)?;
@@ -56,6 +57,16 @@ pub fn judge(model: &Model, words: &Words, ask: &Ask<'_>) -> Result<Judgement, M
         at: ask.at,
     };
     case.judgement(ask)
+}
+
+/// Says so where the id is that of a thing which has a dictionary but no judgement.
+fn only_sensors(model: &Model, id: &str) -> Result<(), Message> {
+    let others = model.actuators.contains_key(id)
+        || model.drivers.contains_key(id)
+        || model.transducers.contains_key(id)
+        || model.lights.contains_key(id);
+    let sensor = model.sensors.contains_key(id);
+    if others && !sensor { Err(Message::new("run-judge-no-sensor").with("id", id)) } else { Ok(()) }
 }
 
 /// Above it is high voltage, which is not this program's.
