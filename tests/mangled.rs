@@ -59,7 +59,17 @@ fn junk() -> impl Strategy<Value = String> {
     let spread =
         (quantity.clone(), 0.0..200.0_f64).prop_map(|(value, part)| format!("{value} ± {part:.1} %"));
     let nonsense = prop::sample::select(vec![
-        "", " ", "±", "to", "nan", "infinite", "−", "R-744", "table", "💥", "C2/7",
+        "",
+        " ",
+        "±",
+        "to",
+        "nan",
+        "unbounded",
+        "−",
+        "R-744",
+        "table",
+        "💥",
+        "C2/7",
     ]);
     prop_oneof![4 => quantity, 1 => range, 2 => spread, 1 => nonsense.prop_map(str::to_owned)]
 }
