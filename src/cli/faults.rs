@@ -1,19 +1,13 @@
 //! `bayleaf faults`: what each fault of a thing would read.
 
 use super::args::{FaultPlace, Faults as Arguments};
-use super::load::load;
-use super::outcome::{Outcome, fail};
+use super::load::answer;
+use super::outcome::Outcome;
 use super::table::tell;
 use crate::document::faults::{Ask, Place, of};
-use crate::words::Words;
 
 /// Runs the command.
 pub(super) fn run(arguments: &Arguments) -> Outcome {
-    let words = Words::english();
-    let loaded = match load(arguments.specs.specs.as_deref(), &words, false) {
-        Ok(loaded) => loaded,
-        Err(outcome) => return outcome,
-    };
     let ask = Ask {
         id: &arguments.id,
         at: arguments.at,
@@ -25,8 +19,7 @@ pub(super) fn run(arguments: &Arguments) -> Outcome {
         pressure: arguments.pressure,
         instruments: &arguments.instruments,
     };
-    match of(&loaded.model, &words, &ask) {
-        Ok(table) => tell(&words, &loaded.from, &table, arguments.format),
-        Err(message) => fail(&words, &message),
-    }
+    answer(arguments.specs.specs.as_deref(), |loaded, words| {
+        of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
+    })
 }

@@ -3,19 +3,14 @@
 use std::io;
 
 use super::args::{Format, Judge as Arguments, ReadingPlace};
-use super::load::{announce, load};
-use super::outcome::{Outcome, fail, say};
+use super::load::{announce, answer};
+use super::outcome::{Outcome, say};
 use super::table::input;
 use crate::document::judgement::{Ask, Judgement, Place, judge, lines};
 use crate::words::Words;
 
 /// Runs the command.
 pub(super) fn run(arguments: &Arguments) -> Outcome {
-    let words = Words::english();
-    let loaded = match load(arguments.specs.specs.as_deref(), &words, false) {
-        Ok(loaded) => loaded,
-        Err(outcome) => return outcome,
-    };
     let place = arguments.place.map(|place| match place {
         ReadingPlace::Unit => Place::ControlUnit,
         ReadingPlace::Sensor => Place::Sensor,
@@ -29,17 +24,15 @@ pub(super) fn run(arguments: &Arguments) -> Outcome {
         place,
         instruments: &arguments.instruments,
     };
-    match judge(&loaded.model, &words, &ask) {
-        Ok(judgement) => {
-            let told = match arguments.format {
-                Format::Text => announce(&loaded.from, &words).and_then(|()| text(&words, &judgement)),
-                Format::Csv => csv(&judgement),
-                Format::Json => json(&judgement),
-            };
-            Outcome::of_output(&words, told)
-        }
-        Err(message) => fail(&words, &message),
-    }
+    answer(arguments.specs.specs.as_deref(), |loaded, words| {
+        let judgement = judge(&loaded.model, words, &ask)?;
+        let told = match arguments.format {
+            Format::Text => announce(&loaded.from, words).and_then(|()| text(words, &judgement)),
+            Format::Csv => csv(&judgement),
+            Format::Json => json(&judgement),
+        };
+        Ok(Outcome::of_output(words, told))
+    })
 }
 
 fn text(words: &Words, judgement: &Judgement) -> io::Result<()> {

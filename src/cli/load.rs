@@ -69,6 +69,18 @@ pub(super) fn load(named: Option<&Path>, words: &Words, quiet: bool) -> Result<L
     Ok(Loaded { model, from, digest: digest(&sources) })
 }
 
+/// Loads a set and answers from it; what is refused is told with its reason.
+pub(super) fn answer(
+    named: Option<&Path>,
+    of: impl FnOnce(&Loaded, &Words) -> Result<Outcome, Message>,
+) -> Outcome {
+    let words = Words::english();
+    match load(named, &words, false) {
+        Ok(loaded) => of(&loaded, &words).unwrap_or_else(|message| fail(&words, &message)),
+        Err(outcome) => outcome,
+    }
+}
+
 /// Says first of all when the set is the built-in one.
 pub(super) fn announce(from: &Origin, words: &Words) -> io::Result<()> {
     if *from == Origin::Demo { say(words.word("run-demo")) } else { Ok(()) }

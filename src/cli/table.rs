@@ -5,19 +5,14 @@ use std::io;
 use serde::{Serialize, Serializer};
 
 use super::args::{Format, Table as Arguments};
-use super::load::{Origin, announce, load};
-use super::outcome::{Outcome, fail, say};
+use super::load::{Origin, announce, answer};
+use super::outcome::{Outcome, say};
 use crate::document::table::{Ask, Cell, Column, Show, Table, of};
 use crate::model::Fact;
 use crate::words::{Message, Words};
 
 /// Runs the command.
 pub(super) fn run(arguments: &Arguments) -> Outcome {
-    let words = Words::english();
-    let loaded = match load(arguments.specs.specs.as_deref(), &words, false) {
-        Ok(loaded) => loaded,
-        Err(outcome) => return outcome,
-    };
     let ask = Ask {
         id: &arguments.id,
         from: arguments.from,
@@ -25,10 +20,9 @@ pub(super) fn run(arguments: &Arguments) -> Outcome {
         step: arguments.step,
         bay: arguments.at,
     };
-    match of(&loaded.model, &words, &ask) {
-        Ok(table) => tell(&words, &loaded.from, &table, arguments.format),
-        Err(message) => fail(&words, &message),
-    }
+    answer(arguments.specs.specs.as_deref(), |loaded, words| {
+        of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
+    })
 }
 
 /// Writes a table in the form that was asked for.
