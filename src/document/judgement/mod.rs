@@ -14,7 +14,7 @@ use crate::physics::decision::{Decision, DecisionError, Limits, Rule, Verdict, d
 use crate::physics::fault::{Cause, Instruments, Kind, Other, Subject, Test, explain};
 use crate::physics::tolerance::{self, service_limits};
 use crate::physics::uncertainty::{COVERAGE, Doubt, Source};
-use crate::quantity::{Interval, Resistance, Temperature, TemperatureDifference, Voltage};
+use crate::quantity::{Interval, Temperature, TemperatureDifference};
 use crate::words::{Message, Words};
 
 use answer::About;
@@ -249,19 +249,7 @@ impl<'a> Case<'a> {
 
     /// The temperature that the unit takes the sensor for, corrected for the meter.
     fn believed(&self) -> Option<Temperature> {
-        let ohms = match self.test {
-            Test::OhmsAtSensor => Resistance::from_ohms(self.value),
-            Test::OhmsAtUnit => {
-                let series = self.subject.circuit.and_then(|circuit| circuit.series);
-                let series = series.map_or(0.0, |series| series.nominal.ohms());
-                Resistance::from_ohms(self.value - series)
-            }
-            Test::VoltsAtUnit => {
-                let meter = self.instruments.meter(self.test);
-                self.subject.circuit?.resistance(Voltage::from_volts(self.value), meter.as_ref())?
-            }
-            Test::VoltsAtSensor | Test::VoltsUnplugged => return None,
-        };
+        let ohms = self.sensor_of(self.value)?;
         let at = self.bench.sensor.curve.temperature(ohms).ok()?;
         self.bench.is_plausible(ohms).then_some(at)
     }

@@ -77,7 +77,7 @@ impl Case<'_> {
     }
 
     /// The sensor's resistance behind a value, everything else nominal.
-    fn sensor_of(&self, value: f64) -> Option<Resistance> {
+    pub(super) fn sensor_of(&self, value: f64) -> Option<Resistance> {
         let circuit = self.subject.circuit;
         match self.test {
             Test::OhmsAtSensor => Some(Resistance::from_ohms(value)),
