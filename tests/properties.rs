@@ -3,6 +3,7 @@
 //! 256 cases each, the same ones in every run; `PROPTEST_CASES` asks for more
 //! and `PROPTEST_RNG_SEED` for others.
 
+use bayleaf::quantity::{Interval, Scalar, Toleranced};
 use proptest::test_runner::{Config, RngSeed};
 
 #[path = "properties/air.rs"]
@@ -39,4 +40,11 @@ fn every_run() -> Config {
         config.rng_seed = RngSeed::Fixed(0);
     }
     config
+}
+
+/// A nominal value with a part of it to either side.
+fn plus_minus<T: Scalar>(nominal: f64, part: f64) -> Toleranced<T> {
+    let limits =
+        Interval { low: T::from_si(nominal * (1.0 - part)), high: T::from_si(nominal * (1.0 + part)) };
+    Toleranced { nominal: T::from_si(nominal), limits: Some(limits) }
 }

@@ -9,14 +9,10 @@ use bayleaf::physics::transducer::{self, Point, Sense, Transducer};
 use bayleaf::quantity::{Interval, Pressure, Ratio, Resistance, Scalar, Temperature, Toleranced, Voltage};
 use proptest::prelude::*;
 
+use crate::plus_minus;
+
 /// A window's ends are computed in another order than a reading inside it.
 const LAST_BITS: f64 = 1e-9;
-
-fn plus_minus<T: Scalar>(nominal: f64, part: f64) -> Toleranced<T> {
-    let limits =
-        Interval { low: T::from_si(nominal * (1.0 - part)), high: T::from_si(nominal * (1.0 + part)) };
-    Toleranced { nominal: T::from_si(nominal), limits: Some(limits) }
-}
 
 fn between<T: Scalar>(limits: Interval<T>, share: f64) -> T {
     let (low, high) = (limits.low.si(), limits.high.si());

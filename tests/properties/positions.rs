@@ -12,14 +12,10 @@ use bayleaf::quantity::{
 };
 use proptest::prelude::*;
 
+use crate::plus_minus;
+
 /// A window's ends are computed in another order than a reading inside it.
 const LAST_BITS: f64 = 1e-12;
-
-fn plus_minus<T: Scalar>(nominal: f64, part: f64) -> Toleranced<T> {
-    let limits =
-        Interval { low: T::from_si(nominal * (1.0 - part)), high: T::from_si(nominal * (1.0 + part)) };
-    Toleranced { nominal: T::from_si(nominal), limits: Some(limits) }
-}
 
 fn resistors(ohms: std::ops::Range<f64>) -> impl Strategy<Value = Toleranced<Resistance>> {
     (ohms, 0.0..0.3_f64).prop_map(|(ohms, part)| plus_minus(ohms, part))
