@@ -37,7 +37,7 @@ pub(super) fn of_actuator(model: &Model, words: &Words, id: &str, ask: &Ask<'_>)
         inputs: actuator
             .facts
             .iter()
-            .chain(actuator.pins.iter().flat_map(|pin| pin.pin.facts()))
+            .chain(actuator.pins().flat_map(|pin| pin.pin.facts()))
             .cloned()
             .collect(),
     })
