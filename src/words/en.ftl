@@ -1292,6 +1292,7 @@ table-formula-light-pull-up = V = Vref − I R, not below 0 V: more light, fewer
 table-formula-light-load = V = I R, not above Vref: more light, more volts (Ohm’s law); I = photocurrent × irradiance/rated irradiance (linear photodiode, common practice, no source). Limits: every corner, with the dark current from none to its greatest.
 table-formula-transducer = V/Vref on the straight line through the two points (arithmetic). Limits: ± accuracy × span of V/Vref; the reference’s tolerance is only in the volts. 1 psi = 6.894757 kPa, 1 bar = 100 kPa (definitions of the units).
 table-note-moves = Moves: { $what }.
+table-note-no-position = It reports no position: there is no reading of it to compute.
 table-note-ends = 0 %: { $low }. 100 %: { $high }.
 table-note-no-nominal = The stops are given as windows, without nominal values.
 table-note-end-to-end = End to end, unmated: { $low } Ω to { $high } Ω, rounded inward.
