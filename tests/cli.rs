@@ -10,6 +10,8 @@ use tempfile::TempDir;
 mod faults;
 #[path = "cli/fit.rs"]
 mod fit;
+#[path = "cli/import.rs"]
+mod import;
 #[path = "cli/judge.rs"]
 mod judge;
 #[path = "cli/templates.rs"]

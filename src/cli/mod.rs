@@ -4,6 +4,7 @@ mod args;
 mod check;
 mod faults;
 mod fit;
+mod import;
 mod judge;
 mod load;
 mod outcome;
@@ -24,5 +25,6 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Faults(faults) => faults::run(&faults),
         Command::Judge(judge) => judge::run(&judge),
         Command::Fit(fit) => fit::run(&fit),
+        Command::Import(import) => import::run(&import),
     }
 }
