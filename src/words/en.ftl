@@ -120,6 +120,11 @@ label-takes-cabin-air = takes in cabin air
 label-other-step = the other step is here
 wanted-inside-reference = expected 0 % to 100 %
 wanted-above-low-stop = expected a window that starts above { $low }
+wanted-driver-of = expected a load of `{ $system }`
+wanted-pins = { $count ->
+    [one] expected one pin
+   *[other] expected { $count } pins
+}
 wanted-contacts = expected 1 to { $most } names
 wanted-code-length = expected { $count ->
     [one] a code of 1 digit, or 0
@@ -155,6 +160,9 @@ label-in-celsius = in °C this would be { $low } to { $high }
 label-in-fahrenheit = in °F this would be { $low } to { $high }
 label-needs-shop = this paper would carry the shop's name
 label-direction = the direction is stated here
+label-free-run = the current of the free run
+label-wire-system = the wire’s system
+label-contact-names = the names of the contacts
 label-battery = the battery is given here
 label-its-size = its size is given here
 label-window = the window
@@ -360,6 +368,7 @@ rule-gauge-class = { $size } is a gauge number, which has no class
 rule-wire-size = { $size } is no size of IEC 60228: no greatest resistance is known
 rule-wire-size-help = only the nominal resistance of solid copper is computed, ρ/A with 1/58 Ω mm²/m; a real wire has 3 to 15 % more. Road-vehicle sizes are in ISO 6722 and ISO 19642
 rule-conductors = a current cannot pass { $written } conductors one after the other
+rule-wire-system = the load `{ $driver }` belongs to the system `{ $system }`
 rule-wire-drop = the wire loses { $lost } at { $at }, more than its limit of { $limit }
 rule-wire-drop-help = check size, length and current against the source; the limit cannot be met by a good wire
 rule-reserved-name = `{ $id }` cannot be a file name on every disk
@@ -393,6 +402,12 @@ rule-contact-count = { $count ->
     [one] 1 contact
    *[other] { $count } contacts
 } on one actuator
+rule-contact-pins = { $count ->
+    [one] one pin for { $names } contacts
+   *[other] { $count } pins for { $names } contacts
+}
+rule-stall = a motor that takes { $held } when it is held, and { $free } running free
+rule-stall-help = a motor that is held takes several times the current of its free run: have the two changed places?
 rule-code-length = the code of position `{ $position }` is not for the contacts that are there
 rule-code-twice = positions `{ $first }` and `{ $second }` have one code
 rule-code-jump = from `{ $from }` to `{ $to }` { $count } contacts switch
@@ -460,6 +475,8 @@ fact-reference-pin = Reference pin
 fact-motor-pin = Pin of the motor
 fact-contact-pin = Contact pin
 fact-common-pin = Common pin of the contacts
+fact-contact-in-pin = Pin of the contact, feed
+fact-contact-out-pin = Pin of the contact, load
 fact-moves = Moves
 fact-track = Track of the potentiometer
 fact-track-ends = Resistance at each end of the track
@@ -478,6 +495,7 @@ fact-sweep-step = Largest step, of the travel
 fact-sweep-dead-band = Dead band, of the travel
 fact-sweep-hysteresis = Up against down, of the travel
 fact-free-run-current = Motor current, free run
+fact-stall-current = Motor current, held
 fact-plain-dc = Direct-current motor without electronics
 fact-recalibration = Learning the stops again
 fact-photocurrent = Photocurrent
@@ -547,6 +565,7 @@ fact-displacement = Displacement, points
 fact-polarity = Switched on
 fact-supply-drop = Supply drop, limit
 fact-ground-drop = Ground drop, limit
+fact-contact-drop = Contact drop, limit
 fact-control-pin = Control pin
 fact-feed-pin = Feed pin
 fact-coil-temperature = Coil temperature
@@ -1273,6 +1292,7 @@ table-formula-light-pull-up = V = Vref − I R, not below 0 V: more light, fewer
 table-formula-light-load = V = I R, not above Vref: more light, more volts (Ohm’s law); I = photocurrent × irradiance/rated irradiance (linear photodiode, common practice, no source). Limits: every corner, with the dark current from none to its greatest.
 table-formula-transducer = V/Vref on the straight line through the two points (arithmetic). Limits: ± accuracy × span of V/Vref; the reference’s tolerance is only in the volts. 1 psi = 6.894757 kPa, 1 bar = 100 kPa (definitions of the units).
 table-note-moves = Moves: { $what }.
+table-note-no-position = It reports no position: there is no reading of it to compute.
 table-note-ends = 0 %: { $low }. 100 %: { $high }.
 table-note-no-nominal = The stops are given as windows, without nominal values.
 table-note-end-to-end = End to end, unmated: { $low } Ω to { $high } Ω, rounded inward.
