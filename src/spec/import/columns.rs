@@ -122,7 +122,11 @@ fn unit_in(head: &str) -> Option<Unit> {
     let bracketed = |word: &str| head.contains(&format!("({word})")) || head.contains(&format!("[{word}]"));
     let named =
         |word: &&&str| (word.chars().count() > 1 || **word == "Ω" || bracketed(word)) || words.len() == 1;
-    words.iter().rev().filter(named).find_map(|word| Unit::named(word))
+    let units = || words.iter().rev().filter(named).filter_map(|word| Unit::named(word));
+    let of_a_curve =
+        |unit: &Unit| unit.measures(Dimension::Temperature) || unit.measures(Dimension::Resistance);
+    // `min` is a minute elsewhere, and here the least resistance.
+    units().find(of_a_curve).or_else(|| units().next())
 }
 
 fn words_of(head: &str) -> Vec<String> {
