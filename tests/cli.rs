@@ -14,6 +14,8 @@ mod fit;
 mod import;
 #[path = "cli/judge.rs"]
 mod judge;
+#[path = "cli/new.rs"]
+mod new;
 #[path = "cli/templates.rs"]
 mod templates;
 

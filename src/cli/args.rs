@@ -97,6 +97,14 @@ pub enum Command {
     #[command(verbatim_doc_comment)]
     Fit(Fit),
 
+    /// Begin a set: a folder with a small, valid one, every line of it explained
+    ///
+    /// Its values are examples and every page says so. Nothing is overwritten: the
+    /// folder must be new or empty.
+    ///
+    /// Example: bayleaf new specs
+    New(New),
+
     /// Turn a table as a spreadsheet has it into lines for a spec
     ///
     /// Heads, units, decimal mark and what parts the cells are guessed from the file
@@ -307,6 +315,14 @@ pub struct Fit {
     /// Form of the output
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub format: Format,
+}
+
+/// Arguments of `new`.
+#[derive(Debug, Args)]
+pub struct New {
+    /// The folder to make
+    #[arg(value_name = "DIR")]
+    pub folder: PathBuf,
 }
 
 /// Arguments of `import`.

@@ -7,6 +7,7 @@ mod fit;
 mod import;
 mod judge;
 mod load;
+mod new;
 mod outcome;
 mod print;
 mod table;
@@ -25,6 +26,7 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Faults(faults) => faults::run(&faults),
         Command::Judge(judge) => judge::run(&judge),
         Command::Fit(fit) => fit::run(&fit),
+        Command::New(new) => new::run(&new),
         Command::Import(import) => import::run(&import),
     }
 }
