@@ -9,10 +9,9 @@
 
 mod embedded;
 mod fonts;
+mod legible;
 mod pieces;
 mod world;
-
-use std::fmt;
 
 use chrono::{Datelike, NaiveDate};
 use typst::diag::{SourceDiagnostic, Warned};
@@ -20,6 +19,8 @@ use typst::foundations::{Datetime, Smart};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
+use crate::document::Reading;
+use crate::words::{Message, Words};
 pub use embedded::TEMPLATES;
 pub use pieces::Piece;
 use world::{Base, World};
@@ -48,6 +49,8 @@ pub struct Job<'a> {
     /// takes a second layout. A number that turns out wrong costs that second
     /// layout and nothing else.
     pub pages: usize,
+    /// From where it is read: what is too small for that is refused.
+    pub reading: Reading,
     /// The date of issue, the only date the PDF carries.
     pub date: NaiveDate,
 }
@@ -66,17 +69,18 @@ pub struct Printed {
 pub struct Failure {
     /// The document's id.
     pub id: String,
-    /// What the typesetting library said, one line each, with file and line.
-    pub messages: Vec<String>,
+    /// What the typesetting library said, each with file and line, or what cannot be read.
+    pub messages: Vec<Message>,
 }
 
-impl fmt::Display for Failure {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}: {}", self.id, self.messages.join("; "))
+impl Failure {
+    /// Why, in words and on one line.
+    #[must_use]
+    pub fn said(&self, words: &Words) -> String {
+        let messages: Vec<String> = self.messages.iter().map(|message| words.say(message)).collect();
+        messages.join("; ")
     }
 }
-
-impl std::error::Error for Failure {}
 
 impl Typesetter {
     /// Prepares fonts and templates; `words` is the table of fixed words as JSON.
@@ -110,7 +114,7 @@ impl Typesetter {
         printed.map_err(|messages| Failure { id: job.id.to_owned(), messages })
     }
 
-    fn typeset(&self, job: Job<'_>, pages: usize) -> Result<Printed, Vec<String>> {
+    fn typeset(&self, job: Job<'_>, pages: usize) -> Result<Printed, Vec<Message>> {
         let world = World::new(&self.base, job.template, job.data, pages);
         let printed = self.export(&world, job);
         // Before any `?`: a failing document must not leave its cache behind.
@@ -129,8 +133,12 @@ impl Typesetter {
         pieces.map_err(|messages| Failure { id: job.id.to_owned(), messages })
     }
 
-    fn export(&self, world: &World<'_>, job: Job<'_>) -> Result<Printed, Vec<String>> {
+    fn export(&self, world: &World<'_>, job: Job<'_>) -> Result<Printed, Vec<Message>> {
         let document = layout(world)?;
+        let illegible = legible::check(&document, job.reading);
+        if !illegible.is_empty() {
+            return Err(illegible);
+        }
         let options = PdfOptions {
             ident: Smart::Custom(job.id.to_owned()),
             creator: Smart::Custom(Some(concat!("bayleaf ", env!("CARGO_PKG_VERSION")).to_owned())),
@@ -144,14 +152,16 @@ impl Typesetter {
 }
 
 /// Lays a document out; a warning is an error.
-fn layout(world: &World<'_>) -> Result<PagedDocument, Vec<String>> {
+fn layout(world: &World<'_>) -> Result<PagedDocument, Vec<Message>> {
     let Warned { output, warnings } = typst::compile::<PagedDocument>(world);
     let document = output.map_err(|errors| told(world, &errors))?;
     if warnings.is_empty() { Ok(document) } else { Err(told(world, &warnings)) }
 }
 
-fn told(world: &World<'_>, all: &[SourceDiagnostic]) -> Vec<String> {
-    all.iter().map(|diagnostic| world.describe(diagnostic)).collect()
+fn told(world: &World<'_>, all: &[SourceDiagnostic]) -> Vec<Message> {
+    all.iter()
+        .map(|diagnostic| Message::new("run-library").with("said", world.describe(diagnostic)))
+        .collect()
 }
 
 /// Noon UTC of the day of issue, so that no time zone moves it to another day.

@@ -73,6 +73,7 @@ impl<'a> Batch<'a> {
             template: document.template,
             data: &document.data,
             pages: document.pages,
+            reading: document.reading,
             date: self.context.date,
         };
         match self.typesetter.pdf(job) {
@@ -82,7 +83,7 @@ impl<'a> Batch<'a> {
                 let path = self.out.join(listed.file_name());
                 report.failure = self.write(&path, &printed.pdf).err().map(|error| reason(&error));
             }
-            Err(failure) => report.failure = Some(failure.to_string()),
+            Err(failure) => report.failure = Some(failure.said(self.context.words)),
         }
         report.no_source = document.no_source;
         report.not_given = document.not_given;
