@@ -32,8 +32,11 @@ fn least_height(distance: Distance) -> f64 {
 /// A part's mark in the templates: `<part:title>`.
 const MARK: &str = "part:";
 
-/// What cannot be read, or is not marked as it has to be; empty where all is well.
-pub(super) fn check(document: &PagedDocument, reading: Reading) -> Vec<Message> {
+/// Finds what cannot be read, or is not marked as it has to be.
+///
+/// # Errors
+/// Each of it by name.
+pub(super) fn check(document: &PagedDocument, reading: Reading) -> Result<(), Vec<Message>> {
     let mut walk = Walk {
         reading,
         page: 0,
@@ -50,7 +53,7 @@ pub(super) fn check(document: &PagedDocument, reading: Reading) -> Vec<Message> 
     let Walk { met, mut found, .. } = walk;
     let missing = reading.parts.iter().filter(|(name, _)| !met.contains(*name));
     found.extend(missing.map(|(name, _)| Message::new("run-part-missing").with("part", name)));
-    found
+    if found.is_empty() { Ok(()) } else { Err(found) }
 }
 
 struct Walk {

@@ -10,6 +10,7 @@
 mod embedded;
 mod fonts;
 mod legible;
+mod picture;
 mod pieces;
 mod world;
 
@@ -22,6 +23,7 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 use crate::document::Reading;
 use crate::words::{Message, Words};
 pub use embedded::TEMPLATES;
+pub use picture::Picture;
 pub use pieces::Piece;
 use world::{Base, World};
 
@@ -107,19 +109,50 @@ impl Typesetter {
     /// # Errors
     /// When the library reports an error or a warning.
     pub fn pdf(&self, job: Job<'_>) -> Result<Printed, Failure> {
-        let printed = match self.typeset(job, job.pages) {
-            Ok(printed) if job.pages > 0 && printed.pages != job.pages => self.typeset(job, 0),
-            other => other,
-        };
-        printed.map_err(|messages| Failure { id: job.id.to_owned(), messages })
+        let (pdf, pages) = self.made(job, |world, document| self.export(world, job, document))?;
+        Ok(Printed { pdf, pages })
     }
 
-    fn typeset(&self, job: Job<'_>, pages: usize) -> Result<Printed, Vec<Message>> {
-        let world = World::new(&self.base, job.template, job.data, pages);
-        let printed = self.export(&world, job);
-        // Before any `?`: a failing document must not leave its cache behind.
-        comemo::evict(KEPT);
-        printed
+    /// The pages of one document as pictures, in their order.
+    ///
+    /// # Errors
+    /// As [`pdf`](Self::pdf); also where a character has no glyph, which the standards
+    /// of a PDF refuse by themselves.
+    pub fn pictures(&self, job: Job<'_>, form: Picture) -> Result<Vec<Vec<u8>>, Failure> {
+        self.made(job, |_, document| picture::of(document, form).map_err(library))
+            .map(|(pictures, _)| pictures)
+    }
+
+    /// All pages of one document below one another in one PNG.
+    ///
+    /// # Errors
+    /// As [`pictures`](Self::pictures).
+    pub fn preview(&self, job: Job<'_>, ppi: f64) -> Result<Vec<u8>, Failure> {
+        self.made(job, |_, document| picture::preview(document, ppi).map_err(library))
+            .map(|(picture, _)| picture)
+    }
+
+    /// Lays one document out and makes something of it; how many pages it has.
+    fn made<T>(
+        &self,
+        job: Job<'_>,
+        make: impl Fn(&World<'_>, &PagedDocument) -> Result<T, Vec<Message>>,
+    ) -> Result<(T, usize), Failure> {
+        let once = |pages| {
+            let world = World::new(&self.base, job.template, job.data, pages);
+            let made = layout(&world).and_then(|document| {
+                legible::check(&document, job.reading)?;
+                Ok((make(&world, &document)?, document.pages().len()))
+            });
+            // Before any `?`: a failing document must not leave its cache behind.
+            comemo::evict(KEPT);
+            made
+        };
+        let made = match once(job.pages) {
+            Ok((_, count)) if job.pages > 0 && count != job.pages => once(0),
+            other => other,
+        };
+        made.map_err(|messages| Failure { id: job.id.to_owned(), messages })
     }
 
     /// Lays one document out and tells where everything lies on its pages.
@@ -133,12 +166,12 @@ impl Typesetter {
         pieces.map_err(|messages| Failure { id: job.id.to_owned(), messages })
     }
 
-    fn export(&self, world: &World<'_>, job: Job<'_>) -> Result<Printed, Vec<Message>> {
-        let document = layout(world)?;
-        let illegible = legible::check(&document, job.reading);
-        if !illegible.is_empty() {
-            return Err(illegible);
-        }
+    fn export(
+        &self,
+        world: &World<'_>,
+        job: Job<'_>,
+        document: &PagedDocument,
+    ) -> Result<Vec<u8>, Vec<Message>> {
         let options = PdfOptions {
             ident: Smart::Custom(job.id.to_owned()),
             creator: Smart::Custom(Some(concat!("bayleaf ", env!("CARGO_PKG_VERSION")).to_owned())),
@@ -146,8 +179,7 @@ impl Typesetter {
             standards: self.standards.clone(),
             ..PdfOptions::default()
         };
-        let pdf = typst_pdf::pdf(&document, &options).map_err(|errors| told(world, &errors))?;
-        Ok(Printed { pdf, pages: document.pages().len() })
+        typst_pdf::pdf(document, &options).map_err(|errors| told(world, &errors))
     }
 }
 
@@ -159,9 +191,11 @@ fn layout(world: &World<'_>) -> Result<PagedDocument, Vec<Message>> {
 }
 
 fn told(world: &World<'_>, all: &[SourceDiagnostic]) -> Vec<Message> {
-    all.iter()
-        .map(|diagnostic| Message::new("run-library").with("said", world.describe(diagnostic)))
-        .collect()
+    library(all.iter().map(|diagnostic| world.describe(diagnostic)).collect())
+}
+
+fn library(said: Vec<String>) -> Vec<Message> {
+    said.into_iter().map(|said| Message::new("run-library").with("said", said)).collect()
 }
 
 /// Noon UTC of the day of issue, so that no time zone moves it to another day.
