@@ -10,8 +10,8 @@ use super::reader::{File, Reader, unknown};
 use super::syntax;
 use super::value::At;
 use super::{
-    Actuator, Card, Connector, Control, Driver, Instrument, Light, Mode, Panel, Refrigerant, Sensor, Sheet,
-    Shop, System, Transducer, Vehicle, Vent, Wire,
+    Actuator, Card, Connector, Control, Driver, Instrument, Light, Mode, Panel, Refrigerant, Request, Sensor,
+    Sheet, Shop, System, Transducer, Vehicle, Vent, Wire,
 };
 use crate::diag::{Finding, Findings, Place, Sources};
 use crate::words::Message;
@@ -36,6 +36,7 @@ const KINDS: &[&str] = &[
     "sheet",
     "refrigerant",
     "vent",
+    "request",
 ];
 
 /// The longest id: it is part of a file name and stands in the title band.
@@ -92,6 +93,8 @@ pub struct Set {
     pub refrigerants: Entries<Refrigerant>,
     /// Vents by id.
     pub vents: Entries<Vent>,
+    /// Requests by id.
+    pub requests: Entries<Request>,
 }
 
 impl Set {
@@ -139,6 +142,7 @@ impl Set {
                 "sheet" => read_kind(file, name, table, &mut self.sheets, Sheet::read),
                 "refrigerant" => read_kind(file, name, table, &mut self.refrigerants, Refrigerant::read),
                 "vent" => read_kind(file, name, table, &mut self.vents, Vent::read),
+                "request" => read_kind(file, name, table, &mut self.requests, Request::read),
                 _ => file.findings.report(unknown("spec-unknown-kind", "", name, place, KINDS)),
             }
         }
