@@ -7,6 +7,7 @@
 
 pub mod bench;
 mod caution;
+mod connector_card;
 mod ends;
 pub mod faults;
 mod figures;
@@ -23,6 +24,7 @@ mod sensor_card;
 pub mod table;
 mod test_sheet;
 mod tie;
+mod users;
 
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -72,6 +74,7 @@ pub struct Document {
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
         Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
+        Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
     }
 }
