@@ -11,6 +11,7 @@ macro_rules! template {
 pub const TEMPLATES: &[(&str, &str)] = &[
     template!("connector-card.typ"),
     template!("parts/caution.typ"),
+    template!("parts/code.typ"),
     template!("parts/face.typ"),
     template!("parts/fields.typ"),
     template!("parts/figures.typ"),

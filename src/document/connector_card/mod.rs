@@ -5,7 +5,7 @@ mod face;
 
 use serde::Serialize;
 
-use super::caution::{self, Cautions};
+use super::caution::{self, Cautions, Room};
 use super::ends;
 use super::figures;
 use super::furniture::{Furniture, Kind};
@@ -90,7 +90,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
             .map(|id| words.word(id)),
         pins: rows.collect(),
         notes: notes(words, card, connector, &users, &mut marks),
-        cautions: caution::on_a_card(words),
+        cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
     // A face of few pins is one side, a wide one runs on.
     Some(finish(listed, (TEMPLATE, 0), data, marks))
