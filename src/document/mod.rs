@@ -7,11 +7,8 @@
 
 pub mod bench;
 mod caution;
-<<<<<<< HEAD
-mod connector_card;
-=======
 mod code;
->>>>>>> trunk
+mod connector_card;
 mod ends;
 pub mod faults;
 mod figures;
