@@ -2,6 +2,8 @@
 
 #[path = "pages/codes.rs"]
 mod codes;
+#[path = "pages/faces.rs"]
+mod faces;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/specs.rs"]

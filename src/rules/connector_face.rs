@@ -69,7 +69,7 @@ fn lengths(rows: &At<Vec<FaceRow>>, findings: &Findings) {
             .with("places", row.places.len())
             .with("first", first.places.len());
         let finding = Finding::error(message, row.place.clone(), Message::new("wanted-face-length"));
-        let finding = finding.because(first.place.clone(), Message::new("label-first-row"));
+        let finding = finding.because(first.place.clone(), Message::new("label-face-row"));
         findings.report(finding.help(Message::new("rule-face-lengths-help")));
     }
 }

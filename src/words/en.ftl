@@ -325,7 +325,7 @@ rule-face-lacks = { $count ->
 }
 wanted-face-pin = expected every listed pin in `rows`
 label-face = the face
-label-first-row = the first row
+label-face-row = the first row
 rule-airbag-card = connector { $id } is airbag or belt-tensioner wiring: it gets no card
 rule-airbag-face = connector { $id } is airbag or belt-tensioner wiring: it is not drawn
 wanted-no-airbag = take this away
