@@ -3,7 +3,7 @@
 use super::part_circuits;
 use crate::diag::{Finding, Findings};
 use crate::quantity::{Dimension, Toleranced, Voltage};
-use crate::spec::{Set, Sourced};
+use crate::spec::{Expected, Set, Sourced};
 use crate::words::Message;
 
 /// Above 60 V DC a circuit is of voltage class B (ISO 6469-3, from memory).
@@ -41,6 +41,14 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         let mut volts = levels.filter(|level| level.value.dimension == Dimension::Voltage);
         let high = volts.find(|level| is_high(Voltage::from_volts(level.value.number)));
         findings.report_all(high.map(|level| stop(&level.map(Voltage::from_volts(level.value.number)))));
+    }
+    let pins = set.connectors.values().flat_map(|entry| entry.item.pins.values());
+    for expected in pins.flat_map(|pin| &pin.expect).flatten() {
+        if let Expected::Volts(volts) = expected.value
+            && (is_high(volts.high) || is_high(Voltage::from_volts(-volts.low.volts())))
+        {
+            findings.report(stop(&expected.map(volts.high)));
+        }
     }
     let circuits = super::sensors(set).filter_map(|(_, sensor, _)| sensor.circuit.as_ref());
     let references = circuits.flat_map(|circuit| {

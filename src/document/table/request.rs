@@ -58,9 +58,9 @@ fn row(words: &Words, request: &Request, span: &Span<State>) -> Vec<Cell> {
 /// The key of a state for programs, and the word for it.
 pub(in crate::document) fn state(state: &State) -> (&'static str, &'static str) {
     match state {
-        State::Absent => ("absent", "request-absent"),
-        State::Inhibited(_) => ("inhibited", "request-inhibited"),
-        State::Delayed => ("delayed", "request-delayed"),
-        State::Permitted => ("permitted", "request-permitted"),
+        State::Absent => ("absent", "table-request-absent"),
+        State::Inhibited(_) => ("inhibited", "table-request-inhibited"),
+        State::Delayed => ("delayed", "table-request-delayed"),
+        State::Permitted => ("permitted", "table-request-permitted"),
     }
 }
