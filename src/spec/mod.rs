@@ -9,6 +9,7 @@
 
 mod actuator;
 mod card;
+mod checklist;
 mod circuit;
 mod coded;
 mod connector;
@@ -30,6 +31,7 @@ mod sensor;
 mod set;
 mod sheet;
 mod shop;
+mod symptom;
 mod syntax;
 mod transducer;
 mod value;
@@ -39,6 +41,7 @@ mod wire;
 
 pub use actuator::{Actuator, Feedback, LoadTo, Motor, Stop, Stops, Sweep};
 pub use card::Card;
+pub use checklist::{Answer, Checklist, Cost, Ending, EndingKind, Exit, Near, Step, Work};
 pub use circuit::{Circuit, Converter, OtherReader, Topology};
 pub use coded::{Code, Contacts, DoorPosition, Ladder, LadderKind};
 pub use connector::{Connector, Pin, Side, View};
@@ -59,6 +62,7 @@ pub use sensor::{Pins, SelfHeating, Sensor, Tolerance};
 pub use set::{Entries, Entry, Set};
 pub use sheet::{Group, Measure, Sheet, SheetRow, Spot};
 pub use shop::{Decision, Paper, Shop, System};
+pub use symptom::Symptom;
 pub use transducer::{LinePoint, Sense, Transducer};
 pub use value::{At, Sourced};
 pub use vehicle::Vehicle;
