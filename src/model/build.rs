@@ -11,7 +11,7 @@ use super::sensor::{Points, Sensor};
 use super::{Model, Shop, System, Vehicle};
 use crate::physics::atmosphere::Site;
 use crate::quantity::{MeterRange, MeterRanges, Scalar};
-use crate::spec::{self, At, Entry, InstrumentKind, Set, Sourced};
+use crate::spec::{self, About, At, Entry, InstrumentKind, Set, Sourced};
 
 mod air;
 mod facts;
@@ -234,17 +234,15 @@ fn thermometer_of(id: &str, meter: &spec::Instrument) -> Option<Thermometer> {
 }
 
 fn build_card(set: &Set, id: &str, card: &spec::Card) -> Option<Card> {
-    let sensor = text(&card.sensor)?;
-    let written = &set.sensors.get(&sensor)?.item;
-    let curve = convert::curve(&written.curve.as_ref()?.value)?.ok()?;
-    let whole = written.range.as_ref().map_or_else(|| curve.domain(), |range| range.value);
+    let (about, thing) = card.about.first()?;
     Some(Card {
         id: id.to_owned(),
+        about: *about,
+        thing: thing.value.clone(),
         meter: multimeter(set, &card.meter),
         step: card.step.as_ref().map(|step| step.value),
-        range: card.range.as_ref().map_or(whole, |range| range.value),
+        range: card.range.as_ref().map(|range| range.value),
         example: card.example.as_ref().map(|example| example.value),
-        sensor,
     })
 }
 
@@ -272,7 +270,7 @@ fn build_sheet(set: &Set, id: &str, sheet: &spec::Sheet) -> Option<Sheet> {
 
 fn build_group(set: &Set, group: &spec::Group) -> Option<Group> {
     let card_of = |sensor: &str| {
-        let about = |card: &spec::Card| card.sensor.as_ref().is_some_and(|at| at.value == sensor);
+        let about = |card: &spec::Card| card.of(About::Sensor).is_some_and(|at| at.value == sensor);
         set.cards.iter().find(|(_, card)| about(&card.item)).map(|(id, _)| id.clone())
     };
     let rows = group.rows.iter().map(|row| Row {

@@ -1,24 +1,41 @@
 //! What is to be printed: cards and sheets with their links resolved.
 
 use super::instrument::{Multimeter, Thermometer};
+use super::sensor::Sensor;
 use crate::quantity::{Interval, Temperature, TemperatureDifference};
-use crate::spec::{Measure, Spot};
+use crate::spec::{About, Measure, Spot};
 
-/// A sensor card.
+/// A card about one thing.
 #[derive(Debug)]
 pub struct Card {
     /// Its id, which is also its file name.
     pub id: String,
-    /// The sensor's id.
-    pub sensor: String,
+    /// What kind of thing it is about.
+    pub about: About,
+    /// The id of that thing.
+    pub thing: String,
     /// The multimeter whose loading the volts include.
     pub meter: Option<Multimeter>,
     /// The step of the strip table, where the lead chose it.
     pub step: Option<TemperatureDifference>,
-    /// The temperatures of the strip table.
-    pub range: Interval<Temperature>,
+    /// The temperatures of the strip table, where the lead chose them.
+    pub range: Option<Interval<Temperature>>,
     /// The temperature of the worked example, where the lead chose it.
     pub example: Option<Temperature>,
+}
+
+impl Card {
+    /// The id of its thing, where that is of this kind.
+    #[must_use]
+    pub fn of(&self, kind: About) -> Option<&str> {
+        (self.about == kind).then_some(self.thing.as_str())
+    }
+
+    /// The temperatures of the strip table of its sensor.
+    #[must_use]
+    pub fn range_of(&self, sensor: &Sensor) -> Interval<Temperature> {
+        self.range.unwrap_or(sensor.range)
+    }
 }
 
 /// A test sheet, printed once per vehicle.

@@ -5,6 +5,7 @@
 //! printed as NOT GIVEN.
 
 mod beta_plausible;
+mod card_keys;
 mod coefficients_plausible;
 mod coil_plausible;
 mod contact_codes;
@@ -65,6 +66,7 @@ use crate::spec::{At, Curve, Mode, Sensor, Set};
 pub fn check(set: &Set, findings: &Findings) {
     let rules = [
         beta_plausible::check,
+        card_keys::check,
         coefficients_plausible::check,
         contact_codes::check,
         control_forced::check,

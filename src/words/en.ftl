@@ -182,6 +182,10 @@ spec-syntax = not valid TOML: { $reason }
 spec-more-syntax = not valid TOML in { $count } more places
 spec-unknown-kind = unknown kind of table `{ $word }`
 spec-unknown-key = unknown key `{ $word }` in `{ $name }`
+rule-card-key = `{ $key }` says nothing on a card with `{ $about }`: it belongs to a sensor's strip table
+wanted-sensor-card = take the key away
+spec-missing-one-of = `{ $name }` does not say what it is about
+spec-two-keys = `{ $first }` and `{ $second }` cannot stand together: it is about one thing
 spec-missing-key = `{ $name }` has no `{ $key }`
 spec-loose-key = `{ $word }` stands outside any table
 spec-no-id = `{ $word }` in `{ $kind }` has no table of its own
@@ -742,7 +746,10 @@ run-warnings = { $warnings ->
    *[other] { $warnings } warnings
 }
 run-no-model = the set names no shop: add [shop] with `title` and `paper`
-run-specs-changed = the specs were changed while they were being printed; print again
+run-specs-changed = the specs or templates were changed while they were being printed; print again
+run-cannot-read = cannot read `{ $path }`: { $reason }
+run-no-templates = `{ $path }` holds no template (*.typ)
+run-strange-template = `{ $path }` takes the place of no built-in template; it is used only where another one imports it
 run-cannot-write = cannot write to `{ $path }`: { $reason }
 run-no-worker = cannot start a worker process: { $reason }
 run-worker-lost = a worker process ended early; { $missing ->

@@ -1,6 +1,7 @@
 //! Where a row is measured: what is mated, which half is seen, where the probes go.
 
-use crate::document::sensor_card::{self, view};
+use crate::document::ends::view;
+use crate::document::sensor_card;
 use crate::model::{Group, PinEnd, Sensor};
 use crate::spec::{Measure, Side, Spot};
 use crate::words::Words;
