@@ -22,7 +22,7 @@ pub struct Checklist {
     /// The step it begins with.
     pub start: Option<At<String>>,
     /// Its questions, in the order of the file.
-    pub steps: Vec<Step>,
+    pub steps: Vec<Question>,
     /// Where it can end, in the order of the file.
     pub endings: Vec<Ending>,
 }
@@ -66,7 +66,7 @@ pub enum Near {
 
 /// One question.
 #[derive(Debug, Clone)]
-pub struct Step {
+pub struct Question {
     /// Its name within the checklist.
     pub id: At<String>,
     /// What it is called, for the map.
@@ -78,7 +78,7 @@ pub struct Step {
     /// Where, in words.
     pub at: Option<At<String>>,
     /// Where: the pins, the meter's positive lead first.
-    pub pins: Vec<At<String>>,
+    pub pins: Vec<Sourced<String>>,
     /// Which half of the connector is probed, where not the one that is drawn.
     pub half: Option<At<Side>>,
     /// Key, engine, panel, and what is mated.
@@ -99,7 +99,7 @@ pub struct Step {
     pub card: Option<At<String>>,
     /// Where each answer leads.
     pub exits: Vec<Exit>,
-    /// Where the exits stand that cannot be read.
+    /// Whether an exit stands there that could not be read.
     pub misread: bool,
 }
 
@@ -168,7 +168,11 @@ impl Checklist {
             symptom: reader.text("symptom"),
             work: reader.choice("work", &works),
             start: reader.text("start"),
-            steps: reader.named_tables("step").into_iter().map(|(id, step)| Step::read(id, &step)).collect(),
+            steps: reader
+                .named_tables("step")
+                .into_iter()
+                .map(|(id, step)| Question::read(id, &step))
+                .collect(),
             endings: (reader.named_tables("ending").into_iter())
                 .map(|(id, ending)| Ending::read(id, &ending))
                 .collect(),
@@ -180,7 +184,7 @@ impl Checklist {
     }
 }
 
-impl Step {
+impl Question {
     fn read(id: At<String>, reader: &Reader<'_>) -> Self {
         reader.require(&["title", "question", "do", "state", "expect", "time", "cost"]);
         let costs = [
@@ -204,7 +208,7 @@ impl Step {
             question: reader.text("question"),
             action: reader.text("do"),
             at: reader.text("where"),
-            pins: reader.texts("pins").unwrap_or_default(),
+            pins: reader.sourced_list("pins", |text| Ok(text.to_owned())).unwrap_or_default(),
             half: reader.choice("half", &[("harness", Side::Harness), ("component", Side::Component)]),
             state: reader.text("state"),
             expect: reader.sourced_text("expect"),

@@ -40,9 +40,8 @@ mod vent;
 mod wire;
 
 pub use actuator::{Actuator, Feedback, LoadTo, Motor, Stop, Stops, Sweep};
-pub use card::Card;
-pub use checklist::{Answer, Checklist, Cost, Ending, EndingKind, Exit, Near, Step, Work};
 pub use card::{About, Card};
+pub use checklist::{Answer, Checklist, Cost, Ending, EndingKind, Exit, Near, Question, Work};
 pub use circuit::{Circuit, Converter, OtherReader, Topology};
 pub use coded::{Code, Contacts, DoorPosition, Ladder, LadderKind};
 pub use connector::{Connector, Pin, Side, View};
