@@ -3,6 +3,7 @@
 use super::fact::Fact;
 use super::pins::PinEnd;
 use crate::graph::Graph;
+use crate::graph::map::{self, Map};
 use crate::quantity::Duration;
 use crate::spec::{self, Answer, Cost, EndingKind, Near, Side, Work};
 
@@ -153,4 +154,40 @@ pub fn ways(checklist: &spec::Checklist) -> Ways {
 pub(super) fn node_of(checklist: &spec::Checklist, name: &str) -> Option<usize> {
     let steps = checklist.steps.iter().map(|step| &step.id.value);
     steps.chain(checklist.endings.iter().map(|ending| &ending.id.value)).position(|id| id == name)
+}
+
+/// A checklist's map: every answer that ends the work has a box of its own for the ending,
+/// so that no line runs across the page to a shared one.
+#[derive(Debug, Clone)]
+pub struct Chart {
+    /// The steps, and behind them the boxes of endings.
+    pub map: Map,
+    /// Of each box behind the steps: the node of its ending.
+    pub endings: Vec<usize>,
+}
+
+/// Width of an ending's box, in widths of a step's.
+const ENDING: f64 = 0.62;
+
+impl Chart {
+    /// Draws a checklist's ways; `None` where there is a loop or no beginning.
+    #[must_use]
+    pub fn of(ways: &Ways) -> Option<Self> {
+        let mut endings = Vec::new();
+        let mut next: Vec<Vec<usize>> = Vec::new();
+        for step in 0..ways.steps {
+            let box_of = |to: &usize| {
+                if !ways.is_ending(*to) {
+                    return *to;
+                }
+                endings.push(*to);
+                ways.steps + endings.len() - 1
+            };
+            next.push(ways.graph.next(step).iter().map(box_of).collect());
+        }
+        let widths: Vec<f64> = (0..ways.steps).map(|_| 1.0).chain(endings.iter().map(|_| ENDING)).collect();
+        next.resize(widths.len(), Vec::new());
+        let map = map::draw(&Graph::new(next), ways.start?, &widths)?;
+        Some(Self { map, endings })
+    }
 }

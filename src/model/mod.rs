@@ -29,18 +29,18 @@ use std::collections::BTreeMap;
 
 pub use actuator::{Actuator, Contacts, PositionLadder, Stop, Stops, Sweep};
 pub use build::build;
-pub use checklist::{Checklist, Ending, Exit, Probes, Question, Symptom, Ways, ways};
+pub use checklist::{Chart, Checklist, Ending, Exit, Probes, Question, Symptom, Ways, ways};
 pub use convert::{
     bits_of, circuit, curve, ladder, ladder_contacts, light, tolerance, transducer, truth_table,
 };
-pub use driver::{Blower, Coil, Driver, Load, Solenoid, Step};
+pub use driver::{Blower, Coil, Driver, Limits, Load, Solenoid, Step, Switched};
 pub use fact::Fact;
 pub use instrument::{Hygrometer, Multimeter, PressureGauge, Thermometer};
 pub use light::Light;
 pub use mode::{Control, Mode, ModeSet};
 pub use panel::{Panel, printed_scales};
 pub use paper::{Card, Group, Row, Sheet};
-pub use pins::{PinEnd, PinUse, RolePin};
+pub use pins::{PartEnd, PinEnd, PinUse, RolePin};
 pub use refrigerant::Refrigerant;
 pub use sensor::{Points, Sensor};
 pub use transducer::Transducer;

@@ -6,9 +6,11 @@
 
 mod beta_plausible;
 mod card_keys;
+mod checklist;
 mod coefficients_plausible;
 mod coil_plausible;
 mod contact_codes;
+mod contact_pins;
 mod control_forced;
 mod control_reached;
 mod control_values;
@@ -44,6 +46,7 @@ mod refrigerant_units;
 mod set_points;
 mod sheet_fits;
 mod shop_named;
+mod stall_current;
 mod stops_apart;
 mod strip_rows;
 mod table_one_way;
@@ -53,6 +56,7 @@ mod tolerance_missing;
 mod transducer_line;
 mod vent_air;
 mod vent_rows;
+mod wire_driver;
 mod wire_drop;
 mod wire_size;
 
@@ -67,8 +71,26 @@ pub fn check(set: &Set, findings: &Findings) {
     let rules = [
         beta_plausible::check,
         card_keys::check,
+        checklist::airbag::check,
+        checklist::costly_first::check,
+        checklist::dangling::check,
+        checklist::ending_named::check,
+        checklist::exits::check,
+        checklist::fitted::check,
+        checklist::loops::check,
+        checklist::map_fits::check,
+        checklist::measurable::check,
+        checklist::names::check,
+        checklist::one_question::check,
+        checklist::opened::check,
+        checklist::place_seen::check,
+        checklist::replacing::check,
+        checklist::same_exit::check,
+        checklist::symptom_system::check,
+        checklist::unreachable::check,
         coefficients_plausible::check,
         contact_codes::check,
+        contact_pins::check,
         control_forced::check,
         control_values::check,
         converter::check,
@@ -104,6 +126,7 @@ pub fn check(set: &Set, findings: &Findings) {
         refrigerant_units::check,
         sheet_fits::check,
         shop_named::check,
+        stall_current::check,
         stops_apart::check,
         strip_rows::check,
         table_one_way::check,
@@ -112,6 +135,7 @@ pub fn check(set: &Set, findings: &Findings) {
         tolerance_missing::check,
         vent_air::check,
         vent_rows::check,
+        wire_driver::check,
         wire_drop::check,
         wire_size::check,
         transducer_line::check,

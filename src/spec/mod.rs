@@ -48,7 +48,7 @@ pub use connector::{Connector, Pin, Side, View};
 pub use control::Control;
 pub use curve::{Curve, Row};
 pub use demo::DEMO;
-pub use driver::{Blower, BlowerControl, Coil, Displacement, Drive, Driver, DriverKind, DriverPins, Limits};
+pub use driver::{Blower, BlowerControl, Coil, Displacement, Drive, Driver, DriverKind, Limits};
 pub use instrument::{Instrument, InstrumentKind, Range};
 pub use light::{Light, LightCircuit, LightTopology};
 pub use load::{demo, file, folder};

@@ -120,6 +120,11 @@ label-takes-cabin-air = takes in cabin air
 label-other-step = the other step is here
 wanted-inside-reference = expected 0 % to 100 %
 wanted-above-low-stop = expected a window that starts above { $low }
+wanted-driver-of = expected a load of `{ $system }`
+wanted-pins = { $count ->
+    [one] expected one pin
+   *[other] expected { $count } pins
+}
 wanted-contacts = expected 1 to { $most } names
 wanted-code-length = expected { $count ->
     [one] a code of 1 digit, or 0
@@ -155,6 +160,9 @@ label-in-celsius = in °C this would be { $low } to { $high }
 label-in-fahrenheit = in °F this would be { $low } to { $high }
 label-needs-shop = this paper would carry the shop's name
 label-direction = the direction is stated here
+label-free-run = the current of the free run
+label-wire-system = the wire’s system
+label-contact-names = the names of the contacts
 label-battery = the battery is given here
 label-its-size = its size is given here
 label-window = the window
@@ -300,7 +308,7 @@ rule-two-connectors = one end has pins on two connectors, { $first } and { $seco
 rule-pin-form = `{ $pin }` is not a pin
 rule-no-such-pin = connector { $connector } has no pin { $pin }
 rule-strip-rows = a step of { $step } makes a strip table of { $rows } rows
-rule-other-system = { $kind } `{ $id }` is of system `{ $theirs }`, the sheet is for `{ $system }`
+rule-other-system = { $kind } `{ $id }` is of system `{ $theirs }`, the paper is for `{ $system }`
 rule-empty-group = a group of sheet `{ $id }` has no tests
 rule-empty-sheet = sheet `{ $id }` has no vehicles or no tests to print
 rule-no-vehicle = sheet `{ $id }` prints nothing: no vehicle has system `{ $system }`
@@ -360,6 +368,7 @@ rule-gauge-class = { $size } is a gauge number, which has no class
 rule-wire-size = { $size } is no size of IEC 60228: no greatest resistance is known
 rule-wire-size-help = only the nominal resistance of solid copper is computed, ρ/A with 1/58 Ω mm²/m; a real wire has 3 to 15 % more. Road-vehicle sizes are in ISO 6722 and ISO 19642
 rule-conductors = a current cannot pass { $written } conductors one after the other
+rule-wire-system = the load `{ $driver }` belongs to the system `{ $system }`
 rule-wire-drop = the wire loses { $lost } at { $at }, more than its limit of { $limit }
 rule-wire-drop-help = check size, length and current against the source; the limit cannot be met by a good wire
 rule-reserved-name = `{ $id }` cannot be a file name on every disk
@@ -393,6 +402,12 @@ rule-contact-count = { $count ->
     [one] 1 contact
    *[other] { $count } contacts
 } on one actuator
+rule-contact-pins = { $count ->
+    [one] one pin for { $names } contacts
+   *[other] { $count } pins for { $names } contacts
+}
+rule-stall = a motor that takes { $held } when it is held, and { $free } running free
+rule-stall-help = a motor that is held takes several times the current of its free run: have the two changed places?
 rule-code-length = the code of position `{ $position }` is not for the contacts that are there
 rule-code-twice = positions `{ $first }` and `{ $second }` have one code
 rule-code-jump = from `{ $from }` to `{ $to }` { $count } contacts switch
@@ -460,6 +475,8 @@ fact-reference-pin = Reference pin
 fact-motor-pin = Pin of the motor
 fact-contact-pin = Contact pin
 fact-common-pin = Common pin of the contacts
+fact-contact-in-pin = Pin of the contact, feed
+fact-contact-out-pin = Pin of the contact, load
 fact-moves = Moves
 fact-track = Track of the potentiometer
 fact-track-ends = Resistance at each end of the track
@@ -478,6 +495,7 @@ fact-sweep-step = Largest step, of the travel
 fact-sweep-dead-band = Dead band, of the travel
 fact-sweep-hysteresis = Up against down, of the travel
 fact-free-run-current = Motor current, free run
+fact-stall-current = Motor current, held
 fact-plain-dc = Direct-current motor without electronics
 fact-recalibration = Learning the stops again
 fact-photocurrent = Photocurrent
@@ -547,6 +565,7 @@ fact-displacement = Displacement, points
 fact-polarity = Switched on
 fact-supply-drop = Supply drop, limit
 fact-ground-drop = Ground drop, limit
+fact-contact-drop = Contact drop, limit
 fact-control-pin = Control pin
 fact-feed-pin = Feed pin
 fact-coil-temperature = Coil temperature
@@ -1273,6 +1292,7 @@ table-formula-light-pull-up = V = Vref − I R, not below 0 V: more light, fewer
 table-formula-light-load = V = I R, not above Vref: more light, more volts (Ohm’s law); I = photocurrent × irradiance/rated irradiance (linear photodiode, common practice, no source). Limits: every corner, with the dark current from none to its greatest.
 table-formula-transducer = V/Vref on the straight line through the two points (arithmetic). Limits: ± accuracy × span of V/Vref; the reference’s tolerance is only in the volts. 1 psi = 6.894757 kPa, 1 bar = 100 kPa (definitions of the units).
 table-note-moves = Moves: { $what }.
+table-note-no-position = It reports no position: there is no reading of it to compute.
 table-note-ends = 0 %: { $low }. 100 %: { $high }.
 table-note-no-nominal = The stops are given as windows, without nominal values.
 table-note-end-to-end = End to end, unmated: { $low } Ω to { $high } Ω, rounded inward.
@@ -1295,3 +1315,69 @@ run-judge-high-voltage = STOP: more than 60 V DC is high voltage; it is out of s
 run-judge-too-many-ohms = no workshop meter shows so many ohms; write OL for an open line
 run-instrument-twice = `{ $id }` is a second instrument of its kind; name one multimeter and one thermometer
 run-judge-no-sensor = `{ $id }` is no temperature sensor, and only their readings are judged so far; `bayleaf faults { $id }` lists what its faults read
+
+## Checklists: what is wrong with them
+
+rule-check-airbag = step `{ $step }` is at airbag wiring
+rule-check-airbag-help = leave it out: airbag and belt-tensioner wiring is not probed, not ohmed, not unplugged
+wanted-no-airbag = expected no work at airbag wiring
+rule-check-costly-first = step `{ $step }` ({ $cost }) stands before `{ $next }` ({ $cheaper })
+rule-check-costly-first-help = ask the cheaper one first, or say `because = "…"` why not
+wanted-cheap-first = expected the cheaper step first
+label-cheaper = the next step costs less
+rule-check-start = there is no step `{ $name }` to begin with
+rule-check-dangling = exit to `{ $name }` leads nowhere
+rule-check-ending-unnamed = ending `{ $ending }` does not say which part or harness
+rule-check-ending-unnamed-help = add `what = "…"`
+wanted-what = expected `what` beside it
+rule-check-exits = step `{ $step }` has { $count ->
+        [0] no exit
+        [one] one exit
+       *[other] { $count } exits
+    }
+rule-check-exits-help = give two of `yes`, `no`, `undecided`, or all three, each the name of a step or an ending
+wanted-exits = expected two or three exits
+rule-check-no-vehicle = checklist `{ $id }` is for no vehicle: none that it names has system `{ $system }`
+rule-check-loop = the answers lead in a circle: { $way }
+rule-check-loop-help = lead this exit to a step that comes later, or to an ending
+wanted-onward = expected a way onward
+label-loop-begins = the circle begins here
+rule-check-no-number = step `{ $step }` reads { $unit } and expects no number: `{ $expect }`
+wanted-limit = expected a window or a limit, such as `11.5 V or more`
+label-unit = a reading is wanted here
+rule-check-same-name = `{ $name }` is a step and an ending
+wanted-other-name-here = expected another name
+label-step-of-name = the step of this name
+rule-check-questions = step `{ $step }` asks more than one question
+rule-check-no-question = step `{ $step }` asks no question
+wanted-question = expected one question with a question mark at its end
+rule-check-opens = step `{ $step }` of an electrical paper opens the refrigerant circuit: `{ $said }`
+rule-check-opens-help = end at `refer to licensed refrigerant work`, or make it a paper of `work = "refrigerant"`
+wanted-closed = expected a circuit that stays closed
+label-work = an electrical paper
+rule-check-nowhere = step `{ $step }` does not say where
+rule-check-nowhere-help = add `pins = ["C2/7", "C2/14"]`, or `where = "…"`
+wanted-where = expected a place
+rule-check-no-view = step `{ $step }` probes connector `{ $connector }`, which does not say how it is seen
+wanted-view = expected a connector with `view` and `side`
+rule-check-replacing = step `{ $step }` replaces a part to test it: `{ $said }`
+rule-check-replacing-help = measure what tells the part from its wires; replacing belongs into an ending
+wanted-measurement = expected a measurement
+rule-check-same-exit = every answer to step `{ $step }` leads to `{ $to }`
+rule-check-same-exit-help = leave the step out, or lead one answer elsewhere
+wanted-other-place = expected another place
+label-first-exit = as here
+rule-check-unreachable = no answer leads to step `{ $name }`
+wanted-reached-step = expected an exit or `start` that leads here
+rule-check-unreached-ending = no answer leads to ending `{ $name }`
+wanted-reached-ending = expected an exit that leads here
+label-start = it begins here
+rule-check-deep = checklist `{ $id }` is { $found } boxes deep
+rule-check-wide = checklist `{ $id }` is { $found } boxes wide
+rule-check-split-help = split it into two, the first ending at the second
+wanted-map-fits = expected at most { $most } on the page of its map
+
+check-cost-look = look
+check-cost-measure = measure
+check-cost-unplug = unplug
+check-cost-dismantle = dismantle
