@@ -20,6 +20,7 @@ const ROOMS: &[&str] = &[
     "finding",
     "judge",
     "fit",
+    "import",
     "kind",
     "label",
     "load",

@@ -5,8 +5,11 @@ use std::path::PathBuf;
 use chrono::NaiveDate;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
+use super::import::{resistance_unit, temperature_unit};
 use crate::document::judgement::Reading;
-use crate::quantity::{Pressure, Ratio, Resistance, Temperature, TemperatureDifference, Voltage, scalar};
+use crate::quantity::{
+    Pressure, Ratio, Resistance, Temperature, TemperatureDifference, Unit, Voltage, scalar,
+};
 
 /// Prints bay cards and test sheets for vehicle climate control from TOML specs
 ///
@@ -93,6 +96,24 @@ pub enum Command {
     /// Example: bayleaf fit points.csv
     #[command(verbatim_doc_comment)]
     Fit(Fit),
+
+    /// Begin a set: a folder with a small, valid one, every line of it explained
+    ///
+    /// Its values are examples and every page says so. Nothing is overwritten: the
+    /// folder must be new or empty.
+    ///
+    /// Example: bayleaf new specs
+    New(New),
+
+    /// Turn a table as a spreadsheet has it into lines for a spec
+    ///
+    /// Heads, units, decimal mark and what parts the cells are guessed from the file
+    /// and told as comments above the lines: °C, °F or K; Ω or kΩ; one resistance, or
+    /// minimum, nominal and maximum. What cannot be decided is a finding that says
+    /// which option decides it.
+    ///
+    /// Example: bayleaf import cabin.csv --id cabin --source "maint. manual 4, p. 31"
+    Import(Import),
 }
 
 /// Where the specs are.
@@ -294,6 +315,59 @@ pub struct Fit {
     /// Form of the output
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub format: Format,
+}
+
+/// Arguments of `new`.
+#[derive(Debug, Args)]
+pub struct New {
+    /// The folder to make
+    #[arg(value_name = "DIR")]
+    pub folder: PathBuf,
+}
+
+/// Arguments of `import`.
+#[derive(Debug, Args)]
+pub struct Import {
+    /// A text file of columns, as a spreadsheet exports it
+    #[arg(value_name = "FILE")]
+    pub file: PathBuf,
+
+    /// Id of the sensor; made from the file's name where not given
+    #[arg(long, value_name = "ID")]
+    pub id: Option<String>,
+
+    /// Title of the sensor
+    #[arg(long, value_name = "TEXT")]
+    pub title: Option<String>,
+
+    /// Id of its system
+    #[arg(long, value_name = "ID")]
+    pub system: Option<String>,
+
+    /// Where the table comes from, as it is to be printed
+    #[arg(long, value_name = "TEXT")]
+    pub source: Option<String>,
+
+    /// Unit of temperatures where the file names none: °C, °F or K
+    #[arg(long, value_name = "UNIT", value_parser = temperature_unit)]
+    pub temperature: Option<Unit>,
+
+    /// Unit of resistances where the file names none: Ω or kΩ
+    #[arg(long, value_name = "UNIT", value_parser = resistance_unit)]
+    pub resistance: Option<Unit>,
+
+    /// Decimal mark, where the numbers do not decide it
+    #[arg(long, value_enum)]
+    pub decimal: Option<Mark>,
+}
+
+/// A decimal mark.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Mark {
+    /// 6.42
+    Point,
+    /// 6,42
+    Comma,
 }
 
 /// Forms of a table.

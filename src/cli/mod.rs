@@ -4,8 +4,10 @@ mod args;
 mod check;
 mod faults;
 mod fit;
+mod import;
 mod judge;
 mod load;
+mod new;
 mod outcome;
 mod print;
 mod table;
@@ -24,5 +26,7 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Faults(faults) => faults::run(&faults),
         Command::Judge(judge) => judge::run(&judge),
         Command::Fit(fit) => fit::run(&fit),
+        Command::New(new) => new::run(&new),
+        Command::Import(import) => import::run(&import),
     }
 }

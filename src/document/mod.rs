@@ -16,6 +16,7 @@ mod furniture;
 mod given;
 #[allow(dead_code, reason = "the kinds that use all of it follow")]
 mod grid;
+pub mod import;
 pub mod judgement;
 mod list;
 mod marks;

@@ -767,6 +767,8 @@ run-warnings = { $warnings ->
 run-no-model = the set names no shop: add [shop] with `title` and `paper`
 run-specs-changed = the specs or templates were changed while they were being printed; print again
 run-cannot-read = cannot read `{ $path }`: { $reason }
+run-begun = A set begins in `{ $path }`. Write your own values over the examples, then: bayleaf check --specs { $path }
+run-not-empty = `{ $path }` is not empty; a new set needs a folder of its own
 run-no-templates = `{ $path }` holds no template (*.typ)
 run-strange-template = `{ $path }` takes the place of no built-in template; it is used only where another one imports it
 run-cannot-write = cannot write to `{ $path }`: { $reason }
@@ -1381,3 +1383,56 @@ check-cost-look = look
 check-cost-measure = measure
 check-cost-unplug = unplug
 check-cost-dismantle = dismantle
+## Importing a table
+
+import-how = From { $file }: { $rows ->
+    [one] one row
+   *[other] { $rows } rows
+}, cells apart by { $separator }, { $decimal }.
+import-semicolon = semicolons
+import-tab = tabs
+import-bar = bars
+import-comma = commas
+import-decimal-point = decimal point
+import-decimal-comma = decimal comma
+import-title = Above the heads: { $title }
+import-column = Column { $number } "{ $head }": { $used }, { $unit }
+import-temperature = temperature
+import-low = least resistance
+import-nominal = nominal resistance
+import-high = greatest resistance
+import-left-out = left out
+import-empty = empty
+import-skipped = { $lines ->
+    [one] One line holds no point and was left out.
+   *[other] { $lines } lines hold no point and were left out.
+}
+import-no-cells = the file has no columns
+import-cells-help = cells are apart by semicolons, tabs, bars or commas, a row to a line
+import-no-rows = no line holds two numbers
+import-rows-help = a row is a temperature and its resistance; a quote that is never closed hides all lines behind it
+import-no-temperature = no column is known as a temperature
+import-temperature-help = name its unit in the head, such as `t (°C)`, or give it with --temperature
+import-no-resistance = the columns are not one resistance, nor minimum, nominal and maximum
+import-resistance-help = heads such as `R (kΩ)`, or `min kΩ`, `nom kΩ`, `max kΩ`; give a unit that the file lacks with --resistance, take other columns of ohms out
+import-two-units = resistances in { $one } and in { $two }
+import-unit-of-curve = a curve's resistances are in Ω or kΩ, these are in { $unit }
+import-units-help = bring all of them to one unit, Ω or kΩ, and one temperature scale
+import-either = `{ $cell }` may be thousands or decimals
+import-either-help = say which with --decimal comma or --decimal point
+import-mixed = `{ $cell }` has a decimal comma, other numbers a decimal point
+import-mixed-help = bring all of them to one, or say which one with --decimal
+import-no-point = this line has no temperature with its resistance
+import-no-number = `{ $cell }` is no number that can be read
+import-number-help = thousands are apart by the other mark, by spaces or by apostrophes, in threes
+import-other-unit = `{ $cell }` is not in { $unit } as its column is
+label-left-out = left out
+label-decimal-comma = a decimal comma
+label-decimal-point = a decimal point
+wanted-cells = expected cells of numbers
+wanted-temperature-column = expected a column in °C, °F or K
+wanted-resistance-columns = expected one column in Ω or kΩ, or three
+wanted-one-unit = expected the same unit in every row
+wanted-curve-unit = expected Ω or kΩ
+wanted-decimal-told = either can be meant
+wanted-plain-number = expected a number
