@@ -16,6 +16,8 @@ mod import;
 mod judge;
 #[path = "cli/new.rs"]
 mod new;
+#[path = "cli/shell.rs"]
+mod shell;
 #[path = "cli/templates.rs"]
 mod templates;
 

@@ -105,6 +105,16 @@ pub enum Command {
     /// Example: bayleaf new specs
     New(New),
 
+    /// Write what a shell needs to complete these commands
+    ///
+    /// Example: bayleaf completions bash > ~/.local/share/bash-completion/completions/bayleaf
+    Completions(Completions),
+
+    /// Write a manual page for each command into a folder
+    ///
+    /// Example: bayleaf man ~/.local/share/man/man1
+    Man(Man),
+
     /// Turn a table as a spreadsheet has it into lines for a spec
     ///
     /// Heads, units, decimal mark and what parts the cells are guessed from the file
@@ -315,6 +325,22 @@ pub struct Fit {
     /// Form of the output
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub format: Format,
+}
+
+/// Arguments of `completions`.
+#[derive(Debug, Args)]
+pub struct Completions {
+    /// The shell
+    #[arg(value_enum, value_name = "SHELL")]
+    pub shell: clap_complete::Shell,
+}
+
+/// Arguments of `man`.
+#[derive(Debug, Args)]
+pub struct Man {
+    /// Folder the pages go to
+    #[arg(value_name = "DIR")]
+    pub folder: PathBuf,
 }
 
 /// Arguments of `new`.

@@ -10,6 +10,7 @@ mod load;
 mod new;
 mod outcome;
 mod print;
+mod shell;
 mod table;
 mod templates;
 
@@ -26,6 +27,8 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Faults(faults) => faults::run(&faults),
         Command::Judge(judge) => judge::run(&judge),
         Command::Fit(fit) => fit::run(&fit),
+        Command::Completions(completions) => shell::completions(&completions),
+        Command::Man(man) => shell::man(&man),
         Command::New(new) => new::run(&new),
         Command::Import(import) => import::run(&import),
     }
