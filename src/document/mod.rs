@@ -7,6 +7,7 @@
 
 pub mod bench;
 mod caution;
+mod checklist;
 mod ends;
 pub mod faults;
 mod figures;
@@ -21,6 +22,7 @@ pub mod judgement;
 mod list;
 mod marks;
 mod sensor_card;
+mod symptoms;
 pub mod table;
 mod test_sheet;
 mod tie;
@@ -74,6 +76,8 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
         Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
+        Paperwork::Checklist => checklist::compose(context, listed),
+        Paperwork::SymptomIndex => symptoms::compose(context, listed),
     }
 }
 

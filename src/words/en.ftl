@@ -1436,3 +1436,57 @@ wanted-one-unit = expected the same unit in every row
 wanted-curve-unit = expected Ω or kΩ
 wanted-decimal-told = either can be meant
 wanted-plain-number = expected a number
+
+## Checklists and symptom indexes on paper
+
+doc-checklist = Checklist
+doc-symptoms = Symptom index
+fact-expect = expected
+fact-step-time = time
+fact-pins = pins
+fact-first-tests = first tests
+check-title = { $title } · { $system }
+check-only = only { $vehicles }
+check-intro = { $steps ->
+        [one] One step
+       *[other] { $steps } steps
+    }, { $longest } on the longest way. Begin at step 1 and keep a finger on it. Do what it says, write the reading down, tick one answer, go where it points. A letter in black is an ending: the work is done or handed over there. Two answers fit, or the reading moves: that is undecided; where undecided has no box, ask before going on.
+check-box-vehicle = Vehicle
+check-box-reached = Ending reached
+check-card = card { $card }
+check-cost = { $cost } · { $time } [{ $mark }]
+check-do = do
+check-where = where
+check-pins = pins
+check-state = state
+check-expect = expect
+check-figures = figures
+check-yes = yes
+check-no = no
+check-undecided = undecided
+check-go = go to { $mark }
+check-go-end = end { $mark }
+check-start = start here
+check-from = from { $steps }
+check-ending-part = part
+check-ending-harness = harness
+check-ending-unit = control unit
+check-ending-refer = refer to licensed refrigerant work
+check-ending-no-fault = no fault found
+check-map = Map
+check-map-key = White boxes are steps, black letters are endings. The thick line is the way that takes longest.
+check-longest = Longest way: { $way }, { $time }
+check-index-title = Symptoms · { $system }
+check-index-intro = Find the complaint as the driver puts it. Where a checklist is named, take it; its first steps are listed here as far as the answers are good. Where none is named, test in this order, the cheapest first.
+check-no-checklist = no checklist
+check-at-most = at most { $time }
+
+paper-symptom = complaint
+paper-endings = Endings
+paper-tick = reached
+paper-stop = STOP
+paper-because = now because
+paper-complaint = Complaint
+paper-checklist = Checklist
+paper-first-tests = First tests, in this order
+paper-cards = Cards
