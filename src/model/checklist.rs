@@ -156,7 +156,7 @@ pub(super) fn node_of(checklist: &spec::Checklist, name: &str) -> Option<usize> 
     steps.chain(checklist.endings.iter().map(|ending| &ending.id.value)).position(|id| id == name)
 }
 
-/// A checklist's map: every answer that ends the work has a box of its own for the ending,
+/// A checklist's map: every step has a box of its own for an ending that it leads to,
 /// so that no line runs across the page to a shared one.
 #[derive(Debug, Clone)]
 pub struct Chart {
@@ -165,6 +165,14 @@ pub struct Chart {
     /// Of each box behind the steps: the node of its ending.
     pub endings: Vec<usize>,
 }
+
+/// The layers and the widths of a step's box that the page of a map holds.
+pub const MOST_LAYERS: usize = 16;
+/// See [`MOST_LAYERS`].
+pub const MOST_WIDTH: f64 = 6.0;
+
+/// How wide a map is tried, the narrowest first: its boxes are the largest.
+const TRIED: [f64; 4] = [3.7, 4.5, 5.2, 5.8];
 
 /// Width of an ending's box, in widths of a step's.
 const ENDING: f64 = 0.62;
@@ -176,18 +184,33 @@ impl Chart {
         let mut endings = Vec::new();
         let mut next: Vec<Vec<usize>> = Vec::new();
         for step in 0..ways.steps {
+            let own = endings.len();
             let box_of = |to: &usize| {
                 if !ways.is_ending(*to) {
                     return *to;
                 }
-                endings.push(*to);
-                ways.steps + endings.len() - 1
+                // Two answers of one step that end alike share a box.
+                let known = endings[own..].iter().position(|ending| ending == to);
+                let place = known.map_or(endings.len(), |known| own + known);
+                if known.is_none() {
+                    endings.push(*to);
+                }
+                ways.steps + place
             };
             next.push(ways.graph.next(step).iter().map(box_of).collect());
         }
         let widths: Vec<f64> = (0..ways.steps).map(|_| 1.0).chain(endings.iter().map(|_| ENDING)).collect();
         next.resize(widths.len(), Vec::new());
-        let map = map::draw(&Graph::new(next), ways.start?, &widths)?;
-        Some(Self { map, endings })
+        let graph = Graph::new(next);
+        let mut last = None;
+        for most in TRIED {
+            let map = map::draw(&graph, ways.start?, &widths, most)?;
+            let fits = map.layers <= MOST_LAYERS && map.width <= MOST_WIDTH;
+            last = Some(map);
+            if fits {
+                break;
+            }
+        }
+        Some(Self { map: last?, endings })
     }
 }

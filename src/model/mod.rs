@@ -29,7 +29,9 @@ use std::collections::BTreeMap;
 
 pub use actuator::{Actuator, Contacts, PositionLadder, Stop, Stops, Sweep};
 pub use build::build;
-pub use checklist::{Chart, Checklist, Ending, Exit, Probes, Question, Symptom, Ways, ways};
+pub use checklist::{
+    Chart, Checklist, Ending, Exit, MOST_LAYERS, MOST_WIDTH, Probes, Question, Symptom, Ways, ways,
+};
 pub use convert::{
     bits_of, circuit, curve, ladder, ladder_contacts, light, tolerance, transducer, truth_table,
 };

@@ -1472,6 +1472,7 @@ check-ending-part = part
 check-ending-harness = harness
 check-ending-unit = control unit
 check-ending-refer = refer to licensed refrigerant work
+check-ending-refer-short = refer, licensed
 check-ending-no-fault = no fault found
 check-map = Map
 check-map-key = White boxes are steps, black letters are endings. The thick line is the way that takes longest.

@@ -1,20 +1,33 @@
 //! Which layer each node stands in, and a place in every layer that a way passes.
 
-use super::{Cell, Link, Plan};
+use super::{Cell, Link, Plan, SPACE};
 use crate::graph::Graph;
 
 /// Room that a passing way takes, in widths of a node.
 const PASSING: f64 = 0.1;
 
 /// Cells and links in reading order; `None` where a loop can be reached.
-pub(super) fn plan(graph: &Graph, start: usize, widths: &[f64]) -> Option<Plan> {
+///
+/// A layer that is as wide as `most` is full: what comes later in the reading order goes
+/// below it.
+pub(super) fn plan(graph: &Graph, start: usize, widths: &[f64], most: f64) -> Option<Plan> {
     let order = graph.reading_order(start);
     let mut layer_of = vec![None; graph.len()];
     *layer_of.get_mut(start)? = Some(0_usize);
     let mut done = vec![false; graph.len()];
+    let mut used: Vec<f64> = Vec::new();
     for &node in &order {
         done[node] = true;
-        let below = layer_of[node]? + 1;
+        let width = widths.get(node).copied().unwrap_or(1.0);
+        let mut layer = layer_of[node]?;
+        used.resize(used.len().max(layer + 1), 0.0);
+        while used.get(layer).is_some_and(|used| *used > 0.0 && used + SPACE + width > most) {
+            layer += 1;
+        }
+        used.resize(used.len().max(layer + 1), 0.0);
+        used[layer] += if used[layer] > 0.0 { SPACE + width } else { width };
+        layer_of[node] = Some(layer);
+        let below = layer + 1;
         for &next in graph.next(node) {
             if done[next] {
                 return None;

@@ -1,6 +1,7 @@
 //! A graph laid out in layers from top to bottom, each way as lines that keep clear of nodes.
 //!
-//! A node stands one layer below the lowest of those that lead to it. Where a way passes
+//! A node stands below the lowest of those that lead to it, in the next layer that has
+//! room. Where a way passes
 //! layers it gets a place of its own in each, so that it runs beside the nodes; then the
 //! places of every layer are ordered so that few ways cross, and moved so that ways are
 //! straight where they can be.
@@ -70,10 +71,11 @@ pub struct Bend {
     pub track: usize,
 }
 
-/// Lays a graph out; `widths` are those of its nodes. `None` where a loop can be reached.
+/// Lays a graph out; `widths` are those of its nodes, and no layer gets more of them than
+/// fit into `most`. `None` where a loop can be reached.
 #[must_use]
-pub fn draw(graph: &Graph, start: usize, widths: &[f64]) -> Option<Map> {
-    let mut plan = layers::plan(graph, start, widths)?;
+pub fn draw(graph: &Graph, start: usize, widths: &[f64], most: f64) -> Option<Map> {
+    let mut plan = layers::plan(graph, start, widths, most)?;
     order::arrange(&mut plan);
     let (x, width) = place::place(&plan);
     Some(route::route(graph, &plan, &x, width))
@@ -114,7 +116,7 @@ mod tests {
 
     fn drawn(ways: Vec<Vec<usize>>) -> Map {
         let widths = vec![1.0; ways.len()];
-        draw(&Graph::new(ways), 0, &widths).expect("there is no loop")
+        draw(&Graph::new(ways), 0, &widths, 9.0).expect("there is no loop")
     }
 
     #[test]

@@ -2,7 +2,7 @@
 
 use super::{Plan, SPACE};
 
-const SWEEPS: usize = 40;
+const SWEEPS: usize = 400;
 
 /// How much a straight line is wanted between two passing places, or one and a node;
 /// between two nodes it counts once.

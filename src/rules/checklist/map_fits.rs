@@ -1,27 +1,23 @@
 //! A checklist that is too long or too wide for the page of its map.
 
 use crate::diag::{Finding, Findings};
-use crate::model::Chart;
+use crate::model::{Chart, MOST_LAYERS, MOST_WIDTH};
 use crate::spec::Set;
 use crate::words::Message;
-
-/// What the page holds: layers from top to bottom, and widths of a box side by side.
-const LAYERS: usize = 16;
-const WIDTH: f64 = 6.0;
 
 pub(in crate::rules) fn check(set: &Set, findings: &Findings) {
     for (id, entry) in super::all(set) {
         let Some((ways, _)) = super::whole(&entry.item) else { continue };
         let Some(Chart { map, .. }) = Chart::of(&ways) else { continue };
-        if map.layers <= LAYERS && map.width <= WIDTH {
+        if map.layers <= MOST_LAYERS && map.width <= MOST_WIDTH {
             continue;
         }
-        let too_deep = map.layers > LAYERS;
+        let too_deep = map.layers > MOST_LAYERS;
         let message = Message::new(if too_deep { "rule-check-deep" } else { "rule-check-wide" })
             .with("id", id)
             .with("found", if too_deep { map.layers } else { boxes(map.width) });
-        let label =
-            Message::new("wanted-map-fits").with("most", if too_deep { LAYERS } else { boxes(WIDTH) });
+        let label = Message::new("wanted-map-fits")
+            .with("most", if too_deep { MOST_LAYERS } else { boxes(MOST_WIDTH) });
         let finding = Finding::error(message, entry.place.clone(), label);
         findings.report(finding.help(Message::new("rule-check-split-help")));
     }
