@@ -16,6 +16,8 @@ mod import;
 mod judge;
 #[path = "cli/new.rs"]
 mod new;
+#[path = "cli/pictures.rs"]
+mod pictures;
 #[path = "cli/shell.rs"]
 mod shell;
 #[path = "cli/templates.rs"]

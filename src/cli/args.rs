@@ -40,6 +40,11 @@ pub enum Command {
     /// Example: bayleaf print --at "31 °C" CUR-SENSORS
     Print(Print),
 
+    /// Draw one document as one PNG, all its pages below one another
+    ///
+    /// Example: bayleaf preview CUR-EVAP
+    Preview(Preview),
+
     /// Look for errors in the specs and print nothing
     ///
     /// Shows every finding, then lists the values that are missing and those
@@ -141,13 +146,21 @@ pub struct Print {
     /// Where the specs are
     pub specs: Specs,
 
-    /// Folder the PDF files go to
+    /// Folder the files go to
     #[arg(long, value_name = "DIR", default_value = "out")]
     pub out: PathBuf,
 
     /// Folder with templates of your own, each in place of the built-in one of its name
     #[arg(long, value_name = "DIR")]
     pub templates: Option<PathBuf>,
+
+    /// Form of the files: whole documents as PDF, or a picture of each page
+    #[arg(long, value_enum, default_value_t = PaperFormat::Pdf)]
+    pub format: PaperFormat,
+
+    /// Pixels to an inch of paper, for PNG
+    #[arg(long, value_name = "N", value_parser = pixels_per_inch, default_value = "200")]
+    pub ppi: f64,
 
     /// Bay temperature that the windows of test sheets are computed for
     ///
@@ -181,6 +194,49 @@ pub struct Print {
     /// The digest of the set that the run began with
     #[arg(long, hide = true)]
     pub digest: Option<String>,
+}
+
+/// Forms of printed files.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum PaperFormat {
+    /// PDF/A-2a and PDF/UA-1: ID.pdf
+    Pdf,
+    /// Pixels: ID-1.png, ID-2.png
+    Png,
+    /// Lines: ID-1.svg, ID-2.svg
+    Svg,
+}
+
+/// Arguments of `preview`.
+#[derive(Debug, Args)]
+pub struct Preview {
+    #[command(flatten)]
+    /// Where the specs are
+    pub specs: Specs,
+
+    /// The document
+    #[arg(value_name = "ID")]
+    pub id: String,
+
+    /// The picture's file; ID.png where not given
+    #[arg(long, value_name = "FILE")]
+    pub out: Option<PathBuf>,
+
+    /// Pixels to an inch of paper
+    #[arg(long, value_name = "N", value_parser = pixels_per_inch, default_value = "120")]
+    pub ppi: f64,
+
+    /// Folder with templates of your own, each in place of the built-in one of its name
+    #[arg(long, value_name = "DIR")]
+    pub templates: Option<PathBuf>,
+
+    /// Bay temperature that the windows of test sheets are computed for
+    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
+    pub at: Option<Temperature>,
+
+    /// Date printed on the pages; today where not given
+    #[arg(long, value_name = "YYYY-MM-DD")]
+    pub date: Option<NaiveDate>,
 }
 
 /// Arguments of `check`.
@@ -437,6 +493,11 @@ fn temperature(text: &str) -> Result<Temperature, String> {
     let above_absolute_zero = |at: &Temperature| at.kelvins() > 0.0;
     let read = scalar::<Temperature>(text).ok().filter(above_absolute_zero);
     read.ok_or_else(|| "expected a temperature with its unit, such as \"31 °C\" or \"88 °F\"".to_owned())
+}
+
+fn pixels_per_inch(text: &str) -> Result<f64, String> {
+    let read = text.parse().ok().filter(|ppi: &f64| (20.0..=1200.0).contains(ppi));
+    read.ok_or_else(|| "expected a number from 20 to 1200".to_owned())
 }
 
 fn position(text: &str) -> Result<Ratio, String> {

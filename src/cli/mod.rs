@@ -9,10 +9,12 @@ mod judge;
 mod load;
 mod new;
 mod outcome;
+mod preview;
 mod print;
 mod shell;
 mod table;
 mod templates;
+mod whole;
 
 pub use args::{Arguments, Command};
 pub use outcome::Outcome;
@@ -22,6 +24,7 @@ pub use outcome::Outcome;
 pub fn run(arguments: Arguments) -> Outcome {
     match arguments.command {
         Command::Print(print) => print::run(&print),
+        Command::Preview(preview) => preview::run(&preview),
         Command::Check(check) => check::run(&check),
         Command::Table(table) => table::run(&table),
         Command::Faults(faults) => faults::run(&faults),

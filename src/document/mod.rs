@@ -8,6 +8,7 @@
 pub mod bench;
 mod caution;
 mod checklist;
+mod code;
 mod ends;
 pub mod faults;
 mod figures;
@@ -36,6 +37,7 @@ use crate::model::Model;
 use crate::quantity::Temperature;
 use crate::spec::About;
 use crate::words::Words;
+use code::Code;
 use furniture::Furniture;
 use marks::Marks;
 
@@ -97,7 +99,10 @@ fn finish(
     marks: Marks,
 ) -> Document {
     data.furniture().sources = marks.sources();
-    data.furniture().fingerprint = fingerprint::of(&mut data);
+    let fingerprint = fingerprint::of(&mut data);
+    let furniture = data.furniture();
+    furniture.code = Code::new(&furniture.id, &furniture.revision, &fingerprint);
+    furniture.fingerprint = fingerprint;
     let (no_source, not_given) = marks.counted();
     let data = tie::tie(&serde_json::to_string(&data).expect(PLAIN)).into_bytes();
     Document { id: listed.id.clone(), template, data, pages, no_source, not_given }

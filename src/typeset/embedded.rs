@@ -12,6 +12,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("checklist.typ"),
     template!("parts/caution.typ"),
     template!("parts/chart.typ"),
+    template!("parts/code.typ"),
     template!("parts/fields.typ"),
     template!("parts/figures.typ"),
     template!("parts/furniture.typ"),

@@ -591,7 +591,7 @@ fact-drop-limit = Drop, limit
 
 doc-sensor-card = Sensor card
 doc-test-sheet = Test sheet
-doc-revision-none = not issued
+doc-revision-none = DRAFT
 doc-applicability = { $system }: { $vehicles }
 doc-no-source = no source
 doc-not-given = NOT GIVEN
@@ -741,12 +741,31 @@ sheet-else-undecided = Undecided: within the printed ± of a limit. Repeat with 
 
 ## Cautions
 
-caution-signal = CAUTION
+caution-warning = WARNING
+caution-caution = CAUTION
+caution-notice = NOTICE
 caution-law = Local law, licence and the vehicle's own safety instructions come first. The refrigerant circuit stays closed.
-caution-card = Key off before mating or unmating. No ohms on a powered circuit, no test lamp on sensor wires. Do not probe airbag wiring. Keep off orange cables, belts, fans and hot parts.
-caution-wiring = Key off before mating or unmating. No ohms on a powered circuit. No test lamp on reference, sensor, airbag or bus wires; no piercing of insulation.
+caution-law-open = Local law, licence and the vehicle's own safety instructions come first.
+caution-law-card = Local law, licence and vehicle instructions come first. The refrigerant circuit stays closed.
+caution-law-card-open = Local law, licence and vehicle instructions come first.
+caution-dash = Airbag and belt-tensioner wiring is not probed, not ohmed, not unplugged; orange cables are out of bounds.
+caution-dash-card = Airbags, orange cables: hands off.
+caution-moving = Keep clear of belts, and of fans that start by themselves.
+caution-moving-card = Belts and fans start by themselves.
+caution-battery = Battery gas burns, acid eats: goggles on, no sparks, negative lead off first.
+caution-battery-card = Battery gas burns: no sparks.
+caution-refrigerant-card = Only licensed people open the refrigerant circuit.
+caution-running = Vehicle chocked, parking brake on, exhaust extracted.
+caution-running-card = Chock wheels, extract exhaust.
+caution-hot = Exhaust, coolant, discharge line and blower transistor burn the skin.
+caution-hot-card = Hot parts burn.
+caution-probing = No test lamp on reference, sensor, airbag or bus wires; no piercing.
+caution-probing-card = No test lamp, no piercing.
+caution-unplugging = Key off before mating or unmating.
+caution-unplugging-card = Key off to unplug.
+caution-ohms = No ohms on a powered circuit.
+caution-ohms-card = No ohms on a powered circuit.
 caution-around = Airbag and belt-tensioner wiring is not probed, not ohmed, not unplugged. Orange high-voltage cables are out of bounds. Keep clear of belts, hot parts, and fans that start by themselves. Vehicle chocked, exhaust extracted.
-
 caution-refrigerant = Refrigerant is under pressure, freezes skin and eyes, displaces air; some of it burns, R-744 runs at very high pressure. Only licensed people with recovery equipment connect gauges and open a circuit.
 caution-transducer = The transducer stays screwed in: it holds back refrigerant under pressure. Measure at its plug only.
 
@@ -835,6 +854,7 @@ run-checked = no errors: { $documents ->
 paper-applies = applies to
 paper-place = place
 paper-draft = DRAFT
+paper-code = Code
 paper-page = page
 paper-of = of
 paper-uncontrolled = uncontrolled when copied

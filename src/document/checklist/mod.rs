@@ -6,13 +6,13 @@ mod question;
 
 use serde::Serialize;
 
-use super::caution::{self, Cautions};
+use super::caution::{self, Cautions, Room, Touch};
 use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, finish};
 use crate::model::{Checklist, Ending, Model};
 use crate::quantity::Duration;
-use crate::spec::{EndingKind, Paper, Work};
+use crate::spec::{Cost, EndingKind, Near, Paper, Work};
 use crate::words::{Message, Words};
 pub(super) use numbers::Numbers;
 
@@ -122,12 +122,22 @@ pub(super) fn paper(model: &Model) -> &'static str {
     }
 }
 
+/// What the steps have people touch: everything that no step rules out.
 fn cautions(words: &Words, checklist: &Checklist) -> Cautions {
-    let mut cautions = caution::on_a_sheet(words);
-    if checklist.work == Work::Refrigerant {
-        cautions.lines.push(words.word("caution-refrigerant"));
-    }
-    cautions
+    let any = |asked: &dyn Fn(&crate::model::Question) -> bool| checklist.steps.iter().any(asked);
+    let near = |what: Near| any(&|step| step.near.contains(&what));
+    let touches = [
+        (Touch::Dash, true),
+        (Touch::Refrigerant, checklist.work == Work::Refrigerant),
+        (Touch::MovingParts, near(Near::Moving)),
+        (Touch::Running, near(Near::Moving)),
+        (Touch::HotParts, near(Near::Hot)),
+        (Touch::Unplugging, any(&|step| step.cost >= Cost::Unplug)),
+        (Touch::Ohms, any(&|step| step.unit.as_deref().is_some_and(|unit| unit.ends_with('Ω')))),
+        (Touch::Probing, any(&|step| !step.probes.is_empty())),
+    ];
+    let touches: Vec<Touch> = touches.into_iter().filter(|(_, met)| *met).map(|(touch, _)| touch).collect();
+    caution::of(words, &touches, Room::Sheet)
 }
 
 /// Seconds as whole minutes, never fewer than they are.
