@@ -110,6 +110,10 @@ fn documents_say_what_they_said() {
         "HER-REAR-CABIN",
         "HER-REAR-DUCT",
         "CUR-SENSORS.AMB-15",
+        "CUR-NO-COLD",
+        "CUR-BLOWER-FULL",
+        "CUR-ODD-SENSOR",
+        "curlew.SYMPTOMS",
         "HER-SENSORS.RRV-3",
     ];
     let documents = documents(&model, Some(31.0));
