@@ -430,6 +430,7 @@ kind-hygrometer = hygrometer
 ## What a value is
 
 fact-applicability = Fitted to
+fact-high-voltage = High voltage
 fact-rated-resistance = Rated resistance
 fact-rated-temperature = Rated at
 fact-beta = B value
@@ -741,6 +742,8 @@ sheet-else-undecided = Undecided: within the printed ± of a limit. Repeat with 
 
 ## Cautions
 
+caution-danger = STOP · DANGER
+caution-stop = High voltage: { $parts }. Only qualified people work on it: isolate, lock, wait, prove dead. Nothing on this paper applies to it.
 caution-warning = WARNING
 caution-caution = CAUTION
 caution-notice = NOTICE
@@ -759,9 +762,9 @@ caution-running = Vehicle chocked, parking brake on, exhaust extracted.
 caution-running-card = Chock wheels, extract exhaust.
 caution-hot = Exhaust, coolant, discharge line and blower transistor burn the skin.
 caution-hot-card = Hot parts burn.
-caution-probing = No test lamp on reference, sensor, airbag or bus wires; no piercing.
+caution-probing = No test lamp on reference, sensor, airbag, bus wires; no piercing.
 caution-probing-card = No test lamp, no piercing.
-caution-unplugging = Key off before mating or unmating.
+caution-unplugging = Key off to mate or unmate.
 caution-unplugging-card = Key off to unplug.
 caution-ohms = No ohms on a powered circuit.
 caution-ohms-card = No ohms on a powered circuit.
@@ -788,6 +791,11 @@ run-specs-changed = the specs or templates were changed while they were being pr
 run-cannot-read = cannot read `{ $path }`: { $reason }
 run-begun = A set begins in `{ $path }`. Write your own values over the examples, then: bayleaf check --specs { $path }
 run-not-empty = `{ $path }` is not empty; a new set needs a folder of its own
+run-library = { $said }
+run-part-missing = the template marks nothing as `{ $part }`
+run-part-unknown = the template marks `{ $part }`, for which no reading distance is stated
+run-illegible = page { $page }: `{ $text }` at { $size } pt is too small: its capitals are { $height } mm high; to be read from { $distance } mm it needs { $needed } pt (15 minutes of arc)
+run-illegible-part = page { $page }, { $part }: `{ $text }` at { $size } pt is too small: its capitals are { $height } mm high; to be read from { $distance } mm it needs { $needed } pt (15 minutes of arc)
 run-no-templates = `{ $path }` holds no template (*.typ)
 run-strange-template = `{ $path }` takes the place of no built-in template; it is used only where another one imports it
 run-cannot-write = cannot write to `{ $path }`: { $reason }
