@@ -8,6 +8,7 @@
 mod actuator;
 mod build;
 mod checklist;
+mod connector;
 mod convert;
 mod driver;
 mod fact;
@@ -32,6 +33,7 @@ pub use build::build;
 pub use checklist::{
     Chart, Checklist, Ending, Exit, MOST_LAYERS, MOST_WIDTH, Probes, Question, Symptom, Ways, ways,
 };
+pub use connector::{Connector, ConnectorPin};
 pub use convert::{
     bits_of, circuit, curve, ladder, ladder_contacts, light, tolerance, transducer, truth_table,
 };
@@ -81,6 +83,8 @@ pub struct Model {
     pub lights: BTreeMap<String, Light>,
     /// Pressure transducers by id.
     pub transducers: BTreeMap<String, Transducer>,
+    /// Connectors by id.
+    pub connectors: BTreeMap<String, Connector>,
     /// Vehicles by id.
     pub vehicles: BTreeMap<String, Vehicle>,
     /// Cards by id.

@@ -4,11 +4,14 @@
 //! It speaks about values that are there: a missing value is not wrong, it is
 //! printed as NOT GIVEN.
 
+mod airbag;
 mod beta_plausible;
 mod card_keys;
 mod checklist;
 mod coefficients_plausible;
 mod coil_plausible;
+mod connector_card;
+mod connector_face;
 mod contact_codes;
 mod contact_pins;
 mod control_forced;
@@ -69,6 +72,7 @@ use crate::spec::{At, Curve, Mode, Sensor, Set};
 /// Asks every rule.
 pub fn check(set: &Set, findings: &Findings) {
     let rules = [
+        airbag::check,
         beta_plausible::check,
         card_keys::check,
         checklist::airbag::check,
@@ -89,6 +93,8 @@ pub fn check(set: &Set, findings: &Findings) {
         checklist::symptom_system::check,
         checklist::unreachable::check,
         coefficients_plausible::check,
+        connector_card::check,
+        connector_face::check,
         contact_codes::check,
         contact_pins::check,
         control_forced::check,
