@@ -1434,7 +1434,7 @@ run-judge-no-sensor = `{ $id }` is no temperature sensor, and only their reading
 
 rule-check-airbag = step `{ $step }` is at airbag wiring
 rule-check-airbag-help = leave it out: airbag and belt-tensioner wiring is not probed, not ohmed, not unplugged
-wanted-no-airbag = expected no work at airbag wiring
+wanted-no-airbag-step = expected no work at airbag wiring
 rule-check-costly-first = step `{ $step }` ({ $cost }) stands before `{ $next }` ({ $cheaper })
 rule-check-costly-first-help = ask the cheaper one first, or say `because = "…"` why not
 wanted-cheap-first = expected the cheaper step first
@@ -1473,7 +1473,7 @@ rule-check-nowhere = step `{ $step }` does not say where
 rule-check-nowhere-help = add `pins = ["C2/7", "C2/14"]`, or `where = "…"`
 wanted-where = expected a place
 rule-check-no-view = step `{ $step }` probes connector `{ $connector }`, which does not say how it is seen
-wanted-view = expected a connector with `view` and `side`
+wanted-seen = expected a connector with `view` and `side`
 rule-check-replacing = step `{ $step }` replaces a part to test it: `{ $said }`
 rule-check-replacing-help = measure what tells the part from its wires; replacing belongs into an ending
 wanted-measurement = expected a measurement

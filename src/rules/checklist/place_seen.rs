@@ -22,7 +22,7 @@ pub(in crate::rules) fn check(set: &Set, findings: &Findings) {
             seen.push(connector);
             let message =
                 Message::new("rule-check-no-view").with("step", &step.id.value).with("connector", connector);
-            let finding = Finding::error(message, pin.place.clone(), Message::new("wanted-view"));
+            let finding = Finding::error(message, pin.place.clone(), Message::new("wanted-seen"));
             findings.report(finding.because(entry.place.clone(), Message::new("label-connector")));
         }
     }
