@@ -5,9 +5,13 @@
 //!
 //! Invariant: this is the last place where a number is a number.
 
+mod actuator_card;
+mod axis;
 pub mod bench;
+mod card;
 mod caution;
 mod ends;
+mod fault_rows;
 pub mod faults;
 mod figures;
 mod fingerprint;
@@ -71,6 +75,7 @@ pub struct Document {
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
+        Paperwork::Card(About::Actuator) => actuator_card::compose(context, listed),
         Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
     }

@@ -9,11 +9,13 @@ use crate::quantity::{Interval, Temperature, TemperatureDifference, interval, sc
 pub enum About {
     /// A temperature sensor.
     Sensor,
+    /// A door actuator.
+    Actuator,
 }
 
 impl About {
     /// Every one, with the key that names it in a spec.
-    pub const ALL: &[(&str, Self)] = &[("sensor", Self::Sensor)];
+    pub const ALL: &[(&str, Self)] = &[("sensor", Self::Sensor), ("actuator", Self::Actuator)];
 
     /// The key that names it in a spec.
     #[must_use]

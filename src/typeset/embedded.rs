@@ -9,15 +9,19 @@ macro_rules! template {
 
 /// Every built-in template: its path below `templates/` and its text.
 pub const TEMPLATES: &[(&str, &str)] = &[
+    template!("actuator-card.typ"),
+    template!("parts/actuator-circuit.typ"),
     template!("parts/caution.typ"),
     template!("parts/fields.typ"),
     template!("parts/figures.typ"),
     template!("parts/furniture.typ"),
     template!("parts/lists.typ"),
     template!("parts/pins.typ"),
+    template!("parts/place.typ"),
     template!("parts/plot.typ"),
     template!("parts/side2.typ"),
     template!("parts/strip.typ"),
+    template!("parts/symbols.typ"),
     template!("parts/table.typ"),
     template!("parts/tests.typ"),
     template!("parts/topology.typ"),

@@ -6,7 +6,7 @@
 
 mod actuator;
 mod blower;
-mod coded;
+pub(in crate::document) mod coded;
 mod coil;
 mod digits;
 mod driver;
