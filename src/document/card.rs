@@ -23,13 +23,6 @@ pub(super) struct Reading {
     pub means: String,
 }
 
-impl Reading {
-    /// What is read, and the word for what it means.
-    pub(super) fn new(words: &Words, reads: impl Into<String>, means: &str) -> Self {
-        Self { reads: reads.into(), means: words.word(means) }
-    }
-}
-
 /// Where in the vehicle a thing sits, and the mark of that.
 pub(super) fn place(words: &Words, facts: &[Fact], marks: &mut Marks) -> (String, String) {
     let fact = facts.iter().find(|fact| fact.label == "fact-location");

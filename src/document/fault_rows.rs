@@ -32,8 +32,9 @@ pub(super) fn rows(
             Cell::Named(key, name) => (key, name),
             _ => continue,
         };
+        // Another part's size is its id, which its name holds already.
         let name = match cell(table, first, "size") {
-            Cell::Text(size) => format!("{name}, {size}"),
+            Cell::Text(size) if key != "other part" => format!("{name}, {size}"),
             _ => name,
         };
         let reads: Vec<String> =
@@ -56,6 +57,25 @@ pub(super) fn rows(
         }
     }
     grouped
+}
+
+/// Names with their sizes as one text: several sizes of one fault name it once.
+pub(super) fn listed(names: &[String]) -> String {
+    let mut parts: Vec<(&str, Vec<&str>)> = Vec::new();
+    for name in names {
+        let (fault, size) = name.rsplit_once(", ").unwrap_or((name, ""));
+        let is_size = size.chars().any(|digit| digit.is_ascii_digit());
+        let (fault, size) = if is_size { (fault, size) } else { (name.as_str(), "") };
+        match parts.last_mut().filter(|(known, _)| *known == fault) {
+            Some((_, sizes)) => sizes.push(size),
+            None => parts.push((fault, vec![size])),
+        }
+    }
+    let part = |(fault, sizes): &(&str, Vec<&str>)| {
+        let sizes: Vec<&str> = sizes.iter().copied().filter(|size| !size.is_empty()).collect();
+        std::iter::once(*fault).chain(sizes).collect::<Vec<_>>().join(", ")
+    };
+    parts.iter().map(part).collect::<Vec<_>>().join("; ")
 }
 
 /// A row's cell by the key of its column.

@@ -10,6 +10,7 @@ mod axis;
 pub mod bench;
 mod card;
 mod caution;
+mod driver_card;
 mod ends;
 mod fault_rows;
 pub mod faults;
@@ -76,6 +77,7 @@ pub struct Document {
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
         Paperwork::Card(About::Actuator) => actuator_card::compose(context, listed),
+        Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
         Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
     }

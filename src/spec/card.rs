@@ -11,11 +11,14 @@ pub enum About {
     Sensor,
     /// A door actuator.
     Actuator,
+    /// A switched load.
+    Driver,
 }
 
 impl About {
     /// Every one, with the key that names it in a spec.
-    pub const ALL: &[(&str, Self)] = &[("sensor", Self::Sensor), ("actuator", Self::Actuator)];
+    pub const ALL: &[(&str, Self)] =
+        &[("sensor", Self::Sensor), ("actuator", Self::Actuator), ("driver", Self::Driver)];
 
     /// The key that names it in a spec.
     #[must_use]

@@ -10,6 +10,8 @@ macro_rules! template {
 /// Every built-in template: its path below `templates/` and its text.
 pub const TEMPLATES: &[(&str, &str)] = &[
     template!("actuator-card.typ"),
+    template!("driver-card.typ"),
+    template!("parts/driver-circuit.typ"),
     template!("parts/actuator-circuit.typ"),
     template!("parts/caution.typ"),
     template!("parts/fields.typ"),

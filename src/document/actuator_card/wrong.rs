@@ -56,11 +56,12 @@ fn of_feedback(context: Context<'_>, actuator: &Actuator, stops: &Stops) -> Opti
     // What nothing sees is named, and gives no figures to look for.
     let (seen, unseen): (Vec<FaultRow>, Vec<FaultRow>) = rows.into_iter().partition(|row| !row.by.is_empty());
     let unseen: Vec<String> = unseen.into_iter().flat_map(|row| row.names).collect();
-    let unseen = (!unseen.is_empty())
-        .then(|| words.say(&Message::new("card-act-unseen-faults").with("faults", unseen.join("; "))));
+    let unseen = (!unseen.is_empty()).then(|| {
+        words.say(&Message::new("card-act-unseen-faults").with("faults", fault_rows::listed(&unseen)))
+    });
     let cells = |row: FaultRow| {
         let told = told(&row.by);
-        std::iter::once(row.names.join("; ")).chain(row.reads).chain([told]).collect()
+        std::iter::once(fault_rows::listed(&row.names)).chain(row.reads).chain([told]).collect()
     };
     let grid = Grid {
         title: words.word("card-act-wrong"),

@@ -5,7 +5,7 @@
 //! and happens where text is made of it.
 
 mod actuator;
-mod blower;
+pub(in crate::document) mod blower;
 pub(in crate::document) mod coded;
 mod coil;
 mod digits;
