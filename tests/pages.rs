@@ -1,12 +1,16 @@
 //! Pages as they are laid out and exported: nothing lost, nothing clipped, nothing too small.
 
+#[path = "pages/codes.rs"]
+mod codes;
+#[path = "pages/legibility.rs"]
+mod legibility;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/specs.rs"]
 mod specs;
 
 use bayleaf::diag::Findings;
-use bayleaf::document::{self, Context, Document};
+use bayleaf::document::{self, Context, Distance, Document, Reading};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::Temperature;
 use bayleaf::rules;
@@ -24,6 +28,9 @@ const LEAST_POINTS: f64 = 7.0;
 
 /// The figures of the strip table are read at arm's length.
 const LEAST_STRIP_POINTS: f64 = 9.0;
+
+/// A page that marks no parts.
+const READ: Reading = Reading { rest: Distance::Hand, parts: &[] };
 
 fn demo() -> Model {
     built(&spec::demo())
@@ -59,6 +66,7 @@ fn job(document: &Document) -> Job<'_> {
         template: document.template,
         data: &document.data,
         pages: document.pages,
+        reading: document.reading,
         date: date(),
     }
 }
@@ -74,8 +82,9 @@ fn printed_texts(value: &Value, texts: &mut Vec<String>) {
         Value::String(text) if text.chars().any(|c| c.is_ascii_digit()) => texts.push(text.clone()),
         Value::Array(values) => values.iter().for_each(|value| printed_texts(value, texts)),
         Value::Object(entries) => {
-            // Alternative texts are not on the page; paper and template are not words.
-            let shown = entries.iter().filter(|(key, _)| !matches!(key.as_str(), "alt" | "paper"));
+            // Alternative texts are not on the page; paper and outline are not words.
+            let unseen = ["alt", "paper", "outline"];
+            let shown = entries.iter().filter(|(key, _)| !unseen.contains(&key.as_str()));
             shown.for_each(|(_, value)| printed_texts(value, texts));
         }
         _ => {}
@@ -145,9 +154,10 @@ fn a_character_without_a_glyph_is_a_failure() {
 fn a_template_that_warns_is_a_failure() {
     let templates = [("page.typ", "#set document(title: \"x\")\n#set text(font: \"No Such Font\")\nx")];
     let typesetter = Typesetter::with_templates(&templates, "{}");
-    let job = Job { id: "X", template: "page.typ", data: b"{}", pages: 0, date: date() };
+    let job = Job { id: "X", template: "page.typ", data: b"{}", pages: 0, reading: READ, date: date() };
     let failure = typesetter.pdf(job).expect_err("an unknown font is only a warning to the library");
-    assert!(failure.to_string().contains("page.typ:2"), "{failure}");
+    let said = failure.said(&Words::english());
+    assert!(said.contains("page.typ:2"), "{said}");
 }
 
 #[test]

@@ -23,6 +23,15 @@ pub(super) struct Reading {
     pub means: String,
 }
 
+/// The figures of a card; where nothing is known for them, one that says so.
+pub(super) fn figures(words: &Words, title: &str, known: Vec<KeyFigure>) -> Vec<KeyFigure> {
+    if !known.is_empty() {
+        return known;
+    }
+    let value = words.word("doc-not-given");
+    vec![KeyFigure { at: words.word(title), value, unit: String::new(), also: String::new() }]
+}
+
 /// Where in the vehicle a thing sits, and the mark of that.
 pub(super) fn place(words: &Words, facts: &[Fact], marks: &mut Marks) -> (String, String) {
     let fact = facts.iter().find(|fact| fact.label == "fact-location");

@@ -10,6 +10,8 @@ mod axis;
 pub mod bench;
 mod card;
 mod caution;
+mod code;
+mod distance;
 mod driver_card;
 mod ends;
 mod fault_rows;
@@ -21,6 +23,7 @@ mod furniture;
 mod given;
 #[allow(dead_code, reason = "the kinds that use all of it follow")]
 mod grid;
+pub mod import;
 pub mod judgement;
 mod list;
 mod marks;
@@ -32,12 +35,14 @@ mod tie;
 use chrono::NaiveDate;
 use serde::Serialize;
 
+pub use distance::{ASKED_FOR, Distance, Reading};
 pub use list::{Listed, Paperwork, list};
 
 use crate::model::Model;
 use crate::quantity::Temperature;
 use crate::spec::About;
 use crate::words::Words;
+use code::Code;
 use furniture::Furniture;
 use marks::Marks;
 
@@ -66,6 +71,8 @@ pub struct Document {
     /// How many pages it will have, where that is known; 0 where they have to
     /// be counted.
     pub pages: usize,
+    /// From where it is read.
+    pub reading: Reading,
     /// Spec keys of the values it shows without a source.
     pub no_source: Vec<String>,
     /// Spec keys of the values that are missing.
@@ -99,8 +106,19 @@ fn finish(
     marks: Marks,
 ) -> Document {
     data.furniture().sources = marks.sources();
-    data.furniture().fingerprint = fingerprint::of(&mut data);
+    let fingerprint = fingerprint::of(&mut data);
+    let furniture = data.furniture();
+    furniture.code = Code::new(&furniture.id, &furniture.revision, &fingerprint);
+    furniture.fingerprint = fingerprint;
     let (no_source, not_given) = marks.counted();
     let data = tie::tie(&serde_json::to_string(&data).expect(PLAIN)).into_bytes();
-    Document { id: listed.id.clone(), template, data, pages, no_source, not_given }
+    Document {
+        id: listed.id.clone(),
+        template,
+        data,
+        pages,
+        reading: distance::of(&listed.paperwork),
+        no_source,
+        not_given,
+    }
 }

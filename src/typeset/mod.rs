@@ -9,10 +9,10 @@
 
 mod embedded;
 mod fonts;
+mod legible;
+mod picture;
 mod pieces;
 mod world;
-
-use std::fmt;
 
 use chrono::{Datelike, NaiveDate};
 use typst::diag::{SourceDiagnostic, Warned};
@@ -20,7 +20,10 @@ use typst::foundations::{Datetime, Smart};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
+use crate::document::Reading;
+use crate::words::{Message, Words};
 pub use embedded::TEMPLATES;
+pub use picture::Picture;
 pub use pieces::Piece;
 use world::{Base, World};
 
@@ -48,6 +51,8 @@ pub struct Job<'a> {
     /// takes a second layout. A number that turns out wrong costs that second
     /// layout and nothing else.
     pub pages: usize,
+    /// From where it is read: what is too small for that is refused.
+    pub reading: Reading,
     /// The date of issue, the only date the PDF carries.
     pub date: NaiveDate,
 }
@@ -66,17 +71,18 @@ pub struct Printed {
 pub struct Failure {
     /// The document's id.
     pub id: String,
-    /// What the typesetting library said, one line each, with file and line.
-    pub messages: Vec<String>,
+    /// What the typesetting library said, each with file and line, or what cannot be read.
+    pub messages: Vec<Message>,
 }
 
-impl fmt::Display for Failure {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}: {}", self.id, self.messages.join("; "))
+impl Failure {
+    /// Why, in words and on one line.
+    #[must_use]
+    pub fn said(&self, words: &Words) -> String {
+        let messages: Vec<String> = self.messages.iter().map(|message| words.say(message)).collect();
+        messages.join("; ")
     }
 }
-
-impl std::error::Error for Failure {}
 
 impl Typesetter {
     /// Prepares fonts and templates; `words` is the table of fixed words as JSON.
@@ -103,19 +109,50 @@ impl Typesetter {
     /// # Errors
     /// When the library reports an error or a warning.
     pub fn pdf(&self, job: Job<'_>) -> Result<Printed, Failure> {
-        let printed = match self.typeset(job, job.pages) {
-            Ok(printed) if job.pages > 0 && printed.pages != job.pages => self.typeset(job, 0),
-            other => other,
-        };
-        printed.map_err(|messages| Failure { id: job.id.to_owned(), messages })
+        let (pdf, pages) = self.made(job, |world, document| self.export(world, job, document))?;
+        Ok(Printed { pdf, pages })
     }
 
-    fn typeset(&self, job: Job<'_>, pages: usize) -> Result<Printed, Vec<String>> {
-        let world = World::new(&self.base, job.template, job.data, pages);
-        let printed = self.export(&world, job);
-        // Before any `?`: a failing document must not leave its cache behind.
-        comemo::evict(KEPT);
-        printed
+    /// The pages of one document as pictures, in their order.
+    ///
+    /// # Errors
+    /// As [`pdf`](Self::pdf); also where a character has no glyph, which the standards
+    /// of a PDF refuse by themselves.
+    pub fn pictures(&self, job: Job<'_>, form: Picture) -> Result<Vec<Vec<u8>>, Failure> {
+        self.made(job, |_, document| picture::of(document, form).map_err(library))
+            .map(|(pictures, _)| pictures)
+    }
+
+    /// All pages of one document below one another in one PNG.
+    ///
+    /// # Errors
+    /// As [`pictures`](Self::pictures).
+    pub fn preview(&self, job: Job<'_>, ppi: f64) -> Result<Vec<u8>, Failure> {
+        self.made(job, |_, document| picture::preview(document, ppi).map_err(library))
+            .map(|(picture, _)| picture)
+    }
+
+    /// Lays one document out and makes something of it; how many pages it has.
+    fn made<T>(
+        &self,
+        job: Job<'_>,
+        make: impl Fn(&World<'_>, &PagedDocument) -> Result<T, Vec<Message>>,
+    ) -> Result<(T, usize), Failure> {
+        let once = |pages| {
+            let world = World::new(&self.base, job.template, job.data, pages);
+            let made = layout(&world).and_then(|document| {
+                legible::check(&document, job.reading)?;
+                Ok((make(&world, &document)?, document.pages().len()))
+            });
+            // Before any `?`: a failing document must not leave its cache behind.
+            comemo::evict(KEPT);
+            made
+        };
+        let made = match once(job.pages) {
+            Ok((_, count)) if job.pages > 0 && count != job.pages => once(0),
+            other => other,
+        };
+        made.map_err(|messages| Failure { id: job.id.to_owned(), messages })
     }
 
     /// Lays one document out and tells where everything lies on its pages.
@@ -129,8 +166,12 @@ impl Typesetter {
         pieces.map_err(|messages| Failure { id: job.id.to_owned(), messages })
     }
 
-    fn export(&self, world: &World<'_>, job: Job<'_>) -> Result<Printed, Vec<String>> {
-        let document = layout(world)?;
+    fn export(
+        &self,
+        world: &World<'_>,
+        job: Job<'_>,
+        document: &PagedDocument,
+    ) -> Result<Vec<u8>, Vec<Message>> {
         let options = PdfOptions {
             ident: Smart::Custom(job.id.to_owned()),
             creator: Smart::Custom(Some(concat!("bayleaf ", env!("CARGO_PKG_VERSION")).to_owned())),
@@ -138,20 +179,23 @@ impl Typesetter {
             standards: self.standards.clone(),
             ..PdfOptions::default()
         };
-        let pdf = typst_pdf::pdf(&document, &options).map_err(|errors| told(world, &errors))?;
-        Ok(Printed { pdf, pages: document.pages().len() })
+        typst_pdf::pdf(document, &options).map_err(|errors| told(world, &errors))
     }
 }
 
 /// Lays a document out; a warning is an error.
-fn layout(world: &World<'_>) -> Result<PagedDocument, Vec<String>> {
+fn layout(world: &World<'_>) -> Result<PagedDocument, Vec<Message>> {
     let Warned { output, warnings } = typst::compile::<PagedDocument>(world);
     let document = output.map_err(|errors| told(world, &errors))?;
     if warnings.is_empty() { Ok(document) } else { Err(told(world, &warnings)) }
 }
 
-fn told(world: &World<'_>, all: &[SourceDiagnostic]) -> Vec<String> {
-    all.iter().map(|diagnostic| world.describe(diagnostic)).collect()
+fn told(world: &World<'_>, all: &[SourceDiagnostic]) -> Vec<Message> {
+    library(all.iter().map(|diagnostic| world.describe(diagnostic)).collect())
+}
+
+fn library(said: Vec<String>) -> Vec<Message> {
+    said.into_iter().map(|said| Message::new("run-library").with("said", said)).collect()
 }
 
 /// Noon UTC of the day of issue, so that no time zone moves it to another day.

@@ -594,7 +594,7 @@ doc-sensor-card = Sensor card
 doc-actuator-card = Actuator card
 doc-driver-card = Driver card
 doc-test-sheet = Test sheet
-doc-revision-none = not issued
+doc-revision-none = DRAFT
 doc-applicability = { $system }: { $vehicles }
 doc-no-source = no source
 doc-not-given = NOT GIVEN
@@ -855,6 +855,8 @@ card-drv-unknown = NOT GIVEN
 card-drv-unknown-means = without the side no reading to ground says anything: measure across the load
 card-drv-next-across = Battery now, then volts across the motor at every step: their ratio tells, whatever the battery.
 card-drv-next-drops = A step too low: the drops of the table under current, one after the other.
+card-drv-load = load
+card-drv-next-coil-drops = Volts low across the coil while it is on: the drops of the table one after the other, with its current flowing.
 card-drv-next-fuse = No step at all: both sides of its fuse, then the feed at its plug, with it turned on.
 card-drv-next-ohms = Key off, unplugged, 0 V proven: ohms of the coil, leads taken off, against the row of its own temperature.
 card-drv-next-isolation = Each pin of the coil to its case: { $least } or more.
@@ -927,12 +929,31 @@ sheet-else-undecided = Undecided: within the printed ± of a limit. Repeat with 
 
 ## Cautions
 
-caution-signal = CAUTION
+caution-warning = WARNING
+caution-caution = CAUTION
+caution-notice = NOTICE
 caution-law = Local law, licence and the vehicle's own safety instructions come first. The refrigerant circuit stays closed.
-caution-card = Key off before mating or unmating. No ohms on a powered circuit, no test lamp on sensor wires. Do not probe airbag wiring. Keep off orange cables, belts, fans and hot parts.
-caution-wiring = Key off before mating or unmating. No ohms on a powered circuit. No test lamp on reference, sensor, airbag or bus wires; no piercing of insulation.
+caution-law-open = Local law, licence and the vehicle's own safety instructions come first.
+caution-law-card = Local law, licence and vehicle instructions come first. The refrigerant circuit stays closed.
+caution-law-card-open = Local law, licence and vehicle instructions come first.
+caution-dash = Airbag and belt-tensioner wiring is not probed, not ohmed, not unplugged; orange cables are out of bounds.
+caution-dash-card = Airbags, orange cables: hands off.
+caution-moving = Keep clear of belts, and of fans that start by themselves.
+caution-moving-card = Belts and fans start by themselves.
+caution-battery = Battery gas burns, acid eats: goggles on, no sparks, negative lead off first.
+caution-battery-card = Battery gas burns: no sparks.
+caution-refrigerant-card = Only licensed people open the refrigerant circuit.
+caution-running = Vehicle chocked, parking brake on, exhaust extracted.
+caution-running-card = Chock wheels, extract exhaust.
+caution-hot = Exhaust, coolant, discharge line and blower transistor burn the skin.
+caution-hot-card = Hot parts burn.
+caution-probing = No test lamp on reference, sensor, airbag or bus wires; no piercing.
+caution-probing-card = No test lamp, no piercing.
+caution-unplugging = Key off before mating or unmating.
+caution-unplugging-card = Key off to unplug.
+caution-ohms = No ohms on a powered circuit.
+caution-ohms-card = No ohms on a powered circuit.
 caution-around = Airbag and belt-tensioner wiring is not probed, not ohmed, not unplugged. Orange high-voltage cables are out of bounds. Keep clear of belts, hot parts, and fans that start by themselves. Vehicle chocked, exhaust extracted.
-
 caution-refrigerant = Refrigerant is under pressure, freezes skin and eyes, displaces air; some of it burns, R-744 runs at very high pressure. Only licensed people with recovery equipment connect gauges and open a circuit.
 caution-transducer = The transducer stays screwed in: it holds back refrigerant under pressure. Measure at its plug only.
 
@@ -953,6 +974,13 @@ run-warnings = { $warnings ->
 run-no-model = the set names no shop: add [shop] with `title` and `paper`
 run-specs-changed = the specs or templates were changed while they were being printed; print again
 run-cannot-read = cannot read `{ $path }`: { $reason }
+run-begun = A set begins in `{ $path }`. Write your own values over the examples, then: bayleaf check --specs { $path }
+run-not-empty = `{ $path }` is not empty; a new set needs a folder of its own
+run-library = { $said }
+run-part-missing = the template marks nothing as `{ $part }`
+run-part-unknown = the template marks `{ $part }`, for which no reading distance is stated
+run-illegible = page { $page }: `{ $text }` at { $size } pt is too small: its capitals are { $height } mm high; to be read from { $distance } mm it needs { $needed } pt (15 minutes of arc)
+run-illegible-part = page { $page }, { $part }: `{ $text }` at { $size } pt is too small: its capitals are { $height } mm high; to be read from { $distance } mm it needs { $needed } pt (15 minutes of arc)
 run-no-templates = `{ $path }` holds no template (*.typ)
 run-strange-template = `{ $path }` takes the place of no built-in template; it is used only where another one imports it
 run-cannot-write = cannot write to `{ $path }`: { $reason }
@@ -1019,6 +1047,7 @@ run-checked = no errors: { $documents ->
 paper-applies = applies to
 paper-place = place
 paper-draft = DRAFT
+paper-code = Code
 paper-page = page
 paper-of = of
 paper-uncontrolled = uncontrolled when copied
@@ -1505,3 +1534,57 @@ run-judge-high-voltage = STOP: more than 60 V DC is high voltage; it is out of s
 run-judge-too-many-ohms = no workshop meter shows so many ohms; write OL for an open line
 run-instrument-twice = `{ $id }` is a second instrument of its kind; name one multimeter and one thermometer
 run-judge-no-sensor = `{ $id }` is no temperature sensor, and only their readings are judged so far; `bayleaf faults { $id }` lists what its faults read
+
+## Importing a table
+
+import-how = From { $file }: { $rows ->
+    [one] one row
+   *[other] { $rows } rows
+}, cells apart by { $separator }, { $decimal }.
+import-semicolon = semicolons
+import-tab = tabs
+import-bar = bars
+import-comma = commas
+import-decimal-point = decimal point
+import-decimal-comma = decimal comma
+import-title = Above the heads: { $title }
+import-column = Column { $number } "{ $head }": { $used }, { $unit }
+import-temperature = temperature
+import-low = least resistance
+import-nominal = nominal resistance
+import-high = greatest resistance
+import-left-out = left out
+import-empty = empty
+import-skipped = { $lines ->
+    [one] One line holds no point and was left out.
+   *[other] { $lines } lines hold no point and were left out.
+}
+import-no-cells = the file has no columns
+import-cells-help = cells are apart by semicolons, tabs, bars or commas, a row to a line
+import-no-rows = no line holds two numbers
+import-rows-help = a row is a temperature and its resistance; a quote that is never closed hides all lines behind it
+import-no-temperature = no column is known as a temperature
+import-temperature-help = name its unit in the head, such as `t (°C)`, or give it with --temperature
+import-no-resistance = the columns are not one resistance, nor minimum, nominal and maximum
+import-resistance-help = heads such as `R (kΩ)`, or `min kΩ`, `nom kΩ`, `max kΩ`; give a unit that the file lacks with --resistance, take other columns of ohms out
+import-two-units = resistances in { $one } and in { $two }
+import-unit-of-curve = a curve's resistances are in Ω or kΩ, these are in { $unit }
+import-units-help = bring all of them to one unit, Ω or kΩ, and one temperature scale
+import-either = `{ $cell }` may be thousands or decimals
+import-either-help = say which with --decimal comma or --decimal point
+import-mixed = `{ $cell }` has a decimal comma, other numbers a decimal point
+import-mixed-help = bring all of them to one, or say which one with --decimal
+import-no-point = this line has no temperature with its resistance
+import-no-number = `{ $cell }` is no number that can be read
+import-number-help = thousands are apart by the other mark, by spaces or by apostrophes, in threes
+import-other-unit = `{ $cell }` is not in { $unit } as its column is
+label-left-out = left out
+label-decimal-comma = a decimal comma
+label-decimal-point = a decimal point
+wanted-cells = expected cells of numbers
+wanted-temperature-column = expected a column in °C, °F or K
+wanted-resistance-columns = expected one column in Ω or kΩ, or three
+wanted-one-unit = expected the same unit in every row
+wanted-curve-unit = expected Ω or kΩ
+wanted-decimal-told = either can be meant
+wanted-plain-number = expected a number

@@ -2,7 +2,7 @@
 
 use super::codes;
 use crate::document::Context;
-use crate::document::card::KeyFigure;
+use crate::document::card::{self, KeyFigure};
 use crate::document::figures::{self, Shown};
 use crate::document::grid::Grid;
 use crate::document::table::{self, Ask, BLANK};
@@ -65,7 +65,7 @@ pub(super) fn key_figures(words: &Words, actuator: &Actuator) -> Vec<KeyFigure> 
         });
         closed.into_iter().chain(time).chain(moving()).collect()
     };
-    found.into_iter().take(3).collect()
+    card::figures(words, "card-act-end-to-end", found.into_iter().take(3).collect())
 }
 
 /// The window of one stop: volts where the reference and its limits are known, else the part of it.

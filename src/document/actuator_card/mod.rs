@@ -10,7 +10,7 @@ mod wrong;
 use serde::Serialize;
 
 use super::card::{self, KeyFigure};
-use super::caution::{self, Cautions};
+use super::caution::{self, Cautions, Room};
 use super::ends::{self, End};
 use super::furniture::{Furniture, Kind};
 use super::given::{Given, given};
@@ -83,7 +83,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         recalibration: motion::recalibration(words, actuator, &mut marks),
         next: motion::next(words, actuator),
         given: given_facts(words, actuator, &mut marks),
-        cautions: caution::on_a_card(words),
+        cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
     Some(finish(listed, (TEMPLATE, if form == "nothing" { 1 } else { 2 }), data, marks))
 }

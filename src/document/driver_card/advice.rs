@@ -53,7 +53,7 @@ pub(super) fn next(words: &Words, driver: &Driver) -> Vec<String> {
     }
     let usual: &[&str] = match &driver.load {
         Load::Blower(_) => &["card-drv-next-across", "card-drv-next-drops", "card-drv-next-fuse"],
-        Load::Coil(..) => &["card-drv-next-ohms", "card-drv-next-isolation", "card-drv-next-drops"],
+        Load::Coil(..) => &["card-drv-next-ohms", "card-drv-next-isolation", "card-drv-next-coil-drops"],
         Load::Solenoid(..) => &["card-drv-next-current", "card-drv-next-ohms", "card-drv-next-isolation"],
     };
     let coil = match &driver.load {

@@ -1,7 +1,7 @@
 //! The front of a driver card: figures to be read from a distance, and the table of the load.
 
 use crate::document::Context;
-use crate::document::card::KeyFigure;
+use crate::document::card::{self, KeyFigure};
 use crate::document::figures;
 use crate::document::grid::{Column, Grid};
 use crate::document::table::{self, Ask, Cell, Table};
@@ -12,6 +12,9 @@ use crate::physics::solenoid::ceiling;
 use crate::quantity::{Resistance, Rounding, Temperature, TemperatureDifference, Voltage, figure};
 use crate::words::{Message, Words};
 
+/// More duties than this are shown by every second one.
+const MOST_DUTIES: usize = 10;
+
 /// At most so many rows of a coil's temperatures, where they are the card's main table.
 const MAIN_ROWS: f64 = 11.0;
 
@@ -20,10 +23,11 @@ const OTHER_ROWS: f64 = 5.0;
 
 /// Up to three figures.
 pub(super) fn key_figures(words: &Words, driver: &Driver) -> Vec<KeyFigure> {
-    match &driver.load {
+    let known = match &driver.load {
         Load::Blower(blower) => of_blower(words, driver, blower),
         Load::Coil(coil, _) | Load::Solenoid(coil, _) => of_coil(words, driver, coil),
-    }
+    };
+    card::figures(words, "card-drv-load", known)
 }
 
 /// A coil cold, as rated, and hot; without its temperatures as rated alone.
@@ -126,6 +130,11 @@ fn duties(words: &Words, mut table: Table) -> Grid {
         table.columns[meter].head = words.word("card-drv-meter");
     }
     let mut grid = Grid::of_table(words, "card-drv-duties", &table).without_blanks();
+    // Each tenth, where nobody chose, is more than a hand needs.
+    if grid.rows.len() > MOST_DUTIES {
+        let rows = std::mem::take(&mut grid.rows).into_iter().step_by(2);
+        grid.rows = rows.collect();
+    }
     // The caution stands in its own box.
     grid.notes.retain(|note| *note != words.word("caution-around"));
     if !paused.is_empty() {

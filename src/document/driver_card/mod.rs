@@ -11,7 +11,7 @@ use serde::Serialize;
 
 use super::axis::Trace;
 use super::card::{self, KeyFigure, Reading};
-use super::caution::{self, Cautions};
+use super::caution::{self, Cautions, Room, Touch};
 use super::ends::{self, End};
 use super::furniture::{Furniture, Kind};
 use super::given::{Given, given};
@@ -24,6 +24,17 @@ use crate::spec::About;
 use crate::words::Words;
 
 const TEMPLATE: &str = "driver-card.typ";
+
+/// What a load is measured among: many of them with the engine running.
+const AT_LOADS: &[Touch] = &[
+    Touch::Dash,
+    Touch::MovingParts,
+    Touch::Running,
+    Touch::HotParts,
+    Touch::Unplugging,
+    Touch::Ohms,
+    Touch::Probing,
+];
 
 /// Everything a driver card's template gets.
 #[derive(Debug, Serialize)]
@@ -89,7 +100,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         wrong: wrong::compose(context, driver),
         next: advice::next(words, driver),
         given: given_facts(context, driver, &mut marks),
-        cautions: caution::on_a_card(words),
+        cautions: caution::of(words, AT_LOADS, Room::Card),
     };
     Some(finish(listed, (TEMPLATE, 2), data, marks))
 }

@@ -6,7 +6,7 @@ mod place;
 
 use serde::Serialize;
 
-use super::caution::{self, Cautions};
+use super::caution::{self, Cautions, Room};
 use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::sensor_card::reading::Readings;
@@ -154,7 +154,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         .map(|id| words.word(id))
         .into(),
         sign_off: SIGN_OFF.map(|id| Label { label: words.word(id) }).into(),
-        cautions: caution::on_a_sheet(words),
+        cautions: caution::of(words, caution::AROUND, Room::Sheet),
         remarks: true,
     };
     Some(finish(listed, (TEMPLATE, 0), data, marks))
