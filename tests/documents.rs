@@ -100,15 +100,26 @@ fn documents_say_what_they_said() {
     let model = demo();
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/documents");
     let chosen = [
+        "CUR-BLOWER",
+        "CUR-CLUTCH",
         "CUR-EVAP",
+        "CUR-INTAKE",
         "CUR-LINE",
+        "CUR-MIX",
+        "CUR-MODE",
+        "CUR-RELAY",
+        "CUR-VALVE",
+        "HER-BLOWER",
         "HER-CABIN",
         "HER-COOLANT",
         "HER-EVAP",
+        "HER-INTAKE",
         "HER-LINE",
+        "HER-MIX",
         "HER-OUTSIDE",
         "HER-REAR-CABIN",
         "HER-REAR-DUCT",
+        "HER-VALVE",
         "CUR-SENSORS.AMB-15",
         "HER-SENSORS.RRV-3",
     ];

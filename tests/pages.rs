@@ -4,6 +4,8 @@
 mod codes;
 #[path = "pages/legibility.rs"]
 mod legibility;
+#[path = "pages/loads.rs"]
+mod loads;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/specs.rs"]
@@ -114,7 +116,7 @@ fn every_number_of_a_document_can_be_read_back_from_its_pdf() {
 fn the_demo_set_claims_both_standards_and_is_the_same_twice() {
     let typesetter = typesetter();
     let documents = documents(&demo());
-    assert_eq!(documents.len(), 19);
+    assert!(documents.len() >= 30, "only {} documents", documents.len());
     for document in &documents {
         let first = typesetter.pdf(job(document)).expect("it exports");
         let second = typesetter.pdf(job(document)).expect("it exports again");
