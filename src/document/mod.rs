@@ -11,6 +11,7 @@ pub mod bench;
 mod card;
 mod caution;
 mod code;
+mod connector_card;
 mod distance;
 mod driver_card;
 mod ends;
@@ -31,6 +32,7 @@ mod sensor_card;
 pub mod table;
 mod test_sheet;
 mod tie;
+mod users;
 
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -86,6 +88,7 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Card(About::Actuator) => actuator_card::compose(context, listed),
         Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
         Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
+        Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
     }
 }

@@ -44,6 +44,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
                 About::Sensor => rule.id(about.key(), thing, &set.sensors),
                 About::Driver => rule.id(about.key(), thing, &set.drivers),
                 About::Actuator => rule.id(about.key(), thing, &set.actuators),
+                About::Connector => rule.id(about.key(), thing, &set.connectors),
             };
         }
         rule.instrument(&card.item.meter, InstrumentKind::Multimeter);

@@ -1,5 +1,6 @@
 //! `[card.ID]`: one laminated card about one thing.
 
+use super::connector::View;
 use super::reader::Reader;
 use super::value::{At, Sourced};
 use crate::quantity::{Interval, Temperature, TemperatureDifference, interval, scalar};
@@ -13,12 +14,18 @@ pub enum About {
     Actuator,
     /// A switched load.
     Driver,
+    /// A connector.
+    Connector,
 }
 
 impl About {
     /// Every one, with the key that names it in a spec.
-    pub const ALL: &[(&str, Self)] =
-        &[("sensor", Self::Sensor), ("actuator", Self::Actuator), ("driver", Self::Driver)];
+    pub const ALL: &[(&str, Self)] = &[
+        ("sensor", Self::Sensor),
+        ("actuator", Self::Actuator),
+        ("driver", Self::Driver),
+        ("connector", Self::Connector),
+    ];
 
     /// The key that names it in a spec.
     #[must_use]
@@ -40,6 +47,10 @@ pub struct Card {
     pub range: Option<Sourced<Interval<Temperature>>>,
     /// The temperature of its worked example.
     pub example: Option<Sourced<Temperature>>,
+    /// The temperature of the sensors on a connector that its volts and ohms hold at.
+    pub at: Option<Sourced<Temperature>>,
+    /// From where a connector's face is drawn, where not as its table has it.
+    pub view: Option<At<View>>,
 }
 
 impl Card {
@@ -53,6 +64,8 @@ impl Card {
             step: reader.sourced("step", scalar),
             range: reader.sourced("range", interval),
             example: reader.sourced("example", scalar),
+            at: reader.sourced("at", scalar),
+            view: reader.choice("view", View::WORDS),
         }
     }
 
