@@ -62,6 +62,9 @@ pub(super) fn of(paperwork: &Paperwork) -> Reading {
         Paperwork::Card(About::Actuator | About::Driver) => {
             Reading { rest: Distance::Hand, parts: &[("title", Distance::Arm), ("figures", Distance::Arm)] }
         }
-        Paperwork::Card(About::Connector) | Paperwork::TestSheet { .. } => IN_HAND,
+        Paperwork::Card(About::Connector)
+        | Paperwork::TestSheet { .. }
+        | Paperwork::Checklist
+        | Paperwork::SymptomIndex => IN_HAND,
     }
 }

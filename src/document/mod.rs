@@ -10,6 +10,7 @@ mod axis;
 pub mod bench;
 mod card;
 mod caution;
+mod checklist;
 mod code;
 mod connector_card;
 mod distance;
@@ -29,6 +30,7 @@ pub mod judgement;
 mod list;
 mod marks;
 mod sensor_card;
+mod symptoms;
 pub mod table;
 mod test_sheet;
 mod tie;
@@ -90,6 +92,8 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
         Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
+        Paperwork::Checklist => checklist::compose(context, listed),
+        Paperwork::SymptomIndex => symptoms::compose(context, listed),
     }
 }
 
