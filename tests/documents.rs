@@ -17,6 +17,8 @@ use serde_json::Value;
 
 #[path = "documents/modes.rs"]
 mod modes;
+#[path = "documents/proofs.rs"]
+mod proofs;
 
 fn demo() -> Model {
     let findings = Findings::default();

@@ -179,6 +179,12 @@ pub struct Print {
     #[arg(long, value_name = "I/N", value_parser = share, default_value = "1/1")]
     pub shard: Share,
 
+    /// Print the proof sheets too: every number of a card, and what it was rounded from
+    ///
+    /// CARD.PROOF asks for the one of a card.
+    #[arg(long)]
+    pub proofs: bool,
+
     /// Date printed on the pages; today where not given
     #[arg(long, value_name = "YYYY-MM-DD")]
     pub date: Option<NaiveDate>,

@@ -108,7 +108,10 @@ fn lead(
 
 /// The documents that were asked for, in the order of the list.
 fn select(loaded: &Loaded, arguments: &Print) -> Result<Vec<Listed>, Message> {
-    let all = document::list(&loaded.model);
+    let mut all = document::list(&loaded.model);
+    // Who names a proof sheet wants it.
+    let proofs = document::proofs(&loaded.model).into_iter();
+    all.extend(proofs.filter(|proof| arguments.proofs || arguments.ids.contains(&proof.id)));
     for id in &arguments.ids {
         if all.iter().any(|listed| listed.is_meant_by(id)) {
             continue;

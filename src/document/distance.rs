@@ -65,6 +65,8 @@ pub(super) fn of(paperwork: &Paperwork) -> Reading {
         Paperwork::Card(About::Connector)
         | Paperwork::TestSheet { .. }
         | Paperwork::Checklist
-        | Paperwork::SymptomIndex => IN_HAND,
+        | Paperwork::SymptomIndex
+        | Paperwork::Index { .. }
+        | Paperwork::Proof(_) => IN_HAND,
     }
 }

@@ -63,6 +63,18 @@ impl Furniture {
         let vehicles = marks.shown(words, &fact);
         let applicability =
             Message::new("doc-applicability").with("system", &system.title).with("vehicles", vehicles);
+        let stop = caution::stop(words, system_id, system, marks);
+        Self::like(context, kind, words.say(&applicability), stop)
+    }
+
+    /// Furniture with an applicability and a STOP that are known.
+    pub(super) fn like(
+        context: Context<'_>,
+        kind: Kind,
+        applicability: String,
+        stop: Option<Signalled>,
+    ) -> Self {
+        let words = context.words;
         Self {
             id: kind.id,
             kind: words.word(kind.word),
@@ -70,13 +82,13 @@ impl Furniture {
             shop: context.model.shop.title.clone(),
             revision: words.word("doc-revision-none"),
             date: words.say(&Message::new("doc-printed").with("date", context.date.format("%Y-%m-%d"))),
-            applicability: words.say(&applicability),
+            applicability,
             fingerprint: String::new(),
             code: Code::default(),
             // Nothing is issued before there is a register: every page is a draft.
             draft: true,
             notice: context.model.shop.notice.clone().unwrap_or_default(),
-            stop: caution::stop(words, system_id, system, marks),
+            stop,
             paper: kind.paper,
             language: "en",
             sources: Vec::new(),

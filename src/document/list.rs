@@ -1,5 +1,8 @@
 //! Which documents a set makes, in which order, under which ids.
 
+use std::collections::BTreeMap;
+
+use super::index;
 use crate::model::Model;
 use crate::spec::About;
 
@@ -28,9 +31,17 @@ pub enum Paperwork {
     Checklist,
     /// From complaints of a system to checklists and first tests.
     SymptomIndex,
+    /// All documents of the set.
+    Index {
+        /// How many pages those have that have to be counted, by id.
+        pages: BTreeMap<String, usize>,
+    },
+    /// Every number of a card with what it was rounded from.
+    Proof(About),
 }
 
-/// Every document of the set: cards first, then sheets, checklists, symptom indexes, each by id.
+/// Every document of the set: cards first, then sheets, checklists, symptom indexes, each by id; last
+/// the index of them all.
 #[must_use]
 pub fn list(model: &Model) -> Vec<Listed> {
     let cards = model.cards.values().map(|card| Listed {
@@ -56,7 +67,16 @@ pub fn list(model: &Model) -> Vec<Listed> {
         spec: system.to_owned(),
         paperwork: Paperwork::SymptomIndex,
     });
-    cards.chain(sheets).chain(checklists).chain(indexes).collect()
+    let all = Listed {
+        id: index::ID.to_owned(),
+        spec: index::ID.to_owned(),
+        paperwork: Paperwork::Index { pages: BTreeMap::new() },
+    };
+    let mut listed: Vec<Listed> = cards.chain(sheets).chain(checklists).chain(indexes).collect();
+    if !listed.is_empty() {
+        listed.push(all);
+    }
+    listed
 }
 
 impl Listed {
@@ -66,7 +86,7 @@ impl Listed {
     pub fn is_meant_by(&self, name: &str) -> bool {
         let vehicle = match &self.paperwork {
             Paperwork::TestSheet { vehicle } => Some(vehicle.as_str()),
-            Paperwork::Card(_) | Paperwork::Checklist | Paperwork::SymptomIndex => None,
+            _ => None,
         };
         self.id == name || self.spec == name || vehicle == Some(name)
     }

@@ -15,6 +15,11 @@ pub(super) struct Marks {
 }
 
 impl Marks {
+    /// Marks that go on with the letters of another document.
+    pub(super) fn continuing(sources: Vec<String>) -> Self {
+        Self { sources, ..Self::default() }
+    }
+
     /// The mark of a fact: its source's letter, the words "no source", or
     /// nothing where the value itself is missing. Counts it.
     pub(super) fn mark(&mut self, words: &Words, fact: &Fact) -> String {

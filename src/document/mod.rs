@@ -26,9 +26,11 @@ mod given;
 #[allow(dead_code, reason = "the kinds that use all of it follow")]
 mod grid;
 pub mod import;
+mod index;
 pub mod judgement;
 mod list;
 mod marks;
+mod proof;
 mod sensor_card;
 mod symptoms;
 pub mod table;
@@ -41,6 +43,7 @@ use serde::Serialize;
 
 pub use distance::{ASKED_FOR, Distance, Reading};
 pub use list::{Listed, Paperwork, list};
+pub use proof::proofs;
 
 use crate::model::Model;
 use crate::quantity::Temperature;
@@ -94,6 +97,8 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
         Paperwork::Checklist => checklist::compose(context, listed),
         Paperwork::SymptomIndex => symptoms::compose(context, listed),
+        Paperwork::Index { .. } => index::compose(context, listed),
+        Paperwork::Proof(_) => proof::compose(context, listed),
     }
 }
 

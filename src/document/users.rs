@@ -54,7 +54,7 @@ impl<'a> Thing<'a> {
     }
 
     /// The key that a card names it by, and its id.
-    fn name(self) -> (&'static str, &'a str) {
+    pub(super) fn name(self) -> (&'static str, &'a str) {
         match self {
             Self::Sensor(thing) => ("sensor", &thing.id),
             Self::Actuator(thing) => ("actuator", &thing.id),

@@ -1,5 +1,7 @@
 //! Numbers as they stand on paper: rounded once, here, and never again.
 
+use super::trace;
+
 /// Which way a number goes when it loses digits.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Rounding {
@@ -43,7 +45,9 @@ pub fn figure(value: f64, decimals: usize, rounding: Rounding) -> String {
     let plain = format!("{:.decimals$}", units.abs() / power);
     let (whole, fraction) = plain.split_at(plain.find('.').unwrap_or(plain.len()));
     let sign = if units < 0.0 { "−" } else { "" };
-    format!("{sign}{}{fraction}", grouped(whole))
+    let printed = format!("{sign}{}{fraction}", grouped(whole));
+    trace::note(value, decimals, rounding, &printed);
+    printed
 }
 
 /// How many decimals show a value to at least four significant digits.

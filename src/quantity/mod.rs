@@ -14,6 +14,7 @@ mod read;
 mod scalar;
 mod set_points;
 mod temperature;
+mod trace;
 mod unit;
 mod wire;
 
@@ -30,5 +31,6 @@ pub use scalar::{
 };
 pub use set_points::{SetPoints, set_points};
 pub use temperature::{Temperature, TemperatureDifference};
+pub use trace::{Traced, traced};
 pub use unit::{Dimension, Unit};
 pub use wire::{WireSize, wire_size};

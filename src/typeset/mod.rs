@@ -155,6 +155,14 @@ impl Typesetter {
         made.map_err(|messages| Failure { id: job.id.to_owned(), messages })
     }
 
+    /// How many pages a document has.
+    ///
+    /// # Errors
+    /// As [`pdf`](Self::pdf).
+    pub fn page_count(&self, job: Job<'_>) -> Result<usize, Failure> {
+        self.made(job, |_, _| Ok(())).map(|((), count)| count)
+    }
+
     /// Lays one document out and tells where everything lies on its pages.
     ///
     /// # Errors

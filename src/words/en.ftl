@@ -1844,3 +1844,63 @@ paper-complaint = Complaint
 paper-checklist = Checklist
 paper-first-tests = First tests, in this order
 paper-cards = Cards
+
+# Proof sheets
+
+doc-proof = Proof sheet
+proof-title = Proof: { $title }
+proof-of = Of card { $card } “{ $title }”, whose content has the fingerprint { $fingerprint }. A card with another fingerprint is not proved by this sheet.
+proof-counted = { $computed } numbers of the card are computed; each stands below with the value it was rounded from ({ $digits } significant digits). { $given } are exact, or stand on the card as the specs or its fixed words have them. Limits are rounded inward: up at a lower limit, down at an upper one.
+proof-nothing = No number of this card is computed.
+proof-own = own rule
+proof-nearest = nearest
+proof-up = up
+proof-down = down
+proof-part-key-figures = Figures in large type
+proof-part-table = Main table
+proof-part-readings = What a reading means
+proof-part-faults = Faults
+proof-part-example = Worked example
+proof-part-drawings = Drawings
+proof-part-given = Given data
+proof-part-next = What to do next
+proof-part-drops = Drops
+proof-part-pins = Pins
+paper-formulas = Formulas, with their sources
+paper-inputs = Values of the specs that the figures rest on
+paper-key = key in the specs
+paper-printed = printed
+paper-unrounded = unrounded
+paper-rounded = rounded
+paper-exact = Numbers that are exact as printed
+paper-as-given = Numbers that stand as they were given
+paper-signed = Checked against the sources, technical lead
+paper-signed-name = name
+paper-signed-date = date
+paper-signed-signature = signature
+
+# Index of all documents
+
+doc-index = Index of documents
+index-title = All documents: { $shop }
+index-applies = every system and vehicle of the set
+index-intro = A paper in the bay is in force only if its code is the one that stands here. Revision and fingerprint are those typed on each page.
+index-id = id
+index-kind = kind
+index-name = title
+index-system = system
+index-page-count = pages
+index-issue = revision, fingerprint
+index-not-given = NOT GIVEN
+index-no-source = no source
+index-uncounted = –
+index-total = { $documents ->
+    [one] 1 document
+   *[other] { $documents } documents
+}
+index-pages = { $pages ->
+    [one] 1 page
+   *[other] { $pages } pages
+}
+index-pages-uncounted = pages are counted when all is printed
+index-lacking = { $not-given } values NOT GIVEN and { $no-source } without a source in the whole set, each counted once however many papers show it

@@ -12,7 +12,7 @@ use crate::cli::outcome::{Outcome, say};
 use crate::cli::templates::Templates;
 use crate::cli::whole;
 use crate::diag::reason;
-use crate::document::{self, Context, Document, Listed};
+use crate::document::{self, Context, Document, Listed, Paperwork};
 use crate::typeset::{Failure, Picture, Typesetter};
 
 /// What a process says about one document; workers send it to their parent as
@@ -69,7 +69,7 @@ impl<'a> Batch<'a> {
     pub(super) fn print(&self, listed: &Listed) -> Report {
         let started = Instant::now();
         let mut report = Report { id: listed.id.clone(), ..Report::default() };
-        let Some(document) = document::compose(self.context, listed) else {
+        let Some(document) = document::compose(self.context, &self.counted(listed)) else {
             report.failure = Some(listed.spec.clone());
             return report;
         };
@@ -86,6 +86,23 @@ impl<'a> Batch<'a> {
         report.not_given = document.not_given;
         report.milliseconds = started.elapsed().as_secs_f64() * 1000.0;
         report
+    }
+
+    /// The index of documents with the pages of those that have to be counted; any other
+    /// document as it is listed.
+    fn counted(&self, listed: &Listed) -> Listed {
+        let mut listed = listed.clone();
+        let Paperwork::Index { pages } = &mut listed.paperwork else { return listed };
+        let others = document::list(self.context.model);
+        let others = others.iter().filter(|other| other.id != listed.id);
+        let composed = others.filter_map(|other| document::compose(self.context, other));
+        for document in composed.filter(|document| document.pages == 0) {
+            // One that cannot be laid out is reported where it is printed.
+            if let Ok(count) = self.typesetter.page_count(super::job(&document, self.context.date)) {
+                pages.insert(document.id.clone(), count);
+            }
+        }
+        listed
     }
 
     /// The document's files by name, and how many pages it has.

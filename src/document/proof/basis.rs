@@ -1,0 +1,94 @@
+//! The formulas and values that a card's figures rest on: those of the tables and fault
+//! dictionaries of what it is about.
+
+use crate::document::table::{self, Table};
+use crate::document::{faults, users};
+use crate::model::{Card, Fact, Model};
+use crate::quantity::Temperature;
+use crate::spec::About;
+use crate::words::Words;
+
+/// Formulas, each once, and inputs, each once.
+#[derive(Debug, Default)]
+pub(super) struct Basis {
+    pub formulas: Vec<String>,
+    pub inputs: Vec<Fact>,
+}
+
+/// What a card's figures rest on.
+pub(super) fn of(model: &Model, words: &Words, card: &Card) -> Basis {
+    let mut basis = Basis::default();
+    for (key, id) in things(model, card) {
+        let known = table::known(model);
+        // A card's own table has its meter; another's has none.
+        let own = (id == card.thing).then(|| format!("card.{}", card.id)).filter(|name| known.contains(name));
+        let wanted =
+            |name: &&String| name.split_once('.').is_some_and(|(kind, of)| of == id && of_kind(key, kind));
+        let names = own.map_or_else(|| known.iter().filter(wanted).cloned().collect(), |name| vec![name]);
+        for name in names {
+            let ask = table::Ask { id: &name, ..table::Ask::default() };
+            basis.add(table::of(model, words, &ask).ok());
+        }
+        let at = temperature(model, key, &id);
+        let name = format!("{key}.{id}");
+        let ask = faults::Ask { id: &name, at, ..faults::Ask::default() };
+        basis.add(faults::of(model, words, &ask).ok());
+    }
+    basis
+}
+
+impl Basis {
+    fn add(&mut self, table: Option<Table>) {
+        let Some(table) = table else { return };
+        for formula in table.formulas {
+            if !self.formulas.contains(&formula) {
+                self.formulas.push(formula);
+            }
+        }
+        for fact in table.inputs {
+            if !self.inputs.iter().any(|known| known.key == fact.key) {
+                self.inputs.push(fact);
+            }
+        }
+    }
+}
+
+/// The values as they may stand on a card: whole, and without their tolerance.
+pub(super) fn written(inputs: &[Fact]) -> Vec<String> {
+    let is_quantity = |text: &&str| {
+        text.contains(' ') && text.starts_with(|c: char| c.is_ascii_digit() || "−±".contains(c))
+    };
+    let whole = inputs.iter().filter_map(|fact| fact.written.as_deref());
+    let nominal = whole.clone().filter_map(|written| written.split_once(" ± ").map(|(nominal, _)| nominal));
+    whole.chain(nominal).filter(is_quantity).map(str::to_owned).collect()
+}
+
+/// The things whose figures a card shows, by kind and id.
+fn things(model: &Model, card: &Card) -> Vec<(&'static str, String)> {
+    let mut things = vec![(card.about.key(), card.thing.clone())];
+    if card.about == About::Connector {
+        for user in users::of_connector(model, &card.thing) {
+            let (key, id) = user.thing.name();
+            if !things.iter().any(|(kind, known)| (*kind, known.as_str()) == (key, id)) {
+                things.push((key, id.to_owned()));
+            }
+        }
+    }
+    let wires = model.wires.values().filter(|wire| wire.driver.as_deref() == Some(card.thing.as_str()));
+    things.extend(wires.map(|wire| ("wire", wire.id.clone())));
+    things
+}
+
+/// Whether a table of this kind is about a thing named by this key.
+fn of_kind(key: &str, kind: &str) -> bool {
+    kind == key || (key == "driver" && kind == "coil")
+}
+
+/// A dictionary of a sensor or a coil holds at one temperature; its formulas at any.
+fn temperature(model: &Model, key: &str, id: &str) -> Option<Temperature> {
+    match key {
+        "sensor" => model.sensors.get(id).map(|sensor| sensor.range.low),
+        "driver" => Some(Temperature::from_celsius(20.0)),
+        _ => None,
+    }
+}

@@ -1,0 +1,239 @@
+//! The proof sheet of a card: every printed number, what it was rounded from, the formulas
+//! and values it rests on, for the lead to sign.
+//!
+//! The card is composed once more under a record of every number that becomes text
+//! (`quantity::traced`), so that a figure and its proof come from the same computation.
+
+mod basis;
+mod numbers;
+mod walk;
+
+use serde::Serialize;
+use serde_json::Value;
+
+use super::caution::Signalled;
+use super::furniture::{Furniture, Kind};
+use super::marks::Marks;
+use super::{Context, Data, Document, Listed, Paperwork, checklist, finish};
+use crate::model::Model;
+use crate::quantity::{Rounding, Traced, traced};
+use crate::words::{Message, Words};
+use walk::{Number, Part};
+
+const TEMPLATE: &str = "proof.typ";
+
+/// Digits of an unrounded value.
+const DIGITS: usize = 10;
+
+/// Everything a proof sheet's template gets.
+#[derive(Debug, Serialize)]
+struct Proof {
+    furniture: Furniture,
+    intro: Vec<String>,
+    formulas: Vec<String>,
+    inputs: Vec<Input>,
+    parts: Vec<Shown>,
+    exact: Vec<String>,
+    as_given: Vec<String>,
+    /// Where nothing on the card was computed.
+    nothing: String,
+}
+
+impl Data for Proof {
+    fn furniture(&mut self) -> &mut Furniture {
+        &mut self.furniture
+    }
+}
+
+/// A value that figures rest on.
+#[derive(Debug, Serialize)]
+struct Input {
+    what: String,
+    key: String,
+    value: String,
+    mark: String,
+}
+
+/// The computed numbers of a block of the card.
+#[derive(Debug, Serialize)]
+struct Shown {
+    title: String,
+    lines: Vec<[String; 4]>,
+}
+
+/// A proof sheet for every card of the set.
+#[must_use]
+pub fn proofs(model: &Model) -> Vec<Listed> {
+    let proof = |card: &crate::model::Card| Listed {
+        // A full stop joins the two because no id can hold one.
+        id: format!("{}.PROOF", card.id),
+        spec: card.id.clone(),
+        paperwork: Paperwork::Proof(card.about),
+    };
+    model.cards.values().map(proof).collect()
+}
+
+/// Composes the proof of one card.
+pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
+    let Context { model, words, .. } = context;
+    let card = model.cards.get(&listed.spec)?;
+    let of_card =
+        Listed { id: card.id.clone(), spec: card.id.clone(), paperwork: Paperwork::Card(card.about) };
+    let (printed, record) = traced(|| super::compose(context, &of_card));
+    let data: Value = serde_json::from_slice(&printed?.data).ok()?;
+    let furniture = &data["furniture"];
+    let said = |key: &str| furniture[key].as_str().unwrap_or_default().to_owned();
+    let letters = furniture["sources"].as_array().into_iter().flatten();
+    let letters = letters.filter_map(|source| source["text"].as_str()).map(str::to_owned);
+    let mut marks = Marks::continuing(letters.collect());
+    let basis = basis::of(model, words, card);
+    let inputs = basis.inputs.iter().map(|fact| Input {
+        what: words.word(fact.label),
+        key: fact.key.clone(),
+        value: fact.written.clone().unwrap_or_else(|| words.word("doc-not-given")),
+        // A rule of the shop's own needs no source.
+        mark: match fact.source.as_deref() {
+            Some("") => words.word("proof-own"),
+            _ => marks.mark(words, fact),
+        },
+    });
+    let inputs: Vec<Input> = inputs.collect();
+    let written = basis::written(&basis.inputs);
+    let parts = walk::parts(&data, &record, &written);
+    let exact = listed_by_place(words, &parts, |number| number.traced.is_some() && rounded(number).is_none());
+    let as_given = listed_by_place(words, &parts, |number| number.traced.is_none());
+    let all = || parts.iter().flat_map(|part| &part.numbers);
+    let computed = all().filter(|number| rounded(number).is_some()).count();
+    let given = all().count() - computed;
+    let of = Message::new("proof-of")
+        .with("card", &card.id)
+        .with("fingerprint", said("fingerprint"))
+        .with("title", said("title"));
+    let counted =
+        Message::new("proof-counted").with("computed", computed).with("given", given).with("digits", DIGITS);
+    let title = words.say(&Message::new("proof-title").with("title", said("title")));
+    let kind = Kind { word: "doc-proof", paper: checklist::paper(model), title, id: listed.id.clone() };
+    let stop = furniture["stop"].as_object().map(|stop| Signalled {
+        signal: stop["signal"].as_str().unwrap_or_default().to_owned(),
+        text: stop["text"].as_str().unwrap_or_default().to_owned(),
+    });
+    let furniture = Furniture::like(context, kind, said("applicability"), stop);
+    let data = Proof {
+        furniture,
+        intro: vec![words.say(&of), words.say(&counted)],
+        formulas: basis.formulas,
+        inputs,
+        parts: parts.iter().filter_map(|part| shown(words, part)).collect(),
+        exact,
+        as_given,
+        nothing: if computed > 0 { String::new() } else { words.word("proof-nothing") },
+    };
+    Some(finish(listed, (TEMPLATE, 0), data, marks))
+}
+
+/// The computed numbers of a block, each with its unrounded value.
+fn shown(words: &Words, part: &Part<'_>) -> Option<Shown> {
+    let line = |number: &Number<'_>| {
+        let traced = rounded(number)?;
+        let place = number.place.clone();
+        Some([place, number.printed.clone(), unrounded(traced, &number.printed), way(words, traced)])
+    };
+    let mut lines: Vec<[String; 4]> = part.numbers.iter().filter_map(line).collect();
+    lines.dedup();
+    let title = title(words, &part.key);
+    (!lines.is_empty()).then_some(Shown { title, lines })
+}
+
+/// A value with ten significant digits, zeros at the end left out.
+fn unrounded(traced: &Traced, printed: &str) -> String {
+    let value = traced.value;
+    let size = if value == 0.0 { 0.0 } else { libm::floor(libm::log10(value.abs())) };
+    // Between -307 and 308, and clamped.
+    let before =
+        (0..DIGITS).take_while(|digits| u32::try_from(*digits).is_ok_and(|d| f64::from(d) <= size)).count();
+    let decimals = if size < 0.0 { DIGITS + 2 } else { DIGITS.saturating_sub(before) };
+    let text = format!("{:.decimals$}", value.abs());
+    let text = if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
+    // A sign that the card sets before a figure of its own is the card's, not the value's.
+    let minus = if value < 0.0 && text.chars().any(|c| matches!(c, '1'..='9')) { "−" } else { "" };
+    let own = if minus.is_empty() && printed.starts_with('−') && value > 0.0 { "−" } else { minus };
+    format!("{own}{text}")
+}
+
+fn way(words: &Words, traced: &Traced) -> String {
+    words.word(match traced.rounding {
+        Rounding::Nearest => "proof-nearest",
+        Rounding::Up => "proof-up",
+        Rounding::Down => "proof-down",
+    })
+}
+
+/// What a number was rounded from; nothing where it was given, or is exact as printed.
+fn rounded<'a>(number: &Number<'a>) -> Option<&'a Traced> {
+    let plain = |text: &str| {
+        let text: String = text.chars().filter(|c| !c.is_whitespace()).collect();
+        if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
+    };
+    number.traced.filter(|traced| plain(&unrounded(traced, &number.printed)) != plain(&number.printed))
+}
+
+/// The numbers that need no rounding, by where they stand.
+fn listed_by_place(words: &Words, parts: &[Part<'_>], wanted: impl Fn(&Number<'_>) -> bool) -> Vec<String> {
+    let mut places: Vec<(String, Vec<String>)> = Vec::new();
+    for part in parts {
+        for number in part.numbers.iter().filter(|number| wanted(number)) {
+            let text = if number.text.chars().count() > 40 {
+                numbers::around(&number.text, &number.range)
+            } else {
+                number.text.clone()
+            };
+            let place = match number.head.as_str() {
+                "" => title(words, &part.key),
+                head => format!("{}, {head}", title(words, &part.key)),
+            };
+            match places.iter_mut().find(|(known, _)| *known == place) {
+                Some((_, texts)) if texts.contains(&text) => {}
+                Some((_, texts)) => texts.push(text),
+                None => places.push((place, vec![text])),
+            }
+        }
+    }
+    places.into_iter().map(|(place, texts)| format!("{place}: {}", texts.join("; "))).collect()
+}
+
+/// What a block of a card is called.
+fn title(words: &Words, key: &str) -> String {
+    let id = match key {
+        "key_figures" => "proof-part-key-figures",
+        "strip" | "figures" | "main" => "proof-part-table",
+        "readings" => "proof-part-readings",
+        "wrong" | "faults" => "proof-part-faults",
+        "example" => "proof-part-example",
+        "plots" | "waveform" | "topology" | "circuit" => "proof-part-drawings",
+        "given" | "points" => "proof-part-given",
+        "next" => "proof-part-next",
+        "drops" => "proof-part-drops",
+        "pins" => "proof-part-pins",
+        // A block of a kind that has no name here goes by its key in the template's data.
+        _ => return key.replace('_', " "),
+    };
+    words.word(id)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn text(value: f64) -> String {
+        let traced = Traced { value, decimals: 3, rounding: Rounding::Up, printed: String::new() };
+        unrounded(&traced, "1")
+    }
+
+    #[test]
+    fn unrounded_values_have_ten_digits() {
+        assert_eq!(text(1.0 / 3.0), "0.333333333333");
+        assert_eq!(text(18_111.274_563_9), "18111.27456");
+        assert_eq!(text(-40.0), "−40");
+        assert_eq!(text(0.0), "0");
+    }
+}

@@ -1,0 +1,160 @@
+//! Every number of a card's data beside the computation that printed it.
+
+use std::ops::Range;
+
+use serde_json::{Map, Value};
+
+use super::numbers::{around, numbers};
+use crate::quantity::Traced;
+
+/// Parts of the data that hold no figures: the page's furniture, warnings, names of pins,
+/// what is drawn or read aloud.
+const UNSEEN: &[&str] = &["furniture", "cautions", "ends", "alt", "outline", "paper", "mark", "place_mark"];
+
+/// What a reader looks at first; blocks that are not named here follow.
+const ORDER: &[&str] =
+    &["key_figures", "strip", "figures", "main", "coil", "drops", "wrong", "readings", "example"];
+
+/// One printed number.
+#[derive(Debug, Clone)]
+pub(super) struct Number<'a> {
+    /// What it stands at: the row and column of a table, or the text around it.
+    pub place: String,
+    /// As printed.
+    pub printed: String,
+    /// What was rounded; nothing where the number stands as it was given.
+    pub traced: Option<&'a Traced>,
+    /// The whole text it stands in, and where.
+    pub text: String,
+    pub range: Range<usize>,
+    /// The head of its column, or what its entry is about.
+    pub head: String,
+}
+
+/// One block of a card: its key in the data, and its numbers in the order of the page.
+#[derive(Debug)]
+pub(super) struct Part<'a> {
+    pub key: String,
+    pub numbers: Vec<Number<'a>>,
+}
+
+/// Every block of a card that holds numbers.
+///
+/// `written` are the values of the specs as they were written: where one stands on the card,
+/// its digits are the user's own and no computation's.
+pub(super) fn parts<'a>(data: &Value, record: &'a [Traced], written: &[String]) -> Vec<Part<'a>> {
+    let Value::Object(entries) = data else { return Vec::new() };
+    let shown = entries.iter().filter(|(key, _)| !UNSEEN.contains(&key.as_str()));
+    let part = |(key, value): (&String, &Value)| {
+        let mut walk = Walk { record, written, last: None, numbers: Vec::new() };
+        walk.value(value, "");
+        Part { key: key.clone(), numbers: walk.numbers }
+    };
+    let mut parts: Vec<Part<'a>> = shown.map(part).filter(|part| !part.numbers.is_empty()).collect();
+    let rank = |part: &Part<'_>| ORDER.iter().position(|key| part.key == *key).unwrap_or(ORDER.len());
+    parts.sort_by_key(rank);
+    parts
+}
+
+struct Walk<'a, 'w> {
+    record: &'a [Traced],
+    written: &'w [String],
+    /// The place in the record of the number met last.
+    last: Option<usize>,
+    numbers: Vec<Number<'a>>,
+}
+
+impl<'a> Walk<'a, '_> {
+    fn value(&mut self, value: &Value, label: &str) {
+        match value {
+            Value::String(text) => self.text(text, label),
+            Value::Array(values) => values.iter().for_each(|value| self.value(value, label)),
+            Value::Object(entries) => self.object(entries, label),
+            _ => {}
+        }
+    }
+
+    fn object(&mut self, entries: &Map<String, Value>, label: &str) {
+        if let (Some(Value::Array(columns)), Some(Value::Array(rows))) =
+            (entries.get("columns"), entries.get("rows"))
+        {
+            let rest = entries.iter().filter(|(key, _)| !matches!(key.as_str(), "columns" | "rows"));
+            rest.for_each(|(_, value)| self.value(value, label));
+            columns.iter().for_each(|column| self.value(column, label));
+            let heads: Vec<String> = columns.iter().map(head).collect();
+            rows.iter().filter_map(Value::as_array).for_each(|row| self.row(&heads, row));
+            return;
+        }
+        // What an entry of a list is about is the first that it says.
+        let names = ["at", "reads", "what", "title", "name", "label", "pin", "role"];
+        let named = names.iter().find_map(|name| entries.get(*name).and_then(Value::as_str));
+        let own = named.unwrap_or(label);
+        for (key, value) in entries.iter().filter(|(key, _)| !UNSEEN.contains(&key.as_str())) {
+            let is_name = value.as_str().is_some_and(|text| Some(text) == named);
+            if is_name || key != "pin" {
+                self.value(value, if is_name { "" } else { own });
+            }
+        }
+    }
+
+    fn row(&mut self, heads: &[String], row: &[Value]) {
+        let first = row.first().and_then(Value::as_str).unwrap_or_default();
+        for (index, cell) in row.iter().enumerate() {
+            let head = heads.get(index).map(String::as_str).unwrap_or_default();
+            let place = if index == 0 { head.to_owned() } else { format!("{first}, {head}") };
+            self.value(cell, &place);
+        }
+    }
+
+    fn text(&mut self, text: &str, label: &str) {
+        // Blanks that hold together are blanks here.
+        let text = text.replace('\u{a0}', " ");
+        for number in numbers(&text) {
+            let printed = text[number.clone()].to_owned();
+            let place = place(&text, &number, label);
+            let traced = if self.is_written(&text, &number) { None } else { self.find(&printed) };
+            let head = label.rsplit(", ").next().unwrap_or_default().to_owned();
+            self.numbers.push(Number { place, printed, traced, text: text.clone(), range: number, head });
+        }
+    }
+
+    /// Whether a number stands within a value as the specs have it.
+    fn is_written(&self, text: &str, number: &Range<usize>) -> bool {
+        self.written.iter().any(|written| {
+            text.match_indices(written.as_str())
+                .any(|(from, _)| from <= number.start && number.end <= from + written.len())
+        })
+    }
+
+    /// The computation that printed a number. Where several did, and from different values,
+    /// the next one after the number before it: a block is composed in its order.
+    fn find(&mut self, printed: &str) -> Option<&'a Traced> {
+        let unsigned = printed.strip_prefix('−');
+        let is_it = |traced: &Traced| traced.printed == printed || Some(traced.printed.as_str()) == unsigned;
+        let after = self.last.map_or(0, |last| last + 1);
+        let behind = (after..self.record.len()).chain(0..after);
+        let found = behind.into_iter().find(|index| is_it(&self.record[*index]))?;
+        self.last = Some(found);
+        self.record.get(found)
+    }
+}
+
+/// The head of a column: a text, or an object with head and sub.
+fn head(column: &Value) -> String {
+    let part = |key: &str| column.get(key).and_then(Value::as_str).unwrap_or_default();
+    column
+        .as_str()
+        .map_or_else(|| format!("{} {}", part("head"), part("sub")), str::to_owned)
+        .trim()
+        .to_owned()
+}
+
+/// What tells a reader which number this is.
+fn place(text: &str, number: &Range<usize>, label: &str) -> String {
+    let alone = text.chars().count() <= number.len() + 6;
+    match (label.is_empty(), alone) {
+        (false, true) => label.to_owned(),
+        (false, false) if text.chars().count() < 24 => format!("{label}: {text}"),
+        _ => around(text, number),
+    }
+}

@@ -1,0 +1,166 @@
+//! Every number of every card stands on its proof sheet, and those that were not computed
+//! are the specs' own or fixed words.
+
+use std::collections::BTreeSet;
+
+use bayleaf::document::{self, Context, Document, Listed};
+use bayleaf::model::Model;
+use bayleaf::quantity::Temperature;
+use bayleaf::spec;
+use bayleaf::words::{self, Words};
+use serde_json::Value;
+
+use super::demo;
+
+/// Parts of a card that hold no figures: furniture, warnings, names of pins, what is drawn
+/// or read aloud, letters of sources.
+const FURNITURE: &[&str] = &[
+    "furniture",
+    "cautions",
+    "ends",
+    "alt",
+    "outline",
+    "paper",
+    "mark",
+    "place_mark",
+    "pin",
+    "card",
+    "notes",
+];
+
+fn composed(model: &Model, listed: &Listed) -> Document {
+    let words = Words::english();
+    let date = "2026-11-24".parse().expect("a date");
+    let context = Context { model, words: &words, date, bay: Some(Temperature::from_celsius(31.0)) };
+    document::compose(context, listed).expect("a listed document exists")
+}
+
+fn data(document: &Document) -> Value {
+    serde_json::from_slice(&document.data).expect("data is JSON")
+}
+
+fn texts(value: &Value, unseen: &[&str], found: &mut Vec<String>) {
+    match value {
+        Value::String(text) => found.push(text.clone()),
+        Value::Array(values) => values.iter().for_each(|value| texts(value, unseen, found)),
+        Value::Object(entries) => entries
+            .iter()
+            .filter(|(key, _)| !unseen.contains(&key.as_str()))
+            .for_each(|(_, value)| texts(value, unseen, found)),
+        _ => {}
+    }
+}
+
+/// Runs of digits with their point, blanks between thousands left out, where no letter or
+/// stroke makes a name of them.
+fn figures(text: &str) -> BTreeSet<String> {
+    let text: String = text.chars().filter(|c| *c != '\u{202f}').collect();
+    let is_part = |c: char| c.is_alphanumeric() || matches!(c, '.' | '/' | '-' | '_' | '#');
+    let words = text.split(|c: char| !is_part(c));
+    let words = words.map(|word| word.trim_matches(['.', '-', '/']));
+    let is_figure = |word: &&str| !word.is_empty() && word.chars().all(|c| c.is_ascii_digit() || c == '.');
+    words.filter(is_figure).map(str::to_owned).collect()
+}
+
+fn all_figures(value: &Value, unseen: &[&str]) -> BTreeSet<String> {
+    let mut found = Vec::new();
+    texts(value, unseen, &mut found);
+    found.iter().flat_map(|text| figures(text)).collect()
+}
+
+#[test]
+fn every_number_of_every_card_is_on_its_proof() {
+    let model = demo();
+    let cards = document::list(&model);
+    let mut checked = 0;
+    for proof in document::proofs(&model) {
+        let card = cards.iter().find(|listed| listed.id == proof.spec).expect("a proof is a card's");
+        let wanted = all_figures(&data(&composed(&model, card)), FURNITURE);
+        let proved = all_figures(&data(&composed(&model, &proof)), &["furniture"]);
+        let missing: Vec<&String> = wanted.difference(&proved).collect();
+        assert!(missing.is_empty(), "{}: not proved: {missing:?}", proof.id);
+        checked += wanted.len();
+    }
+    assert!(checked > 2000, "only {checked} numbers were looked for");
+}
+
+#[test]
+fn what_is_not_computed_is_in_the_specs_or_the_words() {
+    let model = demo();
+    let mut known: BTreeSet<String> = spec::DEMO.iter().flat_map(|(_, text)| figures(text)).collect();
+    // `0.5` in a spec may be quoted after a letter: every run of digits counts here.
+    let runs = |text: &str| -> Vec<String> {
+        text.split(|c: char| !(c.is_ascii_digit() || c == '.'))
+            .map(|run| run.trim_matches('.').to_owned())
+            .collect()
+    };
+    known.extend(spec::DEMO.iter().flat_map(|(_, text)| runs(text)));
+    known.extend(runs(words::ENGLISH));
+    let mut strangers = Vec::new();
+    for proof in document::proofs(&model) {
+        let data = data(&composed(&model, &proof));
+        let found = all_figures(&data["as_given"], &[]);
+        let found: Vec<&String> = found.iter().filter(|number| !known.contains(*number)).collect();
+        if !found.is_empty() {
+            strangers.push(format!("{}: {found:?}", proof.id));
+        }
+    }
+    assert!(strangers.is_empty(), "computed past the record:\n{}", strangers.join("\n"));
+}
+
+#[test]
+fn a_proof_names_the_fingerprint_of_its_card_and_rounds_the_right_way() {
+    let model = demo();
+    let cards = document::list(&model);
+    let mut lines = 0;
+    for proof in document::proofs(&model) {
+        let card = cards.iter().find(|listed| listed.id == proof.spec).expect("a proof is a card's");
+        let fingerprint = data(&composed(&model, card))["furniture"]["fingerprint"].clone();
+        let data = data(&composed(&model, &proof));
+        let intro = data["intro"][0].as_str().expect("a text");
+        assert!(intro.contains(fingerprint.as_str().expect("a text")), "{}", proof.id);
+        for line in
+            data["parts"].as_array().into_iter().flatten().flat_map(|part| part["lines"].as_array()).flatten()
+        {
+            let cell = |index: usize| line[index].as_str().expect("a text");
+            let number = |text: &str| {
+                let text: String = text.chars().filter(|c| !c.is_whitespace()).collect();
+                text.replace('−', "-").parse::<f64>().unwrap_or_else(|_| panic!("{}: {text}", proof.id))
+            };
+            let (printed, unrounded) = (number(cell(1)), number(cell(2)));
+            // Ten digits of the unrounded value are shown.
+            let hair = 1e-9 * unrounded.abs() + 1e-12;
+            let right = match cell(3) {
+                "up" => printed >= unrounded - hair,
+                "down" => printed <= unrounded + hair,
+                _ => true,
+            };
+            assert!(right, "{}: {line}", proof.id);
+            let decimals = cell(1).split_once('.').map_or(0, |(_, decimals)| decimals.len());
+            let digit = 10_f64.powi(-i32::try_from(decimals).expect("few decimals"));
+            assert!((printed - unrounded).abs() <= digit * 1.000_001 + hair, "{}: {line}", proof.id);
+            lines += 1;
+        }
+    }
+    assert!(lines > 3000, "only {lines} lines");
+}
+
+#[test]
+fn the_index_has_the_fingerprints_of_the_documents() {
+    let model = demo();
+    let all = document::list(&model);
+    let index = all.last().expect("there are documents");
+    let data_of_index = data(&composed(&model, index));
+    let rows = data_of_index["documents"]["rows"].as_array().expect("rows");
+    assert_eq!(rows.len(), all.len() - 1);
+    for (listed, row) in all.iter().zip(rows) {
+        let document = composed(&model, listed);
+        let furniture = &data(&document)["furniture"];
+        let said = |key: &str| furniture[key].as_str().expect("a text").to_owned();
+        assert_eq!(row[0].as_str(), Some(listed.id.as_str()));
+        assert_eq!(row[5].as_str(), Some(format!("{} {}", said("revision"), said("fingerprint")).as_str()));
+        let count = |cell: &Value| cell.as_str().and_then(|text| text.parse().ok()).unwrap_or(0_usize);
+        assert_eq!((count(&row[6]), count(&row[7])), (document.not_given.len(), document.no_source.len()));
+        assert!(!row[3].as_str().unwrap_or_default().is_empty(), "{}: of no system", listed.id);
+    }
+}
