@@ -78,7 +78,7 @@ pub struct Document {
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
-        Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
+        Paperwork::Card(About::Sensor) | Paperwork::WallCard => sensor_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
     }
 }

@@ -22,6 +22,8 @@ pub struct Card {
     pub range: Option<Interval<Temperature>>,
     /// The temperature of the worked example, where the lead chose it.
     pub example: Option<Temperature>,
+    /// Whether it hangs on a wall and is read from across the bay.
+    pub on_a_wall: bool,
 }
 
 impl Card {

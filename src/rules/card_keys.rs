@@ -1,4 +1,4 @@
-//! A key of a sensor's strip table on a card that has none.
+//! A key of a sensor's card on a card about something else.
 
 use crate::diag::{Finding, Findings};
 use crate::spec::{About, Set};
@@ -12,7 +12,8 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         let step = card.step.as_ref().map(|step| ("step", &step.place));
         let range = card.range.as_ref().map(|range| ("range", &range.place));
         let example = card.example.as_ref().map(|example| ("example", &example.place));
-        for (key, place) in [step, range, example].into_iter().flatten() {
+        let hangs = card.hangs.as_ref().map(|hangs| ("hangs", &hangs.place));
+        for (key, place) in [step, range, example, hangs].into_iter().flatten() {
             let message = Message::new("rule-card-key").with("key", key).with("about", about.key());
             findings.report(Finding::error(message, place.clone(), Message::new("wanted-sensor-card")));
         }

@@ -22,6 +22,13 @@ impl About {
     }
 }
 
+/// Where a card hangs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Hangs {
+    /// On a wall, to be read from across the bay.
+    Wall,
+}
+
 /// A card.
 #[derive(Debug, Clone)]
 pub struct Card {
@@ -35,6 +42,8 @@ pub struct Card {
     pub range: Option<Sourced<Interval<Temperature>>>,
     /// The temperature of its worked example.
     pub example: Option<Sourced<Temperature>>,
+    /// Where it hangs, if it is not carried about.
+    pub hangs: Option<At<Hangs>>,
 }
 
 impl Card {
@@ -48,6 +57,7 @@ impl Card {
             step: reader.sourced("step", scalar),
             range: reader.sourced("range", interval),
             example: reader.sourced("example", scalar),
+            hangs: reader.choice("hangs", &[("wall", Hangs::Wall)]),
         }
     }
 

@@ -40,7 +40,7 @@ mod vent;
 mod wire;
 
 pub use actuator::{Actuator, Feedback, LoadTo, Motor, Stop, Stops, Sweep};
-pub use card::{About, Card};
+pub use card::{About, Card, Hangs};
 pub use circuit::{Circuit, Converter, OtherReader, Topology};
 pub use coded::{Code, Contacts, DoorPosition, Ladder, LadderKind};
 pub use connector::{Connector, Pin, Side, View};

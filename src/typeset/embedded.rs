@@ -11,6 +11,7 @@ macro_rules! template {
 pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/caution.typ"),
     template!("parts/code.typ"),
+    template!("parts/far.typ"),
     template!("parts/fields.typ"),
     template!("parts/figures.typ"),
     template!("parts/furniture.typ"),
@@ -26,4 +27,5 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("sensor-card.typ"),
     template!("test-sheet.typ"),
     template!("theme.typ"),
+    template!("wall-card.typ"),
 ];

@@ -190,7 +190,7 @@ spec-syntax = not valid TOML: { $reason }
 spec-more-syntax = not valid TOML in { $count } more places
 spec-unknown-kind = unknown kind of table `{ $word }`
 spec-unknown-key = unknown key `{ $word }` in `{ $name }`
-rule-card-key = `{ $key }` says nothing on a card with `{ $about }`: it belongs to a sensor's strip table
+rule-card-key = `{ $key }` says nothing on a card with `{ $about }`: it belongs to a sensor's card
 wanted-sensor-card = take the key away
 spec-missing-one-of = `{ $name }` does not say what it is about
 spec-two-keys = `{ $first }` and `{ $second }` cannot stand together: it is about one thing
@@ -591,6 +591,7 @@ fact-drop-limit = Drop, limit
 ## What every document says
 
 doc-sensor-card = Sensor card
+doc-wall-card = Wall card
 doc-test-sheet = Test sheet
 doc-revision-none = DRAFT
 doc-applicability = { $system }: { $vehicles }
