@@ -14,6 +14,7 @@ use crate::quantity::{MeterRange, MeterRanges, Scalar};
 use crate::spec::{self, About, At, Entry, Hangs, InstrumentKind, Set, Sourced};
 
 mod air;
+mod connector;
 mod ends;
 mod facts;
 mod load;
@@ -58,6 +59,7 @@ pub fn build(set: &Set) -> Option<Model> {
         actuators: all(&set.actuators, |id, actuator| parts::actuator(set, id, actuator))?,
         lights: all(&set.lights, |id, light| parts::light(set, id, light))?,
         transducers: all(&set.transducers, |id, transducer| parts::transducer(set, id, transducer))?,
+        connectors: all(&set.connectors, connector::connector)?,
         vehicles: all(&set.vehicles, |id, vehicle| {
             Some(Vehicle {
                 id: id.to_owned(),
@@ -246,6 +248,11 @@ fn build_card(set: &Set, id: &str, card: &spec::Card) -> Option<Card> {
         range: card.range.as_ref().map(|range| range.value),
         example: card.example.as_ref().map(|example| example.value),
         on_a_wall: card.hangs.as_ref().is_some_and(|hangs| hangs.value == Hangs::Wall),
+        at: (
+            card.at.as_ref().map(|at| at.value),
+            Fact::new(format!("card.{id}.at"), "fact-sensors-at", card.at.as_ref()),
+        ),
+        view: card.view.as_ref().map(|view| view.value),
     })
 }
 

@@ -1,9 +1,10 @@
 //! What is to be printed: cards and sheets with their links resolved.
 
+use super::fact::Fact;
 use super::instrument::{Multimeter, Thermometer};
 use super::sensor::Sensor;
 use crate::quantity::{Interval, Temperature, TemperatureDifference};
-use crate::spec::{About, Measure, Spot};
+use crate::spec::{About, Measure, Spot, View};
 
 /// A card about one thing.
 #[derive(Debug)]
@@ -24,6 +25,10 @@ pub struct Card {
     pub example: Option<Temperature>,
     /// Whether it hangs on a wall and is read from across the bay.
     pub on_a_wall: bool,
+    /// The temperature of the sensors on its connector, as written.
+    pub at: (Option<Temperature>, Fact),
+    /// From where its connector is drawn, where the lead chose that.
+    pub view: Option<View>,
 }
 
 impl Card {
