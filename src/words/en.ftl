@@ -190,7 +190,6 @@ spec-syntax = not valid TOML: { $reason }
 spec-more-syntax = not valid TOML in { $count } more places
 spec-unknown-kind = unknown kind of table `{ $word }`
 spec-unknown-key = unknown key `{ $word }` in `{ $name }`
-wanted-sensor-card = take the key away
 rule-card-key = `{ $key }` says nothing on a card with `{ $about }`
 wanted-card-about = it belongs to a card with { $words }
 spec-missing-one-of = `{ $name }` does not say what it is about
