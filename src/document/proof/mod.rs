@@ -77,8 +77,7 @@ pub fn proofs(model: &Model) -> Vec<Listed> {
 pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     let Context { model, words, .. } = context;
     let card = model.cards.get(&listed.spec)?;
-    let of_card =
-        Listed { id: card.id.clone(), spec: card.id.clone(), paperwork: Paperwork::Card(card.about) };
+    let of_card = super::list(model).into_iter().find(|other| other.id == card.id)?;
     let (printed, record) = traced(|| super::compose(context, &of_card));
     let data: Value = serde_json::from_slice(&printed?.data).ok()?;
     let furniture = &data["furniture"];
