@@ -26,7 +26,9 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             of("vehicle", vehicle, set.vehicles.get(&vehicle.value).map(|v| &v.item.system));
         }
         for row in sheet.groups.iter().flat_map(|group| &group.rows) {
-            of("sensor", &row.sensor, set.sensors.get(&row.sensor.value).map(|s| &s.item.system));
+            if let Some(sensor) = row.sensor() {
+                of("sensor", sensor, set.sensors.get(&sensor.value).map(|s| &s.item.system));
+            }
         }
         let mut named = std::collections::BTreeMap::new();
         for vehicle in sheet.vehicles.iter().flatten() {

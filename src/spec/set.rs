@@ -11,7 +11,7 @@ use super::syntax;
 use super::value::At;
 use super::{
     Actuator, Card, Connector, Control, Driver, Instrument, Light, Mode, Panel, Refrigerant, Sensor, Sheet,
-    Shop, System, Transducer, Vehicle, Vent, Wire,
+    Shop, System, Test, Transducer, Vehicle, Vent, Wire,
 };
 use crate::diag::{Finding, Findings, Place, Sources};
 use crate::words::Message;
@@ -34,6 +34,7 @@ const KINDS: &[&str] = &[
     "wire",
     "card",
     "sheet",
+    "test",
     "refrigerant",
     "vent",
 ];
@@ -88,6 +89,8 @@ pub struct Set {
     pub cards: Entries<Card>,
     /// Sheets by id.
     pub sheets: Entries<Sheet>,
+    /// Tests by id.
+    pub tests: Entries<Test>,
     /// Refrigerants by id.
     pub refrigerants: Entries<Refrigerant>,
     /// Vents by id.
@@ -137,6 +140,7 @@ impl Set {
                 "vehicle" => read_kind(file, name, table, &mut self.vehicles, Vehicle::read),
                 "card" => read_kind(file, name, table, &mut self.cards, Card::read),
                 "sheet" => read_kind(file, name, table, &mut self.sheets, Sheet::read),
+                "test" => read_kind(file, name, table, &mut self.tests, Test::read),
                 "refrigerant" => read_kind(file, name, table, &mut self.refrigerants, Refrigerant::read),
                 "vent" => read_kind(file, name, table, &mut self.vents, Vent::read),
                 _ => file.findings.report(unknown("spec-unknown-kind", "", name, place, KINDS)),
