@@ -12,6 +12,8 @@ mod faults;
 mod fit;
 #[path = "cli/judge.rs"]
 mod judge;
+#[path = "cli/templates.rs"]
+mod templates;
 
 const GOOD: &str = r#"
 [shop]

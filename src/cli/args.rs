@@ -114,6 +114,10 @@ pub struct Print {
     #[arg(long, value_name = "DIR", default_value = "out")]
     pub out: PathBuf,
 
+    /// Folder with templates of your own, each in place of the built-in one of its name
+    #[arg(long, value_name = "DIR")]
+    pub templates: Option<PathBuf>,
+
     /// Bay temperature that the windows of test sheets are computed for
     ///
     /// In °C, °F or K. Without it a sheet points to the strip table of the card.

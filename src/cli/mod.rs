@@ -9,6 +9,7 @@ mod load;
 mod outcome;
 mod print;
 mod table;
+mod templates;
 
 pub use args::{Arguments, Command};
 pub use outcome::Outcome;

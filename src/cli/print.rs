@@ -16,6 +16,7 @@ use chrono::{Local, NaiveDate};
 use super::args::Print;
 use super::load::{Loaded, announce, load};
 use super::outcome::{Outcome, fail, note};
+use super::templates::Templates;
 use crate::diag::{nearest, reason};
 use crate::document::{self, Context, Listed};
 use crate::words::{Message, Words};
@@ -31,7 +32,12 @@ pub(super) fn run(arguments: &Print) -> Outcome {
         Ok(loaded) => loaded,
         Err(outcome) => return outcome,
     };
-    if arguments.digest.as_ref().is_some_and(|digest| *digest != loaded.digest) {
+    let templates = match Templates::load(arguments.templates.as_deref()) {
+        Ok(templates) => templates,
+        Err(message) => return fail(&words, &message),
+    };
+    let digest = loaded.digest.clone() + &templates.digest();
+    if arguments.digest.as_ref().is_some_and(|known| *known != digest) {
         return fail(&words, &Message::new("run-specs-changed"));
     }
     let listed = match select(&loaded, arguments) {
@@ -40,7 +46,7 @@ pub(super) fn run(arguments: &Print) -> Outcome {
     };
     let date = arguments.date.unwrap_or_else(|| Local::now().date_naive());
     let context = Context { model: &loaded.model, words: &words, date, bay: arguments.at };
-    let batch = match Batch::new(context, &arguments.out) {
+    let batch = match Batch::new(context, &arguments.out, &templates) {
         Ok(batch) => batch,
         Err(error) => {
             let message = Message::new("run-cannot-write")
@@ -55,15 +61,12 @@ pub(super) fn run(arguments: &Print) -> Outcome {
     }
     // Paper comes first: a first line that nobody reads stops no printing.
     let announced = announce(&loaded.from, &words);
+    for path in &templates.strangers {
+        let message = Message::new("run-strange-template").with("path", path);
+        note(format_args!("{}: {}", words.word("finding-warning"), words.say(&message)));
+    }
     outside_range(&loaded, &listed, context, &words);
-    lead(
-        arguments,
-        date,
-        &batch,
-        &listed,
-        &loaded.digest,
-        Summary::new(started, &words, listed.len(), announced),
-    )
+    lead(arguments, date, &batch, &listed, &digest, Summary::new(started, &words, listed.len(), announced))
 }
 
 /// Prints a share of its own while workers print theirs, then sums up.
@@ -136,7 +139,7 @@ fn outside_range(loaded: &Loaded, listed: &[Listed], context: Context<'_>, words
     let mut sensors: Vec<&str> = used
         .flat_map(|sheet| &sheet.groups)
         .flat_map(|group| &group.rows)
-        .map(|row| row.sensor.as_str())
+        .filter_map(|row| row.sensor())
         .collect();
     sensors.sort_unstable();
     sensors.dedup();

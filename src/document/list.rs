@@ -1,6 +1,7 @@
 //! Which documents a set makes, in which order, under which ids.
 
 use crate::model::Model;
+use crate::spec::About;
 
 /// One document of the set, not yet composed.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -16,8 +17,8 @@ pub struct Listed {
 /// The kinds of paper.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Paperwork {
-    /// A laminated card about one sensor.
-    SensorCard,
+    /// A laminated card about one thing.
+    Card(About),
     /// A sheet to fill in for one vehicle.
     TestSheet {
         /// The vehicle's id.
@@ -28,10 +29,10 @@ pub enum Paperwork {
 /// Every document of the set: cards first, then sheets, each by id.
 #[must_use]
 pub fn list(model: &Model) -> Vec<Listed> {
-    let cards = model.cards.keys().map(|id| Listed {
-        id: id.clone(),
-        spec: id.clone(),
-        paperwork: Paperwork::SensorCard,
+    let cards = model.cards.values().map(|card| Listed {
+        id: card.id.clone(),
+        spec: card.id.clone(),
+        paperwork: Paperwork::Card(card.about),
     });
     let sheets = model.sheets.values().flat_map(|sheet| {
         sheet.vehicles.iter().map(|vehicle| Listed {
@@ -51,7 +52,7 @@ impl Listed {
     pub fn is_meant_by(&self, name: &str) -> bool {
         let vehicle = match &self.paperwork {
             Paperwork::TestSheet { vehicle } => Some(vehicle.as_str()),
-            Paperwork::SensorCard => None,
+            Paperwork::Card(_) => None,
         };
         self.id == name || self.spec == name || vehicle == Some(name)
     }

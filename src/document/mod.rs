@@ -7,11 +7,16 @@
 
 pub mod bench;
 mod caution;
+mod ends;
+mod expectation;
 pub mod faults;
 mod figures;
 mod fingerprint;
 pub mod fit;
 mod furniture;
+mod given;
+#[allow(dead_code, reason = "the kinds that use all of it follow")]
+mod grid;
 pub mod judgement;
 mod list;
 mod marks;
@@ -27,6 +32,7 @@ pub use list::{Listed, Paperwork, list};
 
 use crate::model::Model;
 use crate::quantity::Temperature;
+use crate::spec::About;
 use crate::words::Words;
 use furniture::Furniture;
 use marks::Marks;
@@ -66,7 +72,7 @@ pub struct Document {
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
-        Paperwork::SensorCard => sensor_card::compose(context, listed),
+        Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
     }
 }

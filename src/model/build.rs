@@ -3,9 +3,10 @@
 use std::collections::BTreeMap;
 
 use super::convert;
+pub use test::{probes as probes_of, step_number};
 use super::fact::Fact;
 use super::instrument::{Multimeter, Thermometer};
-use super::paper::{Card, Group, Row, Sheet};
+use super::paper::Card;
 use super::pins::{PinEnd, PinUse};
 use super::sensor::{Points, Sensor};
 use super::{Model, Shop, System, Vehicle};
@@ -19,6 +20,8 @@ mod load;
 mod modes;
 mod part_facts;
 mod parts;
+mod sheet;
+mod test;
 
 /// Builds the model; `None` where the set lacks what every set must have.
 ///
@@ -67,7 +70,8 @@ pub fn build(set: &Set) -> Option<Model> {
             })
         })?,
         cards: all(&set.cards, |id, card| build_card(set, id, card))?,
-        sheets: all(&set.sheets, |id, sheet| build_sheet(set, id, sheet))?,
+        sheets: all(&set.sheets, |id, sheet| sheet::build(set, id, sheet))?,
+        tests: all(&set.tests, |id, test| test::build(set, id, test))?,
         refrigerants: all(&set.refrigerants, |id, refrigerant| air::refrigerant(set, id, refrigerant))?,
         vents: all(&set.vents, |id, vent| air::vent(set, id, vent))?,
     })
@@ -234,57 +238,14 @@ fn thermometer_of(id: &str, meter: &spec::Instrument) -> Option<Thermometer> {
 }
 
 fn build_card(set: &Set, id: &str, card: &spec::Card) -> Option<Card> {
-    let sensor = text(&card.sensor)?;
-    let written = &set.sensors.get(&sensor)?.item;
-    let curve = convert::curve(&written.curve.as_ref()?.value)?.ok()?;
-    let whole = written.range.as_ref().map_or_else(|| curve.domain(), |range| range.value);
+    let (about, thing) = card.about.first()?;
     Some(Card {
         id: id.to_owned(),
+        about: *about,
+        thing: thing.value.clone(),
         meter: multimeter(set, &card.meter),
         step: card.step.as_ref().map(|step| step.value),
-        range: card.range.as_ref().map_or(whole, |range| range.value),
+        range: card.range.as_ref().map(|range| range.value),
         example: card.example.as_ref().map(|example| example.value),
-        sensor,
-    })
-}
-
-fn build_sheet(set: &Set, id: &str, sheet: &spec::Sheet) -> Option<Sheet> {
-    let system = text(&sheet.system)?;
-    let of_system =
-        |vehicle: &spec::Vehicle| vehicle.system.as_ref().is_some_and(|other| other.value == system);
-    let vehicles = match &sheet.vehicles {
-        Some(chosen) => chosen.iter().map(|vehicle| vehicle.value.clone()).collect(),
-        None => (set.vehicles.iter())
-            .filter(|(_, vehicle)| of_system(&vehicle.item))
-            .map(|(id, _)| id.clone())
-            .collect(),
-    };
-    Some(Sheet {
-        id: id.to_owned(),
-        title: text(&sheet.title)?,
-        vehicles,
-        thermometer: thermometer(set, &sheet.thermometer),
-        meter: multimeter(set, &sheet.meter),
-        groups: sheet.groups.iter().map(|group| build_group(set, group)).collect::<Option<_>>()?,
-        system,
-    })
-}
-
-fn build_group(set: &Set, group: &spec::Group) -> Option<Group> {
-    let card_of = |sensor: &str| {
-        let about = |card: &spec::Card| card.sensor.as_ref().is_some_and(|at| at.value == sensor);
-        set.cards.iter().find(|(_, card)| about(&card.item)).map(|(id, _)| id.clone())
-    };
-    let rows = group.rows.iter().map(|row| Row {
-        sensor: row.sensor.value.clone(),
-        note: text(&row.note),
-        card: card_of(&row.sensor.value),
-    });
-    Some(Group {
-        title: text(&group.title)?,
-        state: text(&group.state)?,
-        measure: group.measure.as_ref()?.value,
-        place: group.place.as_ref()?.value,
-        rows: rows.collect(),
     })
 }

@@ -20,6 +20,7 @@ mod pins;
 mod refrigerant;
 mod sensor;
 pub mod strip;
+mod test;
 mod transducer;
 mod vent;
 mod wire;
@@ -27,7 +28,7 @@ mod wire;
 use std::collections::BTreeMap;
 
 pub use actuator::{Actuator, Contacts, PositionLadder, Stop, Stops, Sweep};
-pub use build::build;
+pub use build::{build, probes_of, step_number};
 pub use convert::{
     bits_of, circuit, curve, ladder, ladder_contacts, light, tolerance, transducer, truth_table,
 };
@@ -37,10 +38,11 @@ pub use instrument::{Hygrometer, Multimeter, PressureGauge, Thermometer};
 pub use light::Light;
 pub use mode::{Control, Mode, ModeSet};
 pub use panel::{Panel, printed_scales};
-pub use paper::{Card, Group, Row, Sheet};
+pub use paper::{Card, Group, Row, RowOf, Sheet};
 pub use pins::{PinEnd, PinUse, RolePin};
 pub use refrigerant::Refrigerant;
 pub use sensor::{Points, Sensor};
+pub use test::{Bounds, Expect, SequenceStep, Sweep as TestSweep, Test, TruthRow, Wave};
 pub use transducer::Transducer;
 pub use vent::{CabinAir, MOST_ROWS as MOST_VENT_ROWS, Position, Vent, steps as vent_steps};
 pub use wire::Wire;
@@ -83,6 +85,8 @@ pub struct Model {
     pub cards: BTreeMap<String, Card>,
     /// Sheets by id.
     pub sheets: BTreeMap<String, Sheet>,
+    /// Tests by id.
+    pub tests: BTreeMap<String, Test>,
     /// Refrigerants by id.
     pub refrigerants: BTreeMap<String, Refrigerant>,
     /// Vents by id.

@@ -1,24 +1,41 @@
 //! What is to be printed: cards and sheets with their links resolved.
 
 use super::instrument::{Multimeter, Thermometer};
+use super::sensor::Sensor;
 use crate::quantity::{Interval, Temperature, TemperatureDifference};
-use crate::spec::{Measure, Spot};
+use crate::spec::{About, Measure, Spot};
 
-/// A sensor card.
+/// A card about one thing.
 #[derive(Debug)]
 pub struct Card {
     /// Its id, which is also its file name.
     pub id: String,
-    /// The sensor's id.
-    pub sensor: String,
+    /// What kind of thing it is about.
+    pub about: About,
+    /// The id of that thing.
+    pub thing: String,
     /// The multimeter whose loading the volts include.
     pub meter: Option<Multimeter>,
     /// The step of the strip table, where the lead chose it.
     pub step: Option<TemperatureDifference>,
-    /// The temperatures of the strip table.
-    pub range: Interval<Temperature>,
+    /// The temperatures of the strip table, where the lead chose them.
+    pub range: Option<Interval<Temperature>>,
     /// The temperature of the worked example, where the lead chose it.
     pub example: Option<Temperature>,
+}
+
+impl Card {
+    /// The id of its thing, where that is of this kind.
+    #[must_use]
+    pub fn of(&self, kind: About) -> Option<&str> {
+        (self.about == kind).then_some(self.thing.as_str())
+    }
+
+    /// The temperatures of the strip table of its sensor.
+    #[must_use]
+    pub fn range_of(&self, sensor: &Sensor) -> Interval<Temperature> {
+        self.range.unwrap_or(sensor.range)
+    }
 }
 
 /// A test sheet, printed once per vehicle.
@@ -40,28 +57,62 @@ pub struct Sheet {
     pub groups: Vec<Group>,
 }
 
-/// Tests that share a state.
+/// Tests under one head.
 #[derive(Debug)]
 pub struct Group {
     /// Its head.
     pub title: String,
-    /// Key, engine, blower.
-    pub state: String,
-    /// What is measured.
-    pub measure: Measure,
-    /// At which end of the wires.
-    pub place: Spot,
+    /// Key, engine, blower, in the lead's own words.
+    pub state: Option<String>,
     /// The tests.
     pub rows: Vec<Row>,
 }
 
-/// One test.
+impl Group {
+    /// What its sensors are measured as, and where; `None` where it has none.
+    #[must_use]
+    pub fn measured(&self) -> Option<(Measure, Spot)> {
+        self.rows.iter().find_map(|row| match row.of {
+            RowOf::Sensor { measure, place, .. } => Some((measure, place)),
+            RowOf::Test(_) => None,
+        })
+    }
+}
+
+/// One row.
 #[derive(Debug)]
 pub struct Row {
-    /// The sensor's id.
-    pub sensor: String,
+    /// What it measures.
+    pub of: RowOf,
     /// What to mind while measuring.
     pub note: Option<String>,
-    /// The card that has this sensor's strip table, where there is one.
+    /// The card that has its sensor's strip table, where there is one.
     pub card: Option<String>,
+}
+
+/// What a row measures.
+#[derive(Debug)]
+pub enum RowOf {
+    /// A sensor, as its group says.
+    Sensor {
+        /// The sensor's id.
+        id: String,
+        /// What is measured.
+        measure: Measure,
+        /// At which end of the wires.
+        place: Spot,
+    },
+    /// A test of its own, by its id.
+    Test(String),
+}
+
+impl Row {
+    /// The sensor that it measures as its group says.
+    #[must_use]
+    pub fn sensor(&self) -> Option<&str> {
+        match &self.of {
+            RowOf::Sensor { id, .. } => Some(id),
+            RowOf::Test(_) => None,
+        }
+    }
 }

@@ -31,6 +31,17 @@ impl Measured {
         self.unit
     }
 
+    /// As many of `unit`, which measures the same; as written where it is its own unit.
+    #[must_use]
+    pub fn in_unit(self, unit: Unit) -> f64 {
+        match (self.unit == unit, unit) {
+            (true, _) => self.number,
+            (false, Unit::Celsius) => self.value(),
+            (false, Unit::Fahrenheit) => Temperature::from_celsius(self.value()).fahrenheit(),
+            (false, unit) => unit.number_of(self.value()),
+        }
+    }
+
     /// In the SI unit; a point on a temperature scale in °C, as [`Temperature`] keeps it.
     #[must_use]
     pub fn value(self) -> f64 {

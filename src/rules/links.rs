@@ -1,7 +1,7 @@
 //! A link leads to something, and to the right kind of thing.
 
 use crate::diag::{Finding, Findings, nearest};
-use crate::spec::{At, Entry, InstrumentKind, RowOf, Set, Thing};
+use crate::spec::{About, At, Entry, InstrumentKind, RowOf, Set, Thing};
 use crate::words::Message;
 use std::collections::BTreeMap;
 
@@ -38,7 +38,11 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         rule.link("system", &vehicle.item.system, &set.systems);
     }
     for card in set.cards.values() {
-        rule.link("sensor", &card.item.sensor, &set.sensors);
+        for (about, thing) in &card.item.about {
+            match about {
+                About::Sensor => rule.id(about.key(), thing, &set.sensors),
+            };
+        }
         rule.instrument(&card.item.meter, InstrumentKind::Multimeter);
     }
     for refrigerant in set.refrigerants.values().map(|entry| &entry.item) {

@@ -5,6 +5,7 @@
 //! printed as NOT GIVEN.
 
 mod beta_plausible;
+mod card_keys;
 mod coefficients_plausible;
 mod coil_plausible;
 mod contact_codes;
@@ -47,6 +48,11 @@ mod stops_apart;
 mod strip_rows;
 mod table_one_way;
 mod table_outlier;
+mod test_applies;
+mod test_form;
+mod test_pins;
+mod test_state;
+mod test_units;
 mod tolerance_form;
 mod tolerance_missing;
 mod transducer_line;
@@ -65,6 +71,7 @@ use crate::spec::{At, Curve, Mode, Sensor, Set};
 pub fn check(set: &Set, findings: &Findings) {
     let rules = [
         beta_plausible::check,
+        card_keys::check,
         coefficients_plausible::check,
         contact_codes::check,
         control_forced::check,
@@ -106,6 +113,11 @@ pub fn check(set: &Set, findings: &Findings) {
         strip_rows::check,
         table_one_way::check,
         table_outlier::check,
+        test_applies::check,
+        test_form::check,
+        test_pins::check,
+        test_state::check,
+        test_units::check,
         tolerance_form::check,
         tolerance_missing::check,
         vent_air::check,

@@ -5,7 +5,7 @@ use crate::diag::{Finding, Findings};
 use crate::model;
 use crate::physics::curve::FORMULA_DOMAIN;
 use crate::quantity::{Interval, Temperature};
-use crate::spec::{Curve, Sensor, Set, Sourced};
+use crate::spec::{About, Curve, Sensor, Set, Sourced};
 use crate::words::Message;
 
 pub(super) fn check(set: &Set, findings: &Findings) {
@@ -33,7 +33,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             inside(what, &point, &domain, findings);
         }
         let whole = sensor.range.as_ref().map_or(domain, |range| range.value);
-        let about = |card: &&crate::spec::Card| card.sensor.as_ref().is_some_and(|at| at.value == id);
+        let about = |card: &&crate::spec::Card| card.of(About::Sensor).is_some_and(|at| at.value == id);
         for card in set.cards.values().map(|entry| &entry.item).filter(about) {
             if let Some(range) = &card.range {
                 inside("rule-range-beyond-sensor", range, &whole, findings);

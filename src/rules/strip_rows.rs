@@ -3,13 +3,13 @@
 use crate::diag::{Finding, Findings};
 use crate::model;
 use crate::model::strip::{MOST_ROWS, rows_in};
-use crate::spec::Set;
+use crate::spec::{About, Set};
 use crate::words::Message;
 
 pub(super) fn check(set: &Set, findings: &Findings) {
     for card in set.cards.values().map(|entry| &entry.item) {
         let Some(step) = card.step.as_ref().filter(|step| step.value.kelvins() > 0.0) else { continue };
-        let sensor = card.sensor.as_ref().and_then(|id| set.sensors.get(&id.value));
+        let sensor = card.of(About::Sensor).and_then(|id| set.sensors.get(&id.value));
         let Some(sensor) = sensor.map(|entry| &entry.item) else { continue };
         let Some(Ok(curve)) = sensor.curve.as_ref().and_then(|curve| model::curve(&curve.value)) else {
             continue;

@@ -1,17 +1,35 @@
-//! `[card.ID]`: one laminated sensor card.
+//! `[card.ID]`: one laminated card about one thing.
 
 use super::reader::Reader;
 use super::value::{At, Sourced};
 use crate::quantity::{Interval, Temperature, TemperatureDifference, interval, scalar};
 
-/// A sensor card.
+/// What a card may be about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum About {
+    /// A temperature sensor.
+    Sensor,
+}
+
+impl About {
+    /// Every one, with the key that names it in a spec.
+    pub const ALL: &[(&str, Self)] = &[("sensor", Self::Sensor)];
+
+    /// The key that names it in a spec.
+    #[must_use]
+    pub fn key(self) -> &'static str {
+        Self::ALL.iter().find(|(_, about)| *about == self).map_or("", |(key, _)| key)
+    }
+}
+
+/// A card.
 #[derive(Debug, Clone)]
 pub struct Card {
-    /// The sensor it is about.
-    pub sensor: Option<At<String>>,
+    /// What it is about; the rules see to it that it is one thing.
+    pub about: Vec<(About, At<String>)>,
     /// The multimeter whose loading its volts include.
     pub meter: Option<At<String>>,
-    /// The step of its strip table; chosen to fit where it is left out.
+    /// The step of a sensor's strip table; chosen to fit where it is left out.
     pub step: Option<Sourced<TemperatureDifference>>,
     /// The temperatures of its strip table, where not the whole range.
     pub range: Option<Sourced<Interval<Temperature>>>,
@@ -21,13 +39,21 @@ pub struct Card {
 
 impl Card {
     pub(super) fn read(reader: &Reader<'_>) -> Self {
-        reader.require(&["sensor"]);
+        let about = About::ALL.iter().filter_map(|(key, about)| Some((*about, reader.text(key)?)));
+        let about = about.collect();
+        reader.require_one_of(About::ALL.iter().map(|(key, _)| *key));
         Self {
-            sensor: reader.text("sensor"),
+            about,
             meter: reader.text("meter"),
             step: reader.sourced("step", scalar),
             range: reader.sourced("range", interval),
             example: reader.sourced("example", scalar),
         }
+    }
+
+    /// The id of the thing it is about, where that is one of this kind.
+    #[must_use]
+    pub fn of(&self, kind: About) -> Option<&At<String>> {
+        self.about.iter().find(|(about, _)| *about == kind).map(|(_, id)| id)
     }
 }

@@ -113,8 +113,6 @@ pub enum Origin {
     WireDrop,
     /// A blower's step, as a part of the battery.
     BlowerStep,
-    /// How a solenoid is switched.
-    Switching,
     /// A light sensor between dark and light.
     Span,
     /// The reference of a system.
@@ -140,7 +138,6 @@ impl Origin {
         ("ground drop", Self::GroundDrop),
         ("wire drop", Self::WireDrop),
         ("blower step", Self::BlowerStep),
-        ("switching", Self::Switching),
         ("span", Self::Span),
         ("reference", Self::Reference),
         ("battery", Self::Battery),

@@ -41,7 +41,7 @@ mod vent;
 mod wire;
 
 pub use actuator::{Actuator, Feedback, LoadTo, Motor, Stop, Stops, Sweep};
-pub use card::Card;
+pub use card::{About, Card};
 pub use circuit::{Circuit, Converter, OtherReader, Topology};
 pub use coded::{Code, Contacts, DoorPosition, Ladder, LadderKind};
 pub use component::{Component, Thing};

@@ -48,6 +48,8 @@ pub(super) struct Reader<'a> {
     asked: RefCell<Vec<&'static str>>,
     /// Keys that have to be there and are not.
     missing: RefCell<Vec<&'static str>>,
+    /// Keys of which one has to be there.
+    one_of: RefCell<Vec<&'static str>>,
     /// Whether any key has to be there.
     has_required: Cell<bool>,
 }
@@ -69,6 +71,7 @@ impl<'a> Reader<'a> {
             source: inherited,
             asked: RefCell::default(),
             missing: RefCell::default(),
+            one_of: RefCell::default(),
             has_required: Cell::default(),
         };
         if let Some(own) = reader.text("source") {
@@ -377,6 +380,19 @@ impl<'a> Reader<'a> {
         self.missing.borrow_mut().extend(missing);
     }
 
+    /// Notes keys of which exactly one has to be there.
+    pub(super) fn require_one_of(&self, keys: impl Iterator<Item = &'static str>) {
+        self.one_of.borrow_mut().extend(keys);
+        self.pass_over(&self.one_of.borrow());
+        self.has_required.set(true);
+        let one_of = self.one_of.borrow();
+        let mut there = one_of.iter().filter(|key| self.table.contains_key(**key));
+        let (Some(first), Some(second)) = (there.next(), there.next()) else { return };
+        let message = Message::new("spec-two-keys").with("first", first).with("second", second);
+        let finding = Finding::error(message, self.key_place(second), Message::new("label-second"));
+        self.report(finding.because(self.key_place(first), Message::new("label-first")));
+    }
+
     /// Keys that are known here, and not read because something else is wrong.
     pub(super) fn pass_over(&self, keys: &[&'static str]) {
         self.asked.borrow_mut().extend(keys);
@@ -430,6 +446,13 @@ impl<'a> Reader<'a> {
     fn report_missing(&self, is_misspelt: impl Fn(&str) -> bool) {
         if self.file.broken {
             return;
+        }
+        let one_of = self.one_of.borrow();
+        if !one_of.is_empty() && !one_of.iter().any(|key| self.table.contains_key(*key) || is_misspelt(key)) {
+            let words = one_of.iter().map(|key| format!("`{key}`")).collect::<Vec<_>>().join(", ");
+            let message = Message::new("spec-missing-one-of").with("name", &self.name);
+            let label = Message::new("wanted-one-of").with("words", words);
+            self.report(Finding::error(message, self.place.clone(), label));
         }
         for key in self.missing.borrow().iter().filter(|key| !is_misspelt(key)) {
             let message = Message::new("spec-missing-key").with("name", &self.name).with("key", key);

@@ -137,13 +137,9 @@ impl Group {
 
 impl SheetRow {
     fn read(reader: &Reader<'_>) -> Option<Self> {
-        // One of the two: where neither stands there, a test is what is missing.
-        let what = if reader.has("sensor") {
-            reader.text("sensor").map(RowOf::Sensor)
-        } else {
-            reader.require(&["test"]);
-            reader.text("test").map(RowOf::Test)
-        };
+        reader.require_one_of(["sensor", "test"].into_iter());
+        let (sensor, test) = (reader.text("sensor"), reader.text("test"));
+        let what = sensor.map(RowOf::Sensor).or(test.map(RowOf::Test));
         let note = reader.text("note");
         reader.finish();
         Some(Self { what: what?, note })

@@ -18,6 +18,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/plot.typ"),
     template!("parts/side2.typ"),
     template!("parts/strip.typ"),
+    template!("parts/table.typ"),
     template!("parts/tests.typ"),
     template!("parts/topology.typ"),
     template!("sensor-card.typ"),

@@ -8,6 +8,7 @@ use std::time::Instant;
 use serde::{Deserialize, Serialize};
 
 use crate::cli::outcome::{Outcome, say};
+use crate::cli::templates::Templates;
 use crate::diag::reason;
 use crate::document::{self, Context, Listed};
 use crate::typeset::{Job, Typesetter};
@@ -36,14 +37,14 @@ pub(super) struct Batch<'a> {
 
 impl<'a> Batch<'a> {
     /// Makes the output folder and sees that a file can be written there.
-    pub(super) fn new(context: Context<'a>, out: &Path) -> io::Result<Self> {
+    pub(super) fn new(context: Context<'a>, out: &Path, templates: &Templates) -> io::Result<Self> {
         fs::create_dir_all(out)?;
         drop(temporary(out)?);
         // One thread each: processes share the work, and a pool of several
         // threads would keep many layouts in memory at once.
         let pool = rayon::ThreadPoolBuilder::new().num_threads(1).use_current_thread();
         pool.build_global().map_err(io::Error::other)?;
-        let typesetter = Typesetter::new(&context.words.paper_json());
+        let typesetter = templates.typesetter(context.words);
         Ok(Self { context, out: out.to_owned(), typesetter })
     }
 

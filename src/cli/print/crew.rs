@@ -53,6 +53,9 @@ fn command(arguments: &Print, date: NaiveDate, digest: &str) -> io::Result<Comma
     if let Some(specs) = &arguments.specs.specs {
         command.arg("--specs").arg(specs);
     }
+    if let Some(templates) = &arguments.templates {
+        command.arg("--templates").arg(templates);
+    }
     if let Some(at) = arguments.at {
         command.arg(format!("--at={at}"));
     }

@@ -3,6 +3,7 @@
 use crate::diag::nearest;
 use crate::model::{Card, Fact, Model, Multimeter, Sheet, Thermometer};
 use crate::physics::fault::Instruments;
+use crate::spec::About;
 use crate::words::{Message, Words};
 
 /// A multimeter and a thermometer, where they are known.
@@ -47,7 +48,7 @@ impl<'a> Kit<'a> {
             model,
             named,
             |sheet| sheet.system == system && sheet.meter.is_some(),
-            |card| of_system(&card.sensor),
+            |card| card.of(About::Sensor).is_some_and(of_system),
         )
     }
 

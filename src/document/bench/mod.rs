@@ -11,6 +11,7 @@ use crate::model::{Fact, Model, Sensor};
 use crate::physics::decision::Rule;
 use crate::physics::fault::{Instruments, Other, Subject};
 use crate::quantity::{Resistance, Temperature, Toleranced, Voltage};
+use crate::spec::About;
 use crate::words::{Message, Words};
 
 /// A sensor and everything that its readings are judged by.
@@ -44,9 +45,14 @@ impl<'a> Bench<'a> {
         let system = model.systems.get(&sensor.system);
         let battery = system.and_then(|system| system.battery.as_ref());
         let reads = |rows: &[crate::model::Group]| {
-            rows.iter().any(|group| group.rows.iter().any(|row| row.sensor == sensor.id))
+            rows.iter().any(|group| group.rows.iter().any(|row| row.sensor() == Some(sensor.id.as_str())))
         };
-        let kit = Kit::new(model, named, |sheet| reads(&sheet.groups), |card| card.sensor == sensor.id)?;
+        let kit = Kit::new(
+            model,
+            named,
+            |sheet| reads(&sheet.groups),
+            |card| card.of(About::Sensor) == Some(&sensor.id),
+        )?;
         let key = format!("system.{}.battery", sensor.system);
         let battery_fact = Fact::new(key, "fact-system-battery", battery);
         Ok(Self {

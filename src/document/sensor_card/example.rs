@@ -26,7 +26,7 @@ pub(super) struct Example {
 
 /// Composes the example.
 pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Example {
-    let range = card.range;
+    let range = card.range_of(readings.sensor);
     let middle = Temperature::from_celsius(0.5 * (range.low.celsius() + range.high.celsius()));
     let usual = if range.contains(&USUAL) { USUAL } else { middle };
     let at = card.example.unwrap_or(usual);

@@ -10,13 +10,15 @@ mod strip;
 use serde::Serialize;
 
 use super::caution::{self, Cautions};
+use super::ends::{self, End};
 use super::figures;
 use super::furniture::{Furniture, Kind};
+use super::given::{Given, given};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, finish};
 use crate::model::{Card, PinEnd, PinUse, Points, Sensor};
 use crate::physics::curve::Direction;
-use crate::spec::{Side, Topology, View};
+use crate::spec::{About, Topology};
 use crate::words::{Message, Words};
 use reading::Readings;
 
@@ -57,30 +59,6 @@ struct KeyFigure {
     also: String,
 }
 
-/// The connector at one end of the sensor's wires.
-#[derive(Debug, Serialize)]
-struct End {
-    title: String,
-    view: String,
-    pins: Vec<PinLine>,
-}
-
-#[derive(Debug, Serialize)]
-struct PinLine {
-    role: String,
-    pin: String,
-    wire: String,
-    mark: String,
-}
-
-/// A value the card rests on.
-#[derive(Debug, Serialize)]
-struct Given {
-    what: String,
-    value: String,
-    mark: String,
-}
-
 /// The table as its source gives it.
 #[derive(Debug, Serialize)]
 struct PointTable {
@@ -93,7 +71,7 @@ struct PointTable {
 pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     let Context { model, words, .. } = context;
     let card = model.cards.get(&listed.spec)?;
-    let sensor = model.sensors.get(&card.sensor)?;
+    let sensor = model.sensors.get(card.of(About::Sensor)?)?;
     let system = model.systems.get(&sensor.system)?;
     let readings = Readings::new(sensor, card.meter.as_ref());
     let mut marks = Marks::default();
@@ -106,9 +84,9 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         place_mark: location.map(|fact| marks.mark(words, fact)).unwrap_or_default(),
         place: sensor.location.clone().unwrap_or_else(|| words.word("doc-not-given")),
         direction: words.word(direction(sensor)),
-        given: given(words, sensor, card, &mut marks),
-        ends: ends(words, sensor, &mut marks),
-        key_figures: strip::key_temperatures(card.range)
+        given: given_facts(words, sensor, card, &mut marks),
+        ends: both_ends(words, sensor, &mut marks),
+        key_figures: strip::key_temperatures(card.range_of(sensor))
             .into_iter()
             .map(|at| reading::key_figure(words, &readings, at, strip::ohm_decimals(&readings, card)))
             .collect(),
@@ -122,7 +100,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         cautions: caution::on_a_card(words),
     };
     // Front and back, unless the strip runs on or the source's own table is long.
-    let pages = if strip::fits_a_side(card) { 2 } else { 0 };
+    let pages = if strip::fits_a_side(card, sensor) { 2 } else { 0 };
     Some(finish(listed, (TEMPLATE, pages), data, marks))
 }
 
@@ -140,7 +118,7 @@ fn direction(sensor: &Sensor) -> &'static str {
 
 /// Every value the card rests on, with its mark. Place and pins are marked where
 /// they stand.
-fn given(words: &Words, sensor: &Sensor, card: &Card, marks: &mut Marks) -> Vec<Given> {
+fn given_facts(words: &Words, sensor: &Sensor, card: &Card, marks: &mut Marks) -> Vec<Given> {
     let meter = card.meter.iter().flat_map(|meter| &meter.facts).filter(|fact| fact.label == "fact-input");
     let pins = [&sensor.control_unit, &sensor.component].into_iter().flatten();
     // Of the pins only what is missing is a line of its own.
@@ -150,57 +128,27 @@ fn given(words: &Words, sensor: &Sensor, card: &Card, marks: &mut Marks) -> Vec<
         .chain(sensor.other_facts.iter().filter(|fact| fact.label != "fact-location"))
         .chain(meter)
         .chain(missing);
-    facts
-        .map(|fact| Given {
-            what: words.word(fact.label),
-            value: fact.written.clone().unwrap_or_else(|| words.word("doc-not-given")),
-            mark: marks.mark(words, fact),
-        })
-        .collect()
+    given(words, facts, marks)
 }
 
-fn ends(words: &Words, sensor: &Sensor, marks: &mut Marks) -> Vec<End> {
+fn both_ends(words: &Words, sensor: &Sensor, marks: &mut Marks) -> Vec<End> {
     let other = match sensor.topology {
         Some(Topology::PullDown) => "card-pin-reference",
         _ => "card-pin-return",
     };
     let mut end = |end: &PinEnd| {
-        let mut line = |role, pin: &Option<PinUse>| {
-            pin.as_ref().map(|pin| PinLine {
-                role: words.word(role),
-                pin: pin.name.clone(),
-                wire: pin.wire.as_ref().and_then(|wire| wire.written.clone()).unwrap_or_default(),
-                mark: marks.letters(words, pin.facts()),
-            })
-        };
         let pins = [
-            line("card-pin-signal", &end.signal),
-            line(other, &end.other),
-            line("card-pin-ground", &end.ground),
+            ends::line(words, "card-pin-signal", end.signal.as_ref(), marks),
+            ends::line(words, other, end.other.as_ref(), marks),
+            ends::line(words, "card-pin-ground", end.ground.as_ref(), marks),
         ];
         End {
-            title: words
-                .say(&Message::new("card-connector").with("id", &end.connector).with("title", &end.title)),
-            view: view(words, end),
+            title: ends::title(words, &end.connector, &end.title),
+            view: ends::view(words, end),
             pins: pins.into_iter().flatten().collect(),
         }
     };
     [&sensor.control_unit, &sensor.component].into_iter().flatten().map(&mut end).collect()
-}
-
-/// How a connector is seen: view, side and latch in words.
-pub(super) fn view(words: &Words, end: &PinEnd) -> String {
-    let view = match end.view {
-        Some(View::MatingFace) => words.word("card-view-mating-face"),
-        Some(View::WireEntry) => words.word("card-view-wire-entry"),
-        None => words.say(&Message::new("card-view-not-given")),
-    };
-    let side = match end.side {
-        Some(Side::Harness) => words.word("card-side-harness"),
-        Some(Side::Component) => words.word("card-side-component"),
-        None => words.say(&Message::new("card-side-not-given")),
-    };
-    [Some(view), Some(side), end.latch.clone()].into_iter().flatten().collect::<Vec<_>>().join(", ")
 }
 
 /// Where the two probes go for volts: `C2/7 +  C2/14 −`.

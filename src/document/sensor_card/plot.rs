@@ -45,7 +45,7 @@ type Sample = (f64, Option<(f64, f64)>);
 
 /// One plot of ohms, and one of volts where the circuit is known.
 pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Vec<Plot> {
-    let range = card.range;
+    let range = card.range_of(readings.sensor);
     let ohms = |at| {
         let limits = readings.ohm_band(at).map(|band| (band.low.ohms(), band.high.ohms()));
         Some((readings.ohms(at)?.ohms(), limits))

@@ -4,8 +4,9 @@ use serde::Serialize;
 
 use super::figures::{self, VOLT_DECIMALS};
 use super::reading::{self, Readings};
-use crate::model::Card;
+use crate::document::table::BLANK;
 use crate::model::strip::{rows_in, temperatures};
+use crate::model::{Card, Sensor};
 use crate::physics::tolerance::Tolerance;
 use crate::quantity::{Interval, Rounding, Temperature, TemperatureDifference, figure, ten_to};
 use crate::words::{Message, Words};
@@ -18,9 +19,6 @@ const ROWS_ON_A_SIDE: usize = 26;
 
 /// Steps to choose from where the lead has not chosen, in kelvin.
 const STEPS: [f64; 3] = [1.0, 2.0, 5.0];
-
-/// What stands in a cell whose column cannot be computed.
-const BLANK: &str = "–";
 
 #[derive(Debug, Serialize)]
 pub(super) struct Strip {
@@ -58,22 +56,23 @@ pub(super) fn key_temperatures(range: Interval<Temperature>) -> Vec<Temperature>
 }
 
 /// The smallest step whose rows fit one side, or the largest there is.
-fn step(card: &Card) -> TemperatureDifference {
+fn step(card: &Card, sensor: &Sensor) -> TemperatureDifference {
     card.step.unwrap_or_else(|| {
         let steps = STEPS.map(TemperatureDifference::from_kelvins);
-        let fits = |step: &TemperatureDifference| rows_in(card.range, *step) <= ROWS_ON_A_SIDE;
+        let fits = |step: &TemperatureDifference| rows_in(card.range_of(sensor), *step) <= ROWS_ON_A_SIDE;
         steps.into_iter().find(fits).unwrap_or(steps[STEPS.len() - 1])
     })
 }
 
 /// Whether the whole strip fits the front.
-pub(super) fn fits_a_side(card: &Card) -> bool {
-    rows_in(card.range, step(card)) <= ROWS_ON_A_SIDE
+pub(super) fn fits_a_side(card: &Card, sensor: &Sensor) -> bool {
+    rows_in(card.range_of(sensor), step(card, sensor)) <= ROWS_ON_A_SIDE
 }
 
 /// Composes the table.
 pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Strip {
-    let temperatures = temperatures(card.range, step(card));
+    let sensor = readings.sensor;
+    let temperatures = temperatures(card.range_of(sensor), step(card, sensor));
     let decimals = ohm_decimals(readings, card);
     let rows: Vec<Vec<String>> = temperatures.iter().map(|&at| row(readings, at, decimals)).collect();
     let (min, nominal, max) = (words.word("card-min"), words.word("card-nominal"), words.word("card-max"));
@@ -98,7 +97,8 @@ pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> St
 /// needs as many as show a tenth of a kelvin, up to two.
 pub(super) fn ohm_decimals(readings: &Readings<'_>, card: &Card) -> usize {
     let curve = &readings.sensor.curve;
-    let at = if curve.falls() { card.range.high } else { card.range.low };
+    let range = card.range_of(readings.sensor);
+    let at = if curve.falls() { range.high } else { range.low };
     let smallest = readings.ohms(at).map_or(f64::MAX, |ohms| ohms.ohms());
     let usual = figures::column_decimals(smallest);
     if curve.falls() {
@@ -142,7 +142,8 @@ fn row(readings: &Readings<'_>, at: Temperature, decimals: usize) -> Vec<String>
 fn notes(words: &Words, readings: &Readings<'_>, card: &Card) -> [String; 2] {
     let sensor = readings.sensor;
     let mut parts = Vec::new();
-    let middle = Temperature::from_celsius(0.5 * (card.range.low.celsius() + card.range.high.celsius()));
+    let range = card.range_of(sensor);
+    let middle = Temperature::from_celsius(0.5 * (range.low.celsius() + range.high.celsius()));
     if readings.volt_band(middle).is_some() {
         parts.push(words.word("card-note-window"));
     } else if sensor.tolerance.is_some() {
@@ -150,7 +151,7 @@ fn notes(words: &Words, readings: &Readings<'_>, card: &Card) -> [String; 2] {
     } else {
         parts.push(words.word("card-note-no-tolerance"));
     }
-    let ends = [card.range.low, card.range.high];
+    let ends = [range.low, range.high];
     if sensor.tolerance.is_some() && ends.iter().any(|&at| readings.ohm_band(at).is_none()) {
         let class = matches!(sensor.tolerance, Some(Tolerance::Platinum(_)));
         parts.push(words.word(if class { "card-note-beyond-class" } else { "card-note-beyond" }));

@@ -29,10 +29,14 @@ use serde::{Serialize, Serializer};
 use crate::diag::nearest;
 use crate::model::{Fact, Model};
 use crate::quantity::{Rounding, Temperature, TemperatureDifference, decimals_for, figure};
+use crate::spec::About;
 use crate::words::{Message, Words};
 
 /// More rows than anyone reads.
 const MOST_ROWS: f64 = 1e5;
+
+/// Stands where there is no figure.
+pub(in crate::document) const BLANK: &str = "–";
 
 /// The kind of things whose figures depend on the temperature of the bay.
 const THERMOCOUPLES: &str = "instrument";
@@ -136,6 +140,14 @@ impl Column {
         })
     }
 
+    /// Its head, and for a limit or nominal value which of the three it is.
+    pub(in crate::document) fn heads(&self) -> (String, String) {
+        match self.head.rsplit_once(' ').filter(|_| self.of_band) {
+            Some((symbol, which)) => (symbol.to_owned(), which.to_owned()),
+            None => (self.head.clone(), String::new()),
+        }
+    }
+
     /// A cell of this column as text, by itself: [`Table::texts`] knows the windows.
     #[must_use]
     pub fn text(&self, cell: &Cell) -> String {
@@ -145,7 +157,7 @@ impl Column {
                 figure(*number, decimals_for(*number), rounding)
             }
             (Cell::Text(text) | Cell::Named(_, text) | Cell::Flag(_, text), _) => text.clone(),
-            (Cell::Missing, _) | (Cell::Number(_), Show::Never) => "–".to_owned(),
+            (Cell::Missing, _) | (Cell::Number(_), Show::Never) => BLANK.to_owned(),
         }
     }
 }
@@ -197,7 +209,7 @@ fn kinds(model: &Model) -> Vec<Kind<'_>> {
         Kind { name: "actuator", ids: ids(&model.actuators), table: actuator::of_actuator },
         Kind { name: "light", ids: ids(&model.lights), table: light::of_light },
         Kind { name: "transducer", ids: ids(&model.transducers), table: transducer::of_transducer },
-        Kind { name: "card", ids: ids(&model.cards), table: sensor::of_card },
+        Kind { name: "card", ids: sensor_cards(model), table: sensor::of_card },
         Kind { name: "modes", ids: ids(&model.mode_sets), table: modes::of_system },
         // A system has no other table.
         Kind { name: "system", ids: ids(&model.mode_sets), table: modes::of_system },
@@ -217,6 +229,12 @@ fn ids<T>(things: &std::collections::BTreeMap<String, T>) -> Vec<&str> {
 fn coils(model: &Model) -> Vec<&str> {
     let with_coil = model.drivers.values().filter(|driver| coil::coil(driver).is_some());
     with_coil.map(|driver| driver.id.as_str()).collect()
+}
+
+/// The cards that have a table of their own: with their meter and range.
+fn sensor_cards(model: &Model) -> Vec<&str> {
+    let of_sensors = model.cards.values().filter(|card| card.about == About::Sensor);
+    of_sensors.map(|card| card.id.as_str()).collect()
 }
 
 /// Refuses a temperature step for a table whose rows are no temperatures.

@@ -10,6 +10,7 @@ use crate::physics::tolerance::Tolerance;
 use crate::quantity::{
     Dissipation, Interval, Ratio, Resistance, Rounding, Temperature, TemperatureDifference, Voltage, figure,
 };
+use crate::spec::About;
 use crate::words::{Message, Words};
 
 /// From row to row where no step was asked for.
@@ -24,8 +25,8 @@ pub(super) fn of_sensor(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -
 /// The table of a card's sensor, with the card's meter and range.
 pub(super) fn of_card(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Result<Table, Message> {
     let card = model.cards.get(id).ok_or_else(|| missing(id))?;
-    let sensor = model.sensors.get(&card.sensor).ok_or_else(|| missing(&card.sensor))?;
-    table(words, sensor, card.meter.as_ref(), card.range, ask)
+    let sensor = card.of(About::Sensor).and_then(|id| model.sensors.get(id)).ok_or_else(|| missing(id))?;
+    table(words, sensor, card.meter.as_ref(), card.range_of(sensor), ask)
 }
 
 fn missing(id: &str) -> Message {

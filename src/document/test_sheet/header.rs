@@ -3,9 +3,9 @@
 use serde::Serialize;
 
 use crate::document::marks::Marks;
-use crate::model::{Fact, Sheet, Shop, Vehicle};
+use crate::model::{Fact, Model, RowOf, Sheet, Shop, Vehicle};
 use crate::physics::decision::Rule;
-use crate::spec::Measure;
+use crate::spec::{Measure, Reads};
 use crate::words::{Message, Words};
 
 /// A known fact of the vehicle.
@@ -50,7 +50,8 @@ pub(super) fn identity(words: &Words, vehicle: &Vehicle, system: &str, marks: &m
 }
 
 /// The instruments that windows and ± assume.
-pub(super) fn instruments(words: &Words, shop: &Shop, sheet: &Sheet, marks: &mut Marks) -> Vec<Instrument> {
+pub(super) fn instruments(words: &Words, model: &Model, sheet: &Sheet, marks: &mut Marks) -> Vec<Instrument> {
+    let shop = &model.shop;
     let mut all = Vec::new();
     let mut line = |role, found: Option<(&String, Vec<&Fact>)>| {
         let Some((title, facts)) = found else {
@@ -76,7 +77,7 @@ pub(super) fn instruments(words: &Words, shop: &Shop, sheet: &Sheet, marks: &mut
         thermometer.map(|meter| (&meter.title, meter.facts.iter().chain(soak()).collect())),
     );
     // Leads add nothing to volts.
-    let ohms = reads_ohms(sheet);
+    let ohms = reads_ohms(model, sheet);
     let of_meter = |fact: &&Fact| ohms || fact.label != "fact-leads";
     let meter = sheet.meter.as_ref();
     line(
@@ -86,12 +87,16 @@ pub(super) fn instruments(words: &Words, shop: &Shop, sheet: &Sheet, marks: &mut
     all
 }
 
-fn reads_ohms(sheet: &Sheet) -> bool {
-    sheet.groups.iter().any(|group| group.measure == Measure::Resistance)
+fn reads_ohms(model: &Model, sheet: &Sheet) -> bool {
+    sheet.groups.iter().flat_map(|group| &group.rows).any(|row| match &row.of {
+        RowOf::Sensor { measure, .. } => *measure == Measure::Resistance,
+        RowOf::Test(id) => model.tests.get(id).is_some_and(|test| test.reads == Reads::Resistance),
+    })
 }
 
 /// What bold, service and ± mean, by the shop's own rule.
-pub(super) fn legend(words: &Words, shop: &Shop, sheet: &Sheet, marks: &mut Marks) -> String {
+pub(super) fn legend(words: &Words, model: &Model, sheet: &Sheet, marks: &mut Marks) -> String {
+    let shop = &model.shop;
     let rule = match shop.decision {
         Some(Rule::Guarded { multiple }) if (multiple.part() - 1.0).abs() > f64::EPSILON => {
             words.say(&Message::new("sheet-legend-guarded-part").with("part", multiple))
@@ -106,7 +111,7 @@ pub(super) fn legend(words: &Words, shop: &Shop, sheet: &Sheet, marks: &mut Mark
     let soak = (shop.soak.is_none() && sheet.thermometer.is_some()).then_some("fact-soak");
     let meter = sheet.meter.as_ref();
     let leads =
-        (reads_ohms(sheet) && meter.is_some_and(|meter| meter.leads.is_none())).then_some("fact-leads");
+        (reads_ohms(model, sheet) && meter.is_some_and(|meter| meter.leads.is_none())).then_some("fact-leads");
     let left_out: Vec<String> = [soak, leads].into_iter().flatten().map(|id| words.word(id)).collect();
     let mut parts = vec![words.word("sheet-legend"), rule];
     if !left_out.is_empty() {

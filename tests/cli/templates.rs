@@ -1,0 +1,58 @@
+//! `print --templates`: a shop's own templates in place of built-in ones.
+
+use std::fs;
+
+use super::{GOOD, bayleaf, errors, folder, write};
+
+fn theme() -> String {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/templates/theme.typ");
+    fs::read_to_string(path).expect("the theme is part of the project")
+}
+
+#[test]
+fn a_theme_alone_restyles_a_card() {
+    let folder = folder();
+    write(folder.path(), "specs/set.toml", GOOD);
+    let usual = ["print", "--date", "2026-11-24", "--out", "usual"];
+    assert!(bayleaf(folder.path(), &usual).status.success());
+    let wider = theme().replace("line-open = 1pt", "line-open = 2pt");
+    assert_ne!(wider, theme());
+    write(folder.path(), "own/theme.typ", wider);
+    let own = ["print", "--date", "2026-11-24", "--out", "restyled", "--templates", "own"];
+    let output = bayleaf(folder.path(), &own);
+    assert!(output.status.success(), "{}", errors(&output));
+    let read = |name: &str| fs::read(folder.path().join(name)).expect("it was printed");
+    assert_ne!(read("usual/SEN-1.pdf"), read("restyled/SEN-1.pdf"));
+}
+
+#[test]
+fn a_template_of_another_name_is_told() {
+    let folder = folder();
+    write(folder.path(), "specs/set.toml", GOOD);
+    write(folder.path(), "own/them.typ", theme());
+    let output = bayleaf(folder.path(), &["print", "--templates", "own"]);
+    assert!(output.status.success());
+    assert!(
+        errors(&output).contains("`them.typ` takes the place of no built-in template"),
+        "{}",
+        errors(&output)
+    );
+}
+
+#[test]
+fn a_folder_without_templates_or_a_broken_one_prints_nothing() {
+    let folder = folder();
+    write(folder.path(), "specs/set.toml", GOOD);
+    write(folder.path(), "none/readme.txt", "");
+    for missing in ["none", "nowhere"] {
+        let output = bayleaf(folder.path(), &["print", "--templates", missing]);
+        assert_eq!(output.status.code(), Some(2));
+        assert!(errors(&output).contains(missing), "{}", errors(&output));
+        assert!(!folder.path().join("out/SEN-1.pdf").exists());
+    }
+    write(folder.path(), "broken/theme.typ", "#let gap = ");
+    let output = bayleaf(folder.path(), &["print", "--templates", "broken"]);
+    assert_eq!(output.status.code(), Some(2));
+    assert!(errors(&output).contains("theme.typ:1"), "{}", errors(&output));
+    assert!(!folder.path().join("out/SEN-1.pdf").exists());
+}
