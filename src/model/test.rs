@@ -1,6 +1,7 @@
 //! A checked test: what is measured, where, in which state, and what is expected.
 
 use super::fact::Fact;
+use super::instrument::Multimeter;
 use super::pins::{PinEnd, PinUse};
 use crate::quantity::{Duration, Frequency, Interval, Measured, Pressure, Ratio, Voltage};
 use crate::spec::{Function, Ignition, Origin, RatioTo, Reads, Sourced, Thing, Where};
@@ -46,6 +47,8 @@ pub struct Test {
     pub before: Vec<String>,
     /// What the meter is set to.
     pub meter: Function,
+    /// The multimeter, where not the sheet's.
+    pub instrument: Option<Multimeter>,
     /// What a good one reads.
     pub expect: Expect,
     /// Where something else is expected: when, and what.

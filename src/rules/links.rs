@@ -59,6 +59,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     for test in set.tests.values().map(|entry| &entry.item) {
         rule.component(&test.component);
         rule.link("mode", &test.mode, &set.modes);
+        rule.instrument(&test.instrument, InstrumentKind::Multimeter);
     }
     for sheet in set.sheets.values().map(|entry| &entry.item) {
         rule.link("system", &sheet.system, &set.systems);
@@ -112,18 +113,21 @@ impl Rule<'_> {
         if self.set.named_component(&link.value).is_some() {
             return;
         }
-        let (kind, id) = link.value.split_once('.').unwrap_or(("", &link.value));
+        let kind = link.value.split_once('.').map_or("", |(kind, _)| kind);
         let message = Message::new("rule-no-such-component").with("word", &link.value);
         let named = |thing: Thing, id: &str| format!("{}.{id}", thing.key());
         let mut known = Vec::new();
         for thing in Thing::ALL.into_iter().filter(|thing| kind.is_empty() || thing.key() == kind) {
             known.extend(self.set.ids_of(thing).into_iter().map(|id| named(thing, id)));
         }
-        let label = if known.is_empty() {
-            let kinds = Thing::ALL.map(|thing| format!("`{}.{id}`", thing.key())).join(", ");
-            Message::new("wanted-one-of").with("words", kinds)
-        } else {
-            Message::new("wanted-one-of").with("words", listed(known.iter().map(String::as_str)))
+        let of_kind = Thing::ALL.into_iter().find(|thing| thing.key() == kind);
+        let label = match of_kind {
+            Some(thing) if known.is_empty() => Message::new("wanted-defined").with("kind", thing.key()),
+            Some(_) => Message::new("wanted-one-of").with("words", listed(known.iter().map(String::as_str))),
+            None => {
+                let kinds = Thing::ALL.map(|thing| format!("`{}.…`", thing.key())).join(", ");
+                Message::new("wanted-component").with("words", kinds)
+            }
         };
         let finding = Finding::error(message, link.place.clone(), label);
         let near = known.iter().map(String::as_str);

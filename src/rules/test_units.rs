@@ -58,9 +58,9 @@ fn units(test: &Test, expect: &Expect, findings: &Findings) {
         let message = Message::new("rule-test-unit").with_word("found", limit.dimension().word());
         let label = match wanted {
             Some(Dimension::Temperature) if form.value == Form::Difference => {
-                Message::new("wanted-unit").with_word("what", Dimension::TemperatureDifference.word())
+                Message::new("wanted-limit-unit").with_word("what", Dimension::TemperatureDifference.word())
             }
-            Some(wanted) => Message::new("wanted-unit").with_word("what", wanted.word()),
+            Some(wanted) => Message::new("wanted-limit-unit").with_word("what", wanted.word()),
             None => Message::new("wanted-no-limit"),
         };
         let mut finding = Finding::error(message, place, label);

@@ -39,6 +39,8 @@ pub struct Expect {
     pub rows: Vec<TruthRow>,
     /// A waveform.
     pub wave: WaveKeys,
+    /// Whether a key stands there that could not be read.
+    pub misread: bool,
     /// Where the table stands.
     pub place: Place,
 }
@@ -224,7 +226,8 @@ impl Expect {
         let one = |key| reader.sourced(key, |text| measured(text, wanted));
         let two = |key| reader.sourced(key, |text| window(text, wanted));
         let limited = is(&[Form::Limit, Form::Difference]);
-        let expect = Self {
+        let mut expect = Self {
+            misread: false,
             from: if is(&[Form::Curve, Form::Sequence]) { None } else { reader.choice("from", Origin::WORDS) },
             window: is(&[Form::Window, Form::Ratio, Form::Difference]).then(|| two("window")).flatten(),
             least: limited.then(|| one("least")).flatten(),
@@ -258,8 +261,31 @@ impl Expect {
             place: reader.place.clone(),
             form,
         };
+        expect.misread = expect.unread(reader);
         reader.finish();
         expect
+    }
+
+    /// Whether a key of its form is there, but not its value.
+    fn unread(&self, reader: &Reader<'_>) -> bool {
+        let keys = [
+            ("from", self.from.is_some()),
+            ("window", self.window.is_some()),
+            ("least", self.least.is_some()),
+            ("most", self.most.is_some()),
+            ("to", self.to.is_some()),
+            ("step", self.step.is_some()),
+            ("at", self.at.is_some()),
+            ("of", self.of.is_some()),
+            ("start", self.sweep.start.is_some()),
+            ("end", self.sweep.end.is_some()),
+            ("steps", !self.steps.is_empty()),
+            ("columns", self.columns.is_some()),
+            ("rows", !self.rows.is_empty()),
+            ("frequency", self.wave.frequency.is_some()),
+            ("duty", self.wave.duty.is_some()),
+        ];
+        keys.into_iter().any(|(key, is_read)| reader.has(key) && !is_read)
     }
 }
 

@@ -36,6 +36,8 @@ pub struct Test {
     pub before: Vec<At<String>>,
     /// What the meter is set to.
     pub meter: Option<At<Function>>,
+    /// The multimeter, where not the sheet's.
+    pub instrument: Option<At<String>>,
     /// What a good one reads.
     pub expect: Option<Expect>,
     /// Where something else is expected: start-up, extreme ambient.
@@ -282,6 +284,7 @@ impl Test {
             wait: reader.sourced("wait", scalar),
             before: reader.texts("before").unwrap_or_default(),
             meter: reader.choice("meter", Function::WORDS),
+            instrument: reader.text("instrument"),
             expect: reader.table("expect").map(|expect| Expect::read(&expect, dimension)),
             differs: reader.tables("differs").iter().filter_map(Differs::read).collect(),
             faults: reader.tables("faults").iter().filter_map(FaultRow::read).collect(),

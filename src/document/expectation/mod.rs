@@ -59,6 +59,7 @@ pub(super) struct Field {
 /// What a test expects in a bay of the context's temperature.
 pub(super) fn of(context: Context<'_>, test: &Test, tools: Tools<'_>, card: Option<&str>) -> Expectation {
     let Context { words, .. } = context;
+    let tools = Tools { meter: test.instrument.as_ref().or(tools.meter), ..tools };
     let asked = Form { context, test, tools };
     match &test.expect {
         Expect::Curve(_) => asked.curve(card),

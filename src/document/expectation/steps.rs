@@ -63,7 +63,7 @@ fn delay(words: &Words, step: &SequenceStep, before: &str) -> String {
 /// A truth table as it was written.
 pub(super) fn of_rows(columns: &[String], rows: &[TruthRow]) -> Steps {
     let row = |(index, row): (usize, &TruthRow)| {
-        let states = columns.iter().zip(&row.values).map(|(column, value)| format!("{column} {value}"));
+        let states = columns.iter().zip(&row.values).map(|(column, value)| format!("{column}\u{a0}{value}"));
         plain(index, row.name.clone(), String::new(), states.collect::<Vec<_>>().join(" · "))
     };
     (String::new(), rows.iter().enumerate().map(row).collect())
@@ -78,7 +78,8 @@ pub(super) fn of_contacts(context: Context<'_>, test: &Test) -> Steps {
         let row = |(index, (name, code)): (usize, (&String, &crate::physics::contacts::Code))| {
             let states = contacts.names.iter().zip(code.closed()).map(|(name, closed)| {
                 let word = words.word(if closed { "sheet-closed" } else { "sheet-open" });
-                format!("{name} {word}")
+                // Name and state stay on one line.
+                format!("{name}\u{a0}{word}")
             });
             plain(index, name.clone(), String::new(), states.collect::<Vec<_>>().join(" · "))
         };

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use crate::document::marks::Marks;
-use crate::model::{Fact, Model, RowOf, Sheet, Shop, Vehicle};
+use crate::model::{Fact, Model, Multimeter, RowOf, Sheet, Shop, Vehicle};
 use crate::physics::decision::Rule;
 use crate::spec::{Measure, Reads};
 use crate::words::{Message, Words};
@@ -84,7 +84,21 @@ pub(super) fn instruments(words: &Words, model: &Model, sheet: &Sheet, marks: &m
         "sheet-multimeter",
         meter.map(|meter| (&meter.title, meter.facts.iter().filter(of_meter).collect())),
     );
+    for meter in own_meters(model, sheet) {
+        line("sheet-own-meter", Some((&meter.title, meter.facts.iter().collect())));
+    }
     all
+}
+
+/// The meters that single tests ask for, each once.
+fn own_meters<'a>(model: &'a Model, sheet: &Sheet) -> Vec<&'a Multimeter> {
+    let mut found: Vec<&Multimeter> = Vec::new();
+    for row in sheet.groups.iter().flat_map(|group| &group.rows) {
+        let RowOf::Test(id) = &row.of else { continue };
+        let meter = model.tests.get(id).and_then(|test| test.instrument.as_ref());
+        found.extend(meter.filter(|meter| found.iter().all(|known| known.title != meter.title)));
+    }
+    found
 }
 
 fn reads_ohms(model: &Model, sheet: &Sheet) -> bool {
@@ -126,5 +140,13 @@ pub(super) fn near_a_limit(shop: &Shop) -> &'static str {
         Some(Rule::Guarded { .. }) => "sheet-else-undecided",
         Some(Rule::Simple) => "sheet-else-simple",
         None => "sheet-else-no-rule",
+    }
+}
+
+/// The same on a sheet without sensors, where there is no ice water to put anything in.
+pub(super) fn near_a_limit_of_any(shop: &Shop) -> &'static str {
+    match near_a_limit(shop) {
+        "sheet-else-undecided" => "sheet-else-undecided-any",
+        other => other,
     }
 }

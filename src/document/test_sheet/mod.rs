@@ -12,6 +12,7 @@ use super::caution::{self, Cautions};
 use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, Paperwork, finish};
+use crate::model::{Sheet, Shop};
 use crate::quantity::{Rounding, Temperature, figure};
 use crate::spec::Paper;
 use crate::words::{Message, Words};
@@ -103,20 +104,20 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         legend: header::legend(words, model, sheet, &mut marks),
         groups,
         meanings,
-        else_lines: [
-            "sheet-else-open",
-            "sheet-else-other-end",
-            "sheet-else-ohms",
-            "sheet-else-all",
-            header::near_a_limit(&model.shop),
-        ]
-        .map(|id| words.word(id))
-        .into(),
+        else_lines: else_lines(&model.shop, sheet).into_iter().map(|id| words.word(id)).collect(),
         sign_off: SIGN_OFF.map(|id| Label { label: words.word(id) }).into(),
         cautions: caution::on_a_sheet(words),
         remarks: true,
     };
     Some(finish(listed, (TEMPLATE, 0), data, marks))
+}
+
+/// What wrong readings mean in general; most of it is about sensors.
+fn else_lines(shop: &Shop, sheet: &Sheet) -> Vec<&'static str> {
+    let sensors = sheet.groups.iter().any(|group| group.measured().is_some());
+    let of_sensors = ["sheet-else-open", "sheet-else-other-end", "sheet-else-ohms", "sheet-else-all"];
+    let near = if sensors { header::near_a_limit(shop) } else { header::near_a_limit_of_any(shop) };
+    of_sensors.into_iter().filter(|_| sensors).chain([near]).collect()
 }
 
 /// A temperature in both scales: `31.0 °C (87.8 °F)`.

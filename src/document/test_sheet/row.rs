@@ -101,7 +101,7 @@ pub(super) fn of_test(
     Some(TestRow {
         title,
         note,
-        pins: state::probes(words, test),
+        pins: state::probes(context, test),
         view: test.end.as_ref().map_or_else(String::new, |end| ends::view(words, end)),
         expect: main,
         expect_unit: unit,

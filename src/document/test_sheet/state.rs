@@ -1,9 +1,9 @@
 //! The state in which a test is made, and what must be so before.
 
 use crate::document::{Context, figures};
-use crate::model::{Group, RowOf, Test, Vehicle};
+use crate::model::{Expect, Group, Model, RolePin, RowOf, Test, Vehicle};
 use crate::quantity::Duration;
-use crate::spec::{Ignition, Reads, Where};
+use crate::spec::{Ignition, Origin, Reads, Role, Where};
 use crate::words::{Message, Words};
 
 /// The state that all tests of a group share; empty where one of its rows has its group's own.
@@ -32,7 +32,10 @@ fn of_test(words: &Words, test: &Test) -> Vec<String> {
     };
     let mode = test.mode.as_ref().map(|(_, title)| title.clone());
     let meter = (!test.meter.word().is_empty() && test.reads != Reads::Observation)
-        .then(|| words.say(&Message::new("sheet-meter-on").with("what", test.meter.word())));
+        .then(|| match &test.instrument {
+            Some(own) => format!("{}, {}", own.title, test.meter.word()),
+            None => words.say(&Message::new("sheet-meter-on").with("what", test.meter.word())),
+        });
     let parts = [
         ignition,
         of("sheet-mode", &mode),
@@ -77,17 +80,37 @@ pub(super) fn lines(words: &Words, test: &Test, shared: &[String]) -> Vec<String
 }
 
 /// Where the probes go: `K9/2 +  K9/3 −`; ohms have no polarity.
-pub(super) fn probes(words: &Words, test: &Test) -> String {
+pub(super) fn probes(context: Context<'_>, test: &Test) -> String {
+    let Context { model, words, .. } = context;
     let signed = !matches!(test.reads, Reads::Resistance | Reads::Contacts);
     let names = test.probes.iter().zip(["+", "−"]).filter_map(|(probe, sign)| {
         let name = &probe.as_ref()?.name;
         Some(if signed { format!("{name} {sign}") } else { name.clone() })
     });
     let names: Vec<String> = names.collect();
+    if names.is_empty() && matches!(test.expect, Expect::TruthOf(Origin::Contacts)) {
+        return contacts(model, test);
+    }
     if names.is_empty() && test.reads.is_electrical() && test.reads != Reads::Contacts {
         return words.word("doc-not-given");
     }
     names.join("  ")
+}
+
+/// Each contact with its pin, then what they lead to.
+fn contacts(model: &Model, test: &Test) -> String {
+    let Some(actuator) = model.actuators.get(&test.component) else { return String::new() };
+    let names = actuator.contacts.as_ref().map(|contacts| &contacts.names[..]).unwrap_or_default();
+    let pin = |pin: &RolePin| {
+        let name = match pin.role {
+            Role::Contact(index) => names.get(index)?.as_str(),
+            Role::Common if !names.is_empty() => "",
+            Role::Signal | Role::Return if names.is_empty() => "",
+            _ => return None,
+        };
+        Some(format!("{name}\u{a0}{}", pin.pin.name).trim().to_owned())
+    };
+    actuator.pins.iter().filter_map(pin).collect::<Vec<_>>().join("  ")
 }
 
 /// Why a test is not for this vehicle; a vehicle whose month is not known is tested.

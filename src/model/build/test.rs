@@ -5,7 +5,7 @@ mod probes;
 
 use super::super::fact::Fact;
 use super::super::test::Test;
-use super::text;
+use super::{multimeter, text};
 use crate::spec::{self, Set};
 use expect::expect;
 pub use expect::step_number;
@@ -48,6 +48,7 @@ pub(super) fn build(set: &Set, id: &str, written: &spec::Test) -> Option<Test> {
         wait: written.wait.clone(),
         before: texts(&written.before),
         meter: written.meter.as_ref()?.value,
+        instrument: multimeter(set, &written.instrument),
         expect: expect(set, component, written.expect.as_ref()?)?,
         differs: written.differs.iter().map(|row| pairs(&row.when, &row.expect)).collect(),
         faults: written.faults.iter().map(|row| pairs(&row.reads, &row.means)).collect(),
