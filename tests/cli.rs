@@ -10,8 +10,16 @@ use tempfile::TempDir;
 mod faults;
 #[path = "cli/fit.rs"]
 mod fit;
+#[path = "cli/import.rs"]
+mod import;
 #[path = "cli/judge.rs"]
 mod judge;
+#[path = "cli/new.rs"]
+mod new;
+#[path = "cli/pictures.rs"]
+mod pictures;
+#[path = "cli/shell.rs"]
+mod shell;
 #[path = "cli/templates.rs"]
 mod templates;
 

@@ -1,5 +1,7 @@
 //! Pages as they are laid out and exported: nothing lost, nothing clipped, nothing too small.
 
+#[path = "pages/codes.rs"]
+mod codes;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/specs.rs"]
@@ -74,8 +76,9 @@ fn printed_texts(value: &Value, texts: &mut Vec<String>) {
         Value::String(text) if text.chars().any(|c| c.is_ascii_digit()) => texts.push(text.clone()),
         Value::Array(values) => values.iter().for_each(|value| printed_texts(value, texts)),
         Value::Object(entries) => {
-            // Alternative texts are not on the page; paper and template are not words.
-            let shown = entries.iter().filter(|(key, _)| !matches!(key.as_str(), "alt" | "paper"));
+            // Alternative texts are not on the page; paper and outline are not words.
+            let unseen = ["alt", "paper", "outline"];
+            let shown = entries.iter().filter(|(key, _)| !unseen.contains(&key.as_str()));
             shown.for_each(|(_, value)| printed_texts(value, texts));
         }
         _ => {}

@@ -19,6 +19,7 @@ const ROOMS: &[&str] = &[
     "finding",
     "judge",
     "fit",
+    "import",
     "kind",
     "label",
     "load",

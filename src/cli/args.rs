@@ -5,8 +5,11 @@ use std::path::PathBuf;
 use chrono::NaiveDate;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
+use super::import::{resistance_unit, temperature_unit};
 use crate::document::judgement::Reading;
-use crate::quantity::{Pressure, Ratio, Resistance, Temperature, TemperatureDifference, Voltage, scalar};
+use crate::quantity::{
+    Pressure, Ratio, Resistance, Temperature, TemperatureDifference, Unit, Voltage, scalar,
+};
 
 /// Prints bay cards and test sheets for vehicle climate control from TOML specs
 ///
@@ -36,6 +39,11 @@ pub enum Command {
     ///
     /// Example: bayleaf print --at "31 °C" CUR-SENSORS
     Print(Print),
+
+    /// Draw one document as one PNG, all its pages below one another
+    ///
+    /// Example: bayleaf preview CUR-EVAP
+    Preview(Preview),
 
     /// Look for errors in the specs and print nothing
     ///
@@ -93,6 +101,34 @@ pub enum Command {
     /// Example: bayleaf fit points.csv
     #[command(verbatim_doc_comment)]
     Fit(Fit),
+
+    /// Begin a set: a folder with a small, valid one, every line of it explained
+    ///
+    /// Its values are examples and every page says so. Nothing is overwritten: the
+    /// folder must be new or empty.
+    ///
+    /// Example: bayleaf new specs
+    New(New),
+
+    /// Write what a shell needs to complete these commands
+    ///
+    /// Example: bayleaf completions bash > ~/.local/share/bash-completion/completions/bayleaf
+    Completions(Completions),
+
+    /// Write a manual page for each command into a folder
+    ///
+    /// Example: bayleaf man ~/.local/share/man/man1
+    Man(Man),
+
+    /// Turn a table as a spreadsheet has it into lines for a spec
+    ///
+    /// Heads, units, decimal mark and what parts the cells are guessed from the file
+    /// and told as comments above the lines: °C, °F or K; Ω or kΩ; one resistance, or
+    /// minimum, nominal and maximum. What cannot be decided is a finding that says
+    /// which option decides it.
+    ///
+    /// Example: bayleaf import cabin.csv --id cabin --source "maint. manual 4, p. 31"
+    Import(Import),
 }
 
 /// Where the specs are.
@@ -110,13 +146,21 @@ pub struct Print {
     /// Where the specs are
     pub specs: Specs,
 
-    /// Folder the PDF files go to
+    /// Folder the files go to
     #[arg(long, value_name = "DIR", default_value = "out")]
     pub out: PathBuf,
 
     /// Folder with templates of your own, each in place of the built-in one of its name
     #[arg(long, value_name = "DIR")]
     pub templates: Option<PathBuf>,
+
+    /// Form of the files: whole documents as PDF, or a picture of each page
+    #[arg(long, value_enum, default_value_t = PaperFormat::Pdf)]
+    pub format: PaperFormat,
+
+    /// Pixels to an inch of paper, for PNG
+    #[arg(long, value_name = "N", value_parser = pixels_per_inch, default_value = "200")]
+    pub ppi: f64,
 
     /// Bay temperature that the windows of test sheets are computed for
     ///
@@ -150,6 +194,49 @@ pub struct Print {
     /// The digest of the set that the run began with
     #[arg(long, hide = true)]
     pub digest: Option<String>,
+}
+
+/// Forms of printed files.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum PaperFormat {
+    /// PDF/A-2a and PDF/UA-1: ID.pdf
+    Pdf,
+    /// Pixels: ID-1.png, ID-2.png
+    Png,
+    /// Lines: ID-1.svg, ID-2.svg
+    Svg,
+}
+
+/// Arguments of `preview`.
+#[derive(Debug, Args)]
+pub struct Preview {
+    #[command(flatten)]
+    /// Where the specs are
+    pub specs: Specs,
+
+    /// The document
+    #[arg(value_name = "ID")]
+    pub id: String,
+
+    /// The picture's file; ID.png where not given
+    #[arg(long, value_name = "FILE")]
+    pub out: Option<PathBuf>,
+
+    /// Pixels to an inch of paper
+    #[arg(long, value_name = "N", value_parser = pixels_per_inch, default_value = "120")]
+    pub ppi: f64,
+
+    /// Folder with templates of your own, each in place of the built-in one of its name
+    #[arg(long, value_name = "DIR")]
+    pub templates: Option<PathBuf>,
+
+    /// Bay temperature that the windows of test sheets are computed for
+    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
+    pub at: Option<Temperature>,
+
+    /// Date printed on the pages; today where not given
+    #[arg(long, value_name = "YYYY-MM-DD")]
+    pub date: Option<NaiveDate>,
 }
 
 /// Arguments of `check`.
@@ -296,6 +383,75 @@ pub struct Fit {
     pub format: Format,
 }
 
+/// Arguments of `completions`.
+#[derive(Debug, Args)]
+pub struct Completions {
+    /// The shell
+    #[arg(value_enum, value_name = "SHELL")]
+    pub shell: clap_complete::Shell,
+}
+
+/// Arguments of `man`.
+#[derive(Debug, Args)]
+pub struct Man {
+    /// Folder the pages go to
+    #[arg(value_name = "DIR")]
+    pub folder: PathBuf,
+}
+
+/// Arguments of `new`.
+#[derive(Debug, Args)]
+pub struct New {
+    /// The folder to make
+    #[arg(value_name = "DIR")]
+    pub folder: PathBuf,
+}
+
+/// Arguments of `import`.
+#[derive(Debug, Args)]
+pub struct Import {
+    /// A text file of columns, as a spreadsheet exports it
+    #[arg(value_name = "FILE")]
+    pub file: PathBuf,
+
+    /// Id of the sensor; made from the file's name where not given
+    #[arg(long, value_name = "ID")]
+    pub id: Option<String>,
+
+    /// Title of the sensor
+    #[arg(long, value_name = "TEXT")]
+    pub title: Option<String>,
+
+    /// Id of its system
+    #[arg(long, value_name = "ID")]
+    pub system: Option<String>,
+
+    /// Where the table comes from, as it is to be printed
+    #[arg(long, value_name = "TEXT")]
+    pub source: Option<String>,
+
+    /// Unit of temperatures where the file names none: °C, °F or K
+    #[arg(long, value_name = "UNIT", value_parser = temperature_unit)]
+    pub temperature: Option<Unit>,
+
+    /// Unit of resistances where the file names none: Ω or kΩ
+    #[arg(long, value_name = "UNIT", value_parser = resistance_unit)]
+    pub resistance: Option<Unit>,
+
+    /// Decimal mark, where the numbers do not decide it
+    #[arg(long, value_enum)]
+    pub decimal: Option<Mark>,
+}
+
+/// A decimal mark.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Mark {
+    /// 6.42
+    Point,
+    /// 6,42
+    Comma,
+}
+
 /// Forms of a table.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
 pub enum Format {
@@ -337,6 +493,11 @@ fn temperature(text: &str) -> Result<Temperature, String> {
     let above_absolute_zero = |at: &Temperature| at.kelvins() > 0.0;
     let read = scalar::<Temperature>(text).ok().filter(above_absolute_zero);
     read.ok_or_else(|| "expected a temperature with its unit, such as \"31 °C\" or \"88 °F\"".to_owned())
+}
+
+fn pixels_per_inch(text: &str) -> Result<f64, String> {
+    let read = text.parse().ok().filter(|ppi: &f64| (20.0..=1200.0).contains(ppi));
+    read.ok_or_else(|| "expected a number from 20 to 1200".to_owned())
 }
 
 fn position(text: &str) -> Result<Ratio, String> {

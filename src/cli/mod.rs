@@ -4,12 +4,17 @@ mod args;
 mod check;
 mod faults;
 mod fit;
+mod import;
 mod judge;
 mod load;
+mod new;
 mod outcome;
+mod preview;
 mod print;
+mod shell;
 mod table;
 mod templates;
+mod whole;
 
 pub use args::{Arguments, Command};
 pub use outcome::Outcome;
@@ -19,10 +24,15 @@ pub use outcome::Outcome;
 pub fn run(arguments: Arguments) -> Outcome {
     match arguments.command {
         Command::Print(print) => print::run(&print),
+        Command::Preview(preview) => preview::run(&preview),
         Command::Check(check) => check::run(&check),
         Command::Table(table) => table::run(&table),
         Command::Faults(faults) => faults::run(&faults),
         Command::Judge(judge) => judge::run(&judge),
         Command::Fit(fit) => fit::run(&fit),
+        Command::Completions(completions) => shell::completions(&completions),
+        Command::Man(man) => shell::man(&man),
+        Command::New(new) => new::run(&new),
+        Command::Import(import) => import::run(&import),
     }
 }

@@ -18,7 +18,8 @@ use super::load::{Loaded, announce, load};
 use super::outcome::{Outcome, fail, note};
 use super::templates::Templates;
 use crate::diag::{nearest, reason};
-use crate::document::{self, Context, Listed};
+use crate::document::{self, Context, Document, Listed};
+use crate::typeset::Job;
 use crate::words::{Message, Words};
 use batch::Batch;
 use summary::Summary;
@@ -46,7 +47,7 @@ pub(super) fn run(arguments: &Print) -> Outcome {
     };
     let date = arguments.date.unwrap_or_else(|| Local::now().date_naive());
     let context = Context { model: &loaded.model, words: &words, date, bay: arguments.at };
-    let batch = match Batch::new(context, &arguments.out, &templates) {
+    let batch = match Batch::new(context, arguments, &templates) {
         Ok(batch) => batch,
         Err(error) => {
             let message = Message::new("run-cannot-write")
@@ -112,12 +113,7 @@ fn select(loaded: &Loaded, arguments: &Print) -> Result<Vec<Listed>, Message> {
         if all.iter().any(|listed| listed.is_meant_by(id)) {
             continue;
         }
-        let known = all.iter().flat_map(|listed| [listed.id.as_str(), listed.spec.as_str()]);
-        let near = nearest(id, known.chain(loaded.model.vehicles.keys().map(String::as_str)));
-        return Err(match near {
-            Some(near) => Message::new("run-no-such-document-near").with("id", id).with("near", near),
-            None => Message::new("run-no-such-document").with("id", id),
-        });
+        return Err(no_such_document(loaded, &all, id));
     }
     let wanted =
         |listed: &Listed| arguments.ids.is_empty() || arguments.ids.iter().any(|id| listed.is_meant_by(id));
@@ -128,6 +124,20 @@ fn select(loaded: &Loaded, arguments: &Print) -> Result<Vec<Listed>, Message> {
     let shard = arguments.shard;
     let mine = chosen.into_iter().enumerate().filter(|(number, _)| shard.has(*number));
     Ok(mine.map(|(_, listed)| listed).collect())
+}
+
+/// What the typesetter is told of a document.
+pub(super) fn job(document: &Document, date: NaiveDate) -> Job<'_> {
+    Job { id: &document.id, template: document.template, data: &document.data, pages: document.pages, date }
+}
+
+/// Says that no document has this name, and which one has the nearest.
+pub(super) fn no_such_document(loaded: &Loaded, all: &[Listed], id: &str) -> Message {
+    let known = all.iter().flat_map(|listed| [listed.id.as_str(), listed.spec.as_str()]);
+    match nearest(id, known.chain(loaded.model.vehicles.keys().map(String::as_str))) {
+        Some(near) => Message::new("run-no-such-document-near").with("id", id).with("near", near),
+        None => Message::new("run-no-such-document").with("id", id),
+    }
 }
 
 /// Warns when the bay temperature lies outside a sensor's range.

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::Context;
+use super::code::Code;
 use super::marks::Marks;
 use crate::model::{Fact, System};
 use crate::words::Message;
@@ -18,6 +19,7 @@ pub(super) struct Furniture {
     pub date: String,
     pub applicability: String,
     pub fingerprint: String,
+    pub code: Code,
     pub draft: bool,
     pub notice: String,
     pub paper: &'static str,
@@ -67,6 +69,7 @@ impl Furniture {
             date: words.say(&Message::new("doc-printed").with("date", context.date.format("%Y-%m-%d"))),
             applicability: words.say(&applicability),
             fingerprint: String::new(),
+            code: Code::default(),
             // Nothing is issued before there is a register: every page is a draft.
             draft: true,
             notice: context.model.shop.notice.clone().unwrap_or_default(),

@@ -56,10 +56,4 @@ impl Listed {
         };
         self.id == name || self.spec == name || vehicle == Some(name)
     }
-
-    /// The file's name.
-    #[must_use]
-    pub fn file_name(&self) -> String {
-        format!("{}.pdf", self.id)
-    }
 }

@@ -7,6 +7,7 @@
 
 pub mod bench;
 mod caution;
+mod code;
 mod ends;
 mod expectation;
 pub mod faults;
@@ -17,6 +18,7 @@ mod furniture;
 mod given;
 #[allow(dead_code, reason = "the kinds that use all of it follow")]
 mod grid;
+pub mod import;
 pub mod judgement;
 mod list;
 mod marks;
@@ -34,6 +36,7 @@ use crate::model::Model;
 use crate::quantity::Temperature;
 use crate::spec::About;
 use crate::words::Words;
+use code::Code;
 use furniture::Furniture;
 use marks::Marks;
 
@@ -93,7 +96,10 @@ fn finish(
     marks: Marks,
 ) -> Document {
     data.furniture().sources = marks.sources();
-    data.furniture().fingerprint = fingerprint::of(&mut data);
+    let fingerprint = fingerprint::of(&mut data);
+    let furniture = data.furniture();
+    furniture.code = Code::new(&furniture.id, &furniture.revision, &fingerprint);
+    furniture.fingerprint = fingerprint;
     let (no_source, not_given) = marks.counted();
     let data = tie::tie(&serde_json::to_string(&data).expect(PLAIN)).into_bytes();
     Document { id: listed.id.clone(), template, data, pages, no_source, not_given }

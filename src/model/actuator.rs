@@ -1,7 +1,7 @@
 //! A checked door actuator: feedback, stops, contacts, motor.
 
 use super::fact::Fact;
-use super::pins::RolePin;
+use super::pins::{PartEnd, RolePin};
 use crate::physics::contacts::TruthTable;
 use crate::physics::ladder::Ladder;
 use crate::physics::potentiometer::Feedback;
@@ -16,6 +16,8 @@ pub struct Actuator {
     pub title: String,
     /// Its system's id.
     pub system: String,
+    /// Where in the vehicle it sits.
+    pub location: Option<String>,
     /// What it moves.
     pub moves: Option<String>,
     /// The reference of its feedback, its own or the system's.
@@ -28,20 +30,36 @@ pub struct Actuator {
     pub sweep: Sweep,
     /// The motor's current while it runs free.
     pub motor_current: Option<Interval<Current>>,
+    /// The motor's current while something holds it.
+    pub stall_current: Option<Interval<Current>>,
     /// Whether a fused lead may feed the motor; never where this was not given.
     pub plain_dc: Option<bool>,
     /// Position contacts on a wire each.
     pub contacts: Option<Contacts>,
     /// Position contacts coded by resistors, where pull-up and reference were given.
     pub ladder: Option<PositionLadder>,
-    /// Its pins.
-    pub pins: Vec<RolePin>,
+    /// Its pins at the control unit, connector by connector.
+    pub unit_ends: Vec<PartEnd>,
+    /// The pins at its own plug.
+    pub own_ends: Vec<PartEnd>,
     /// How the control unit learns the stops again.
     pub recalibration: Option<String>,
     /// What to do next, in the lead's own words.
     pub next: Vec<String>,
     /// The values behind its figures.
     pub facts: Vec<Fact>,
+}
+
+impl Actuator {
+    /// Its pins at the control unit.
+    pub fn unit_pins(&self) -> impl Iterator<Item = &RolePin> {
+        self.unit_ends.iter().flat_map(|end| &end.pins)
+    }
+
+    /// Its pins at both ends.
+    pub fn pins(&self) -> impl Iterator<Item = &RolePin> {
+        self.unit_pins().chain(self.own_ends.iter().flat_map(|end| &end.pins))
+    }
 }
 
 /// The two end stops.

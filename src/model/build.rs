@@ -15,6 +15,7 @@ use crate::quantity::{MeterRange, MeterRanges, Scalar};
 use crate::spec::{self, At, Entry, InstrumentKind, Set, Sourced};
 
 mod air;
+mod ends;
 mod facts;
 mod load;
 mod modes;
@@ -54,7 +55,7 @@ pub fn build(set: &Set) -> Option<Model> {
         panels: all(&set.panels, modes::panel)?,
         thermometers: instruments(set, InstrumentKind::Thermometer, thermometer_of)?,
         multimeters: instruments(set, InstrumentKind::Multimeter, multimeter_of)?,
-        drivers: all(&set.drivers, load::build_driver)?,
+        drivers: all(&set.drivers, |id, driver| load::build_driver(set, id, driver))?,
         wires: all(&set.wires, load::build_wire)?,
         actuators: all(&set.actuators, |id, actuator| parts::actuator(set, id, actuator))?,
         lights: all(&set.lights, |id, light| parts::light(set, id, light))?,

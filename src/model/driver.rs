@@ -1,6 +1,7 @@
 //! A checked load: its coil or motor, what feeds it, what it does.
 
 use super::fact::Fact;
+use super::pins::PartEnd;
 use crate::physics::blower::{Motor, Side};
 use crate::physics::coil::RatedCoil;
 use crate::physics::solenoid::ControlCurve;
@@ -21,6 +22,14 @@ pub struct Driver {
     pub battery: Option<Interval<Voltage>>,
     /// The battery that nominal figures are computed for, where given.
     pub nominal: Option<Voltage>,
+    /// Where in the vehicle it sits.
+    pub location: Option<String>,
+    /// What its wires and contacts may lose.
+    pub limits: Limits,
+    /// The pins at its own plug, connector by connector.
+    pub own_ends: Vec<PartEnd>,
+    /// Its pins at the control unit.
+    pub unit_ends: Vec<PartEnd>,
     /// Its coil or its motor.
     pub load: Load,
     /// What to do next, in the lead's own words.
@@ -29,15 +38,35 @@ pub struct Driver {
     pub facts: Vec<Fact>,
 }
 
+/// How much the wires and contacts of a load may lose while its current flows.
+#[derive(Debug, Clone, Copy, Default, PartialEq)]
+pub struct Limits {
+    /// From battery positive to the load.
+    pub supply: Option<Voltage>,
+    /// From the load to battery negative.
+    pub ground: Option<Voltage>,
+    /// Across the closed contact of a relay.
+    pub contact: Option<Voltage>,
+}
+
 /// What is switched.
 #[derive(Debug)]
 pub enum Load {
     /// A coil that is on or off: a clutch, a relay.
-    Coil(Coil),
+    Coil(Coil, Switched),
     /// A coil that is switched quickly, to set its mean current.
     Solenoid(Coil, Solenoid),
     /// A blower motor.
     Blower(Blower),
+}
+
+/// Which load a coil that is on or off belongs to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Switched {
+    /// The clutch of a compressor.
+    Clutch,
+    /// A relay.
+    Relay,
 }
 
 /// A copper coil.
@@ -58,6 +87,8 @@ pub struct Solenoid {
     pub switch_drop: Option<Toleranced<Voltage>>,
     /// Across the freewheel diode.
     pub diode_drop: Option<Toleranced<Voltage>>,
+    /// How often it is switched.
+    pub frequency: Option<Frequency>,
     /// The coil's inductance and the switching frequency, where both are given.
     pub timing: Option<(Inductance, Frequency)>,
     /// The duties of the spec, where it lists any.

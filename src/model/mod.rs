@@ -32,14 +32,19 @@ pub use build::{build, probes_of, step_number};
 pub use convert::{
     bits_of, circuit, curve, ladder, ladder_contacts, light, tolerance, transducer, truth_table,
 };
-pub use driver::{Blower, Coil, Driver, Load, Solenoid, Step};
+pub use driver::{Blower, Coil, Driver, Limits, Load, Solenoid, Step, Switched};
 pub use fact::Fact;
 pub use instrument::{Hygrometer, Multimeter, PressureGauge, Thermometer};
 pub use light::Light;
 pub use mode::{Control, Mode, ModeSet};
 pub use panel::{Panel, printed_scales};
+<<<<<<< HEAD
 pub use paper::{Card, Group, Row, RowOf, Sheet};
 pub use pins::{PinEnd, PinUse, RolePin};
+=======
+pub use paper::{Card, Group, Row, Sheet};
+pub use pins::{PartEnd, PinEnd, PinUse, RolePin};
+>>>>>>> trunk
 pub use refrigerant::Refrigerant;
 pub use sensor::{Points, Sensor};
 pub use test::{Bounds, Expect, SequenceStep, Sweep as TestSweep, Test, TruthRow, Wave};

@@ -45,7 +45,33 @@ pub struct PinUse {
     pub wire: Option<Fact>,
 }
 
-/// One pin of an actuator, a light sensor or a transducer.
+/// A connector at one end of the wires of an actuator or a switched load.
+#[derive(Debug, Clone)]
+pub struct PartEnd {
+    /// The connector's id, such as `C2`.
+    pub connector: String,
+    /// What the connector is.
+    pub title: String,
+    /// From where its face is seen.
+    pub view: Option<View>,
+    /// Which half of the pair is meant.
+    pub side: Option<Side>,
+    /// Where the latch is in that view.
+    pub latch: Option<String>,
+    /// The part's pins on it.
+    pub pins: Vec<RolePin>,
+    /// What is missing: the view, the side.
+    pub missing: Vec<Fact>,
+}
+
+impl PartEnd {
+    /// Every value shown with this end, and what is missing.
+    pub fn facts(&self) -> impl Iterator<Item = &Fact> {
+        self.pins.iter().flat_map(|pin| pin.pin.facts()).chain(&self.missing)
+    }
+}
+
+/// One pin of an actuator, a light sensor, a transducer or a switched load.
 #[derive(Debug, Clone)]
 pub struct RolePin {
     /// What it does.

@@ -13,6 +13,8 @@ pub struct Wire {
     pub title: String,
     /// Its system's id.
     pub system: String,
+    /// The id of the switched load that it feeds or grounds.
+    pub driver: Option<String>,
     /// The conductor's size.
     pub size: WireSize,
     /// The nominal resistance of one metre of solid copper of this size at 20 °C.

@@ -44,6 +44,7 @@ fn drops(driver: &Driver, findings: &Findings) {
         bypass.cloned(),
         limits.and_then(|limits| limits.supply_drop.clone()),
         limits.and_then(|limits| limits.ground_drop.clone()),
+        limits.and_then(|limits| limits.contact_drop.clone()),
     ];
     for drop in drops.into_iter().flatten() {
         // High voltage is another rule's.

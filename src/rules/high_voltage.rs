@@ -24,6 +24,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             blower.and_then(|blower| blower.bypass_drop.clone()),
             limits.and_then(|limits| limits.supply_drop.clone()),
             limits.and_then(|limits| limits.ground_drop.clone()),
+            limits.and_then(|limits| limits.contact_drop.clone()),
             drive.and_then(|drive| drive.switch_drop.as_ref()).map(nominal_of),
             drive.and_then(|drive| drive.diode_drop.as_ref()).map(nominal_of),
         ];

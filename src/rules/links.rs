@@ -27,6 +27,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     }
     for wire in set.wires.values() {
         rule.link("system", &wire.item.system, &set.systems);
+        rule.link("driver", &wire.item.driver, &set.drivers);
     }
     let actuators = set.actuators.values().map(|entry| &entry.item.system);
     let lights = set.lights.values().map(|entry| &entry.item.system);

@@ -107,6 +107,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     }
     for motor in set.actuators.values().filter_map(|actuator| actuator.item.motor.as_ref()) {
         rule.value(&motor.current, MOTOR_AMPERES, "A", |current| current.high.amperes());
+        rule.value(&motor.stall, MOTOR_AMPERES, "A", |current| current.high.amperes());
     }
     for system in set.systems.values() {
         rule.part(&system.item.battery, BATTERY_VOLTS, "V");
@@ -181,7 +182,7 @@ fn load(driver: &Driver, rule: &Rule<'_>) {
         }
     }
     if let Some(limits) = &driver.limits {
-        for limit in [&limits.supply_drop, &limits.ground_drop] {
+        for limit in [&limits.supply_drop, &limits.ground_drop, &limits.contact_drop] {
             let limit = limit.as_ref().filter(|limit| !takes_all(driver, limit.value));
             rule.value(&limit.cloned(), LOST_VOLTS, "V", |volts| volts.volts());
         }

@@ -9,6 +9,7 @@ mod card_keys;
 mod coefficients_plausible;
 mod coil_plausible;
 mod contact_codes;
+mod contact_pins;
 mod control_forced;
 mod control_reached;
 mod control_values;
@@ -44,6 +45,7 @@ mod refrigerant_units;
 mod set_points;
 mod sheet_fits;
 mod shop_named;
+mod stall_current;
 mod stops_apart;
 mod strip_rows;
 mod table_one_way;
@@ -58,6 +60,7 @@ mod tolerance_missing;
 mod transducer_line;
 mod vent_air;
 mod vent_rows;
+mod wire_driver;
 mod wire_drop;
 mod wire_size;
 
@@ -74,6 +77,7 @@ pub fn check(set: &Set, findings: &Findings) {
         card_keys::check,
         coefficients_plausible::check,
         contact_codes::check,
+        contact_pins::check,
         control_forced::check,
         control_values::check,
         converter::check,
@@ -109,6 +113,7 @@ pub fn check(set: &Set, findings: &Findings) {
         refrigerant_units::check,
         sheet_fits::check,
         shop_named::check,
+        stall_current::check,
         stops_apart::check,
         strip_rows::check,
         table_one_way::check,
@@ -122,6 +127,7 @@ pub fn check(set: &Set, findings: &Findings) {
         tolerance_missing::check,
         vent_air::check,
         vent_rows::check,
+        wire_driver::check,
         wire_drop::check,
         wire_size::check,
         transducer_line::check,

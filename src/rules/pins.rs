@@ -24,17 +24,14 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             take(set, system, given(roles), &mut used, findings);
         }
     }
-    for driver in set.drivers.values().map(|entry| &entry.item) {
-        let system = driver.system.as_ref().map_or("", |system| &system.value);
-        if let Some(pins) = &driver.pins {
-            let roles = [(&pins.control, true), (&pins.feed, false), (&pins.ground, false)];
-            take(set, system, given(roles), &mut used, findings);
-        }
-    }
-    let actuators = set.actuators.values().map(|entry| (&entry.item.system, &entry.item.pins));
+    let drivers = set.drivers.values().map(|entry| &entry.item);
+    let drivers = drivers.flat_map(|item| [(&item.system, &item.pins), (&item.system, &item.unit_pins)]);
+    let actuators = set.actuators.values().map(|entry| &entry.item);
+    let actuators =
+        actuators.flat_map(|item| [(&item.system, &item.pins), (&item.system, &item.component_pins)]);
     let lights = set.lights.values().map(|entry| (&entry.item.system, &entry.item.pins));
     let transducers = set.transducers.values().map(|entry| (&entry.item.system, &entry.item.pins));
-    for (system, pins) in actuators.chain(lights).chain(transducers) {
+    for (system, pins) in drivers.chain(actuators).chain(lights).chain(transducers) {
         let system = system.as_ref().map_or("", |system| &system.value);
         take(set, system, pins.iter().map(|pin| (&pin.pin, pin.role.is_own())), &mut used, findings);
     }

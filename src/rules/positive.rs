@@ -103,6 +103,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         }
         if let Some(motor) = &actuator.motor {
             rule.value(&motor.current, |current| current.high.amperes());
+            rule.value(&motor.stall, |current| current.low.amperes());
         }
         let contacts = actuator.contacts.as_ref().map(|contacts| &contacts.closed);
         let ladder = actuator.ladder.as_ref().map(|ladder| &ladder.closed);
@@ -146,6 +147,7 @@ fn loads(set: &Set, rule: &Rule<'_>) {
         if let Some(limits) = &driver.limits {
             rule.value(&limits.supply_drop, |v| v.volts());
             rule.value(&limits.ground_drop, |v| v.volts());
+            rule.value(&limits.contact_drop, |v| v.volts());
         }
     }
     for wire in set.wires.values().map(|entry| &entry.item) {

@@ -15,6 +15,8 @@ pub struct Actuator {
     pub title: Option<At<String>>,
     /// The system it belongs to.
     pub system: Option<At<String>>,
+    /// Where in the vehicle it sits.
+    pub location: Option<Sourced<String>>,
     /// What it moves.
     pub moves: Option<Sourced<String>>,
     /// Its feedback potentiometer.
@@ -29,8 +31,10 @@ pub struct Actuator {
     pub contacts: Option<Contacts>,
     /// Position contacts coded by resistors on one wire.
     pub ladder: Option<Ladder>,
-    /// Its pins.
+    /// Its pins at the control unit.
     pub pins: Vec<RolePin>,
+    /// The pins at its own plug.
+    pub component_pins: Vec<RolePin>,
     /// How the control unit learns the stops again.
     pub recalibration: Option<Sourced<String>>,
     /// What to do next, in steps.
@@ -101,6 +105,8 @@ pub struct Sweep {
 pub struct Motor {
     /// Its current while it runs free.
     pub current: Option<Sourced<Interval<Current>>>,
+    /// Its current while something holds it.
+    pub stall: Option<Sourced<Interval<Current>>>,
     /// Whether it is a direct-current motor that a fused lead may feed.
     pub plain_dc: Option<Sourced<bool>>,
 }
@@ -109,19 +115,24 @@ impl Actuator {
     pub(super) fn read(reader: &Reader<'_>) -> Self {
         reader.require(&["title", "system"]);
         let contacts = reader.table("contacts").map(|contacts| Contacts::read(&contacts));
-        let mut pins = roles::read(reader, roles::MOVING);
-        pins.extend(contacts.iter().flat_map(|contacts| contacts.pins.iter().cloned()));
+        let ends = |end, of: fn(&Contacts) -> &Vec<RolePin>| {
+            let mut pins = roles::read(reader, end, roles::MOVING);
+            pins.extend(contacts.iter().flat_map(|contacts| of(contacts).iter().cloned()));
+            pins
+        };
         Self {
             title: reader.text("title"),
             system: reader.text("system"),
+            location: reader.sourced_text("location"),
             moves: reader.sourced_text("moves"),
             feedback: reader.table("feedback").map(|feedback| Feedback::read(&feedback)),
             stops: reader.table("stops").map(|stops| Stops::read(&stops)),
             sweep: reader.table("sweep").map(|sweep| Sweep::read(&sweep)),
             motor: reader.table("motor").map(|motor| Motor::read(&motor)),
-            contacts,
+            pins: ends("pins", |contacts| &contacts.pins),
+            component_pins: ends("component_pins", |contacts| &contacts.component_pins),
             ladder: reader.table("ladder").map(|ladder| Ladder::read(&ladder)),
-            pins,
+            contacts,
             recalibration: reader.sourced_text("recalibration"),
             next: reader.texts("next"),
         }
@@ -187,7 +198,11 @@ impl Sweep {
 
 impl Motor {
     fn read(reader: &Reader<'_>) -> Self {
-        let motor = Self { current: reader.sourced("current", interval), plain_dc: reader.flag("plain_dc") };
+        let motor = Self {
+            current: reader.sourced("current", interval),
+            stall: reader.sourced("stall", interval),
+            plain_dc: reader.flag("plain_dc"),
+        };
         reader.finish();
         motor
     }

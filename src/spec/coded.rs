@@ -19,8 +19,10 @@ pub struct Contacts {
     pub closed: Option<Sourced<Resistance>>,
     /// The positions in the order of travel.
     pub positions: Vec<DoorPosition>,
-    /// The pins of the contacts.
+    /// The pins of the contacts at the control unit.
     pub(super) pins: Vec<RolePin>,
+    /// The pins of the contacts at the part's own plug.
+    pub(super) component_pins: Vec<RolePin>,
 }
 
 /// Position contacts coded by resistors on one wire.
@@ -94,17 +96,21 @@ impl Code {
 impl Contacts {
     pub(super) fn read(reader: &Reader<'_>) -> Self {
         reader.require(&["names", "positions"]);
-        let pin = |(index, pin): (usize, Sourced<String>)| RolePin {
-            role: Role::Contact(index),
-            key: format!("contacts.pins.{index}"),
-            pin,
+        let pins = |end: &'static str| -> Vec<RolePin> {
+            let pins = reader.sourced_list(end, |text| Ok(text.to_owned()));
+            let pin = |(index, pin): (usize, Sourced<String>)| RolePin {
+                role: Role::Contact(index),
+                key: format!("contacts.{end}.{index}"),
+                pin,
+            };
+            pins.into_iter().flatten().enumerate().map(pin).collect()
         };
-        let pins = reader.sourced_list("pins", |text| Ok(text.to_owned()));
         let contacts = Self {
             names: reader.texts("names"),
             closed: reader.sourced("closed", scalar),
             positions: read_positions(reader),
-            pins: pins.into_iter().flatten().enumerate().map(pin).collect(),
+            pins: pins("pins"),
+            component_pins: pins("component_pins"),
         };
         reader.finish();
         contacts

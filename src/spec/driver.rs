@@ -1,6 +1,7 @@
 //! `[driver.ID]`: a load that the control unit switches: solenoid, clutch, relay, blower.
 
 use super::reader::{Pair, Reader};
+use super::roles::{self, RolePin};
 use super::value::{At, Sourced};
 use crate::physics::blower::Side;
 use crate::physics::solenoid::Direction;
@@ -32,8 +33,10 @@ pub struct Driver {
     pub blower: Option<Blower>,
     /// How much the wires and contacts may lose.
     pub limits: Option<Limits>,
-    /// Its pins.
-    pub pins: Option<DriverPins>,
+    /// The pins at its own plug.
+    pub pins: Vec<RolePin>,
+    /// Its pins at the control unit.
+    pub unit_pins: Vec<RolePin>,
     /// What to do next when a reading is out of its window, in steps.
     pub next: Option<Vec<At<String>>>,
 }
@@ -135,17 +138,8 @@ pub struct Limits {
     pub supply_drop: Option<Sourced<Voltage>>,
     /// From the load to battery negative, under current.
     pub ground_drop: Option<Sourced<Voltage>>,
-}
-
-/// The pins of a load, as `connector/pin`.
-#[derive(Debug, Clone)]
-pub struct DriverPins {
-    /// The pin that is switched.
-    pub control: Option<Sourced<String>>,
-    /// The pin that is fed.
-    pub feed: Option<Sourced<String>>,
-    /// The pin to ground.
-    pub ground: Option<Sourced<String>>,
+    /// Across the closed contact of a relay, under current.
+    pub contact_drop: Option<Sourced<Voltage>>,
 }
 
 impl Driver {
@@ -176,8 +170,13 @@ impl Driver {
             drive: reader.table("drive").map(|drive| Drive::read(&drive, solenoid)),
             displacement: table(solenoid, "displacement").map(|curve| Displacement::read(&curve)),
             blower: table(blower, "blower").map(|blower| Blower::read(&blower)),
-            limits: reader.table("limits").map(|limits| Limits::read(&limits)),
-            pins: reader.table("pins").map(|pins| DriverPins::read(&pins)),
+            limits: reader.table("limits").map(|limits| Limits::read(&limits, is(DriverKind::Relay))),
+            pins: roles::read(
+                reader,
+                "pins",
+                if is(DriverKind::Relay) { roles::RELAY } else { roles::SWITCHED },
+            ),
+            unit_pins: roles::read(reader, "unit_pins", roles::SWITCHED),
             next: reader.texts("next"),
             kind,
         }
@@ -258,24 +257,14 @@ impl Blower {
 }
 
 impl Limits {
-    fn read(reader: &Reader<'_>) -> Self {
+    /// Only a relay has a contact.
+    fn read(reader: &Reader<'_>, relay: bool) -> Self {
         let limits = Self {
             supply_drop: reader.sourced("supply_drop", scalar),
             ground_drop: reader.sourced("ground_drop", scalar),
+            contact_drop: relay.then(|| reader.sourced("contact_drop", scalar)).flatten(),
         };
         reader.finish();
         limits
-    }
-}
-
-impl DriverPins {
-    fn read(reader: &Reader<'_>) -> Self {
-        let pins = Self {
-            control: reader.sourced_text("control"),
-            feed: reader.sourced_text("feed"),
-            ground: reader.sourced_text("ground"),
-        };
-        reader.finish();
-        pins
     }
 }

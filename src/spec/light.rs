@@ -68,7 +68,7 @@ impl Light {
             dark: reader.sourced("dark", scalar),
             circuit: reader.table("circuit").map(|circuit| LightCircuit::read(&circuit)),
             least_span: reader.sourced("least_span", scalar),
-            pins: roles::read(reader, roles::READING),
+            pins: roles::read(reader, "pins", roles::READING),
             next: reader.texts("next"),
         }
     }

@@ -19,6 +19,7 @@ mod demo;
 mod driver;
 mod duplicate;
 mod expect;
+pub mod import;
 mod instrument;
 mod light;
 mod load;
@@ -28,6 +29,7 @@ mod points;
 mod reader;
 mod refrigerant;
 mod roles;
+mod scaffold;
 mod sensor;
 mod set;
 mod sheet;
@@ -53,6 +55,7 @@ pub use driver::{Blower, BlowerControl, Coil, Displacement, Drive, Driver, Drive
 pub use expect::{
     Expect, Form, Origin, RatioTo, SequenceStep, SweepKeys, TruthRow, WaveKeys,
 };
+pub use driver::{Blower, BlowerControl, Coil, Displacement, Drive, Driver, DriverKind, Limits};
 pub use instrument::{Instrument, InstrumentKind, Range};
 pub use light::{Light, LightCircuit, LightTopology};
 pub use load::{demo, file, folder};
@@ -62,9 +65,12 @@ pub use points::points;
 pub use reader::Pair;
 pub use refrigerant::Refrigerant;
 pub use roles::{Role, RolePin};
+pub use scaffold::SCAFFOLD;
 pub use sensor::{Pins, SelfHeating, Sensor, Tolerance};
 pub use set::{Entries, Entry, Set};
 pub use sheet::{Group, Measure, RowOf, Sheet, SheetRow, Spot};
+pub use set::{Entries, Entry, LONGEST_ID, Set};
+pub use sheet::{Group, Measure, Sheet, SheetRow, Spot};
 pub use shop::{Decision, Paper, Shop, System};
 pub use test::{Differs, FaultRow, Function, Ignition, Probes, Reads, Test, Where};
 pub use transducer::{LinePoint, Sense, Transducer};

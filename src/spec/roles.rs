@@ -3,7 +3,7 @@
 use super::reader::Reader;
 use super::value::Sourced;
 
-/// What a pin of an actuator, light sensor or transducer does.
+/// What a pin of an actuator, light sensor, transducer or switched load does.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Role {
     /// Carries the reading.
@@ -22,13 +22,29 @@ pub enum Role {
     Contact(usize),
     /// What the position contacts lead to.
     Common,
+    /// The pin of a load that is switched.
+    Control,
+    /// The pin of a load that is fed.
+    Feed,
+    /// The feed of a relay's contact.
+    ContactIn,
+    /// The load of a relay's contact.
+    ContactOut,
 }
 
 impl Role {
     /// Whether nothing else may hang on such a pin.
     #[must_use]
     pub fn is_own(self) -> bool {
-        matches!(self, Self::Signal | Self::MotorPlus | Self::MotorMinus | Self::Contact(_))
+        matches!(
+            self,
+            Self::Signal
+                | Self::MotorPlus
+                | Self::MotorMinus
+                | Self::Contact(_)
+                | Self::Control
+                | Self::ContactOut
+        )
     }
 
     /// The word table's id of the role.
@@ -42,6 +58,10 @@ impl Role {
             Self::MotorPlus | Self::MotorMinus => "fact-motor-pin",
             Self::Contact(_) => "fact-contact-pin",
             Self::Common => "fact-common-pin",
+            Self::Control => "fact-control-pin",
+            Self::Feed => "fact-feed-pin",
+            Self::ContactIn => "fact-contact-in-pin",
+            Self::ContactOut => "fact-contact-out-pin",
         }
     }
 }
@@ -76,12 +96,25 @@ pub(super) const MOVING: &[(&str, Role)] = &[
     ("common", Role::Common),
 ];
 
-/// Reads `pins`, each under the key of its role.
-pub(super) fn read(reader: &Reader<'_>, roles: &[(&'static str, Role)]) -> Vec<RolePin> {
-    let Some(pins) = reader.table("pins") else { return Vec::new() };
+/// The keys of a switched load.
+pub(super) const SWITCHED: &[(&str, Role)] =
+    &[("control", Role::Control), ("feed", Role::Feed), ("ground", Role::Ground)];
+
+/// The keys of a relay, which switches a contact of its own.
+pub(super) const RELAY: &[(&str, Role)] = &[
+    ("control", Role::Control),
+    ("feed", Role::Feed),
+    ("ground", Role::Ground),
+    ("contact_in", Role::ContactIn),
+    ("contact_out", Role::ContactOut),
+];
+
+/// Reads the pins of one end, `pins` or such, each under the key of its role.
+pub(super) fn read(reader: &Reader<'_>, end: &'static str, roles: &[(&'static str, Role)]) -> Vec<RolePin> {
+    let Some(pins) = reader.table(end) else { return Vec::new() };
     let pin = |&(key, role): &(&'static str, Role)| {
         let pin = pins.sourced_text(key)?;
-        Some(RolePin { role, key: format!("pins.{key}"), pin })
+        Some(RolePin { role, key: format!("{end}.{key}"), pin })
     };
     let found = roles.iter().filter_map(pin).collect();
     pins.finish();

@@ -40,7 +40,7 @@ const KINDS: &[&str] = &[
 ];
 
 /// The longest id: it is part of a file name and stands in the title band.
-const LONGEST_ID: usize = 40;
+pub const LONGEST_ID: usize = 40;
 
 /// Something with an id, and where the id stands.
 #[derive(Debug, Clone)]

@@ -66,7 +66,7 @@ impl Transducer {
             accuracy: reader.sourced("accuracy", ratio),
             clamp: reader.sourced("clamp", interval),
             reference: reader.sourced("reference", toleranced),
-            pins: roles::read(reader, roles::READING),
+            pins: roles::read(reader, "pins", roles::READING),
             next: reader.texts("next"),
         }
     }

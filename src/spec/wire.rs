@@ -14,6 +14,8 @@ pub struct Wire {
     pub title: Option<At<String>>,
     /// The system it belongs to.
     pub system: Option<At<String>>,
+    /// The switched load that it feeds or grounds.
+    pub driver: Option<At<String>>,
     /// The conductor's size.
     pub size: Option<Sourced<WireSize>>,
     /// How the conductor is built.
@@ -38,6 +40,7 @@ impl Wire {
         Self {
             title: reader.text("title"),
             system: reader.text("system"),
+            driver: reader.text("driver"),
             size: reader.sourced("size", wire_size),
             class: reader.sourced_choice("class", &classes),
             length: reader.sourced("length", scalar),

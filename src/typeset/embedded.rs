@@ -10,6 +10,7 @@ macro_rules! template {
 /// Every built-in template: its path below `templates/` and its text.
 pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/caution.typ"),
+    template!("parts/code.typ"),
     template!("parts/fields.typ"),
     template!("parts/figures.typ"),
     template!("parts/furniture.typ"),

@@ -9,6 +9,7 @@
 
 mod embedded;
 mod fonts;
+mod picture;
 mod pieces;
 mod world;
 
@@ -21,6 +22,7 @@ use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
 pub use embedded::TEMPLATES;
+pub use picture::Picture;
 pub use pieces::Piece;
 use world::{Base, World};
 
@@ -103,19 +105,46 @@ impl Typesetter {
     /// # Errors
     /// When the library reports an error or a warning.
     pub fn pdf(&self, job: Job<'_>) -> Result<Printed, Failure> {
-        let printed = match self.typeset(job, job.pages) {
-            Ok(printed) if job.pages > 0 && printed.pages != job.pages => self.typeset(job, 0),
-            other => other,
-        };
-        printed.map_err(|messages| Failure { id: job.id.to_owned(), messages })
+        let (pdf, pages) = self.made(job, |world, document| self.export(world, job, document))?;
+        Ok(Printed { pdf, pages })
     }
 
-    fn typeset(&self, job: Job<'_>, pages: usize) -> Result<Printed, Vec<String>> {
-        let world = World::new(&self.base, job.template, job.data, pages);
-        let printed = self.export(&world, job);
-        // Before any `?`: a failing document must not leave its cache behind.
-        comemo::evict(KEPT);
-        printed
+    /// The pages of one document as pictures, in their order.
+    ///
+    /// # Errors
+    /// As [`pdf`](Self::pdf); also where a character has no glyph, which the standards
+    /// of a PDF refuse by themselves.
+    pub fn pictures(&self, job: Job<'_>, form: Picture) -> Result<Vec<Vec<u8>>, Failure> {
+        self.made(job, |_, document| picture::of(document, form)).map(|(pictures, _)| pictures)
+    }
+
+    /// All pages of one document below one another in one PNG.
+    ///
+    /// # Errors
+    /// As [`pictures`](Self::pictures).
+    pub fn preview(&self, job: Job<'_>, ppi: f64) -> Result<Vec<u8>, Failure> {
+        self.made(job, |_, document| picture::preview(document, ppi)).map(|(picture, _)| picture)
+    }
+
+    /// Lays one document out and makes something of it; how many pages it has.
+    fn made<T>(
+        &self,
+        job: Job<'_>,
+        make: impl Fn(&World<'_>, &PagedDocument) -> Result<T, Vec<String>>,
+    ) -> Result<(T, usize), Failure> {
+        let once = |pages| {
+            let world = World::new(&self.base, job.template, job.data, pages);
+            let made =
+                layout(&world).and_then(|document| Ok((make(&world, &document)?, document.pages().len())));
+            // Before any `?`: a failing document must not leave its cache behind.
+            comemo::evict(KEPT);
+            made
+        };
+        let made = match once(job.pages) {
+            Ok((_, count)) if job.pages > 0 && count != job.pages => once(0),
+            other => other,
+        };
+        made.map_err(|messages| Failure { id: job.id.to_owned(), messages })
     }
 
     /// Lays one document out and tells where everything lies on its pages.
@@ -129,8 +158,12 @@ impl Typesetter {
         pieces.map_err(|messages| Failure { id: job.id.to_owned(), messages })
     }
 
-    fn export(&self, world: &World<'_>, job: Job<'_>) -> Result<Printed, Vec<String>> {
-        let document = layout(world)?;
+    fn export(
+        &self,
+        world: &World<'_>,
+        job: Job<'_>,
+        document: &PagedDocument,
+    ) -> Result<Vec<u8>, Vec<String>> {
         let options = PdfOptions {
             ident: Smart::Custom(job.id.to_owned()),
             creator: Smart::Custom(Some(concat!("bayleaf ", env!("CARGO_PKG_VERSION")).to_owned())),
@@ -138,8 +171,7 @@ impl Typesetter {
             standards: self.standards.clone(),
             ..PdfOptions::default()
         };
-        let pdf = typst_pdf::pdf(&document, &options).map_err(|errors| told(world, &errors))?;
-        Ok(Printed { pdf, pages: document.pages().len() })
+        typst_pdf::pdf(document, &options).map_err(|errors| told(world, &errors))
     }
 }
 

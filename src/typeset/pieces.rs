@@ -18,8 +18,18 @@ pub struct Piece {
     /// Left, top, right and bottom. A text reaches from its baseline to the
     /// height of its capitals.
     pub area: [f64; 4],
+    /// Whether it is an image.
+    pub image: bool,
     /// Whether it was turned, as the draft mark is.
     pub turned: bool,
+}
+
+impl Piece {
+    /// Whether it is a text of blanks.
+    #[must_use]
+    pub fn blank(&self) -> bool {
+        self.text.as_ref().is_some_and(|(text, _)| text.trim().is_empty())
+    }
 }
 
 /// Lists every piece of every page.
@@ -51,21 +61,21 @@ impl Walk<'_> {
                 FrameItem::Text(text) => {
                     let cap = text.font.metrics().cap_height.at(text.size);
                     let words = Some((text.text.to_string(), text.size.to_pt()));
-                    self.add(words, here, [Abs::zero(), -cap, text.width(), Abs::zero()]);
+                    self.add((words, false), here, [Abs::zero(), -cap, text.width(), Abs::zero()]);
                 }
                 FrameItem::Shape(shape, _) => {
                     let area = shape.geometry.bbox(None);
-                    self.add(None, here, [area.min.x, area.min.y, area.max.x, area.max.y]);
+                    self.add((None, false), here, [area.min.x, area.min.y, area.max.x, area.max.y]);
                 }
                 FrameItem::Image(_, size, _) => {
-                    self.add(None, here, [Abs::zero(), Abs::zero(), size.x, size.y]);
+                    self.add((None, true), here, [Abs::zero(), Abs::zero(), size.x, size.y]);
                 }
                 FrameItem::Link(..) | FrameItem::Tag(_) => {}
             }
         }
     }
 
-    fn add(&mut self, text: Option<(String, f64)>, here: Transform, local: [Abs; 4]) {
+    fn add(&mut self, (text, image): (Option<(String, f64)>, bool), here: Transform, local: [Abs; 4]) {
         let [left, top, right, bottom] = local;
         let corners = [(left, top), (right, top), (left, bottom), (right, bottom)]
             .map(|(x, y)| Point::new(x, y).transform(here));
@@ -75,6 +85,7 @@ impl Walk<'_> {
             page: self.page,
             page_size: self.page_size,
             text,
+            image,
             area: [least(|p| p.x), least(|p| p.y), most(|p| p.x), most(|p| p.y)],
             turned: !here.kx.is_zero() || !here.ky.is_zero(),
         });

@@ -146,6 +146,11 @@ label-takes-cabin-air = takes in cabin air
 label-other-step = the other step is here
 wanted-inside-reference = expected 0 % to 100 %
 wanted-above-low-stop = expected a window that starts above { $low }
+wanted-driver-of = expected a load of `{ $system }`
+wanted-pins = { $count ->
+    [one] expected one pin
+   *[other] expected { $count } pins
+}
 wanted-contacts = expected 1 to { $most } names
 wanted-code-length = expected { $count ->
     [one] a code of 1 digit, or 0
@@ -181,6 +186,9 @@ label-in-celsius = in °C this would be { $low } to { $high }
 label-in-fahrenheit = in °F this would be { $low } to { $high }
 label-needs-shop = this paper would carry the shop's name
 label-direction = the direction is stated here
+label-free-run = the current of the free run
+label-wire-system = the wire’s system
+label-contact-names = the names of the contacts
 label-battery = the battery is given here
 label-its-size = its size is given here
 label-window = the window
@@ -409,6 +417,7 @@ rule-gauge-class = { $size } is a gauge number, which has no class
 rule-wire-size = { $size } is no size of IEC 60228: no greatest resistance is known
 rule-wire-size-help = only the nominal resistance of solid copper is computed, ρ/A with 1/58 Ω mm²/m; a real wire has 3 to 15 % more. Road-vehicle sizes are in ISO 6722 and ISO 19642
 rule-conductors = a current cannot pass { $written } conductors one after the other
+rule-wire-system = the load `{ $driver }` belongs to the system `{ $system }`
 rule-wire-drop = the wire loses { $lost } at { $at }, more than its limit of { $limit }
 rule-wire-drop-help = check size, length and current against the source; the limit cannot be met by a good wire
 rule-reserved-name = `{ $id }` cannot be a file name on every disk
@@ -442,6 +451,12 @@ rule-contact-count = { $count ->
     [one] 1 contact
    *[other] { $count } contacts
 } on one actuator
+rule-contact-pins = { $count ->
+    [one] one pin for { $names } contacts
+   *[other] { $count } pins for { $names } contacts
+}
+rule-stall = a motor that takes { $held } when it is held, and { $free } running free
+rule-stall-help = a motor that is held takes several times the current of its free run: have the two changed places?
 rule-code-length = the code of position `{ $position }` is not for the contacts that are there
 rule-code-twice = positions `{ $first }` and `{ $second }` have one code
 rule-code-jump = from `{ $from }` to `{ $to }` { $count } contacts switch
@@ -512,6 +527,8 @@ fact-reference-pin = Reference pin
 fact-motor-pin = Pin of the motor
 fact-contact-pin = Contact pin
 fact-common-pin = Common pin of the contacts
+fact-contact-in-pin = Pin of the contact, feed
+fact-contact-out-pin = Pin of the contact, load
 fact-moves = Moves
 fact-track = Track of the potentiometer
 fact-track-ends = Resistance at each end of the track
@@ -530,6 +547,7 @@ fact-sweep-step = Largest step, of the travel
 fact-sweep-dead-band = Dead band, of the travel
 fact-sweep-hysteresis = Up against down, of the travel
 fact-free-run-current = Motor current, free run
+fact-stall-current = Motor current, held
 fact-plain-dc = Direct-current motor without electronics
 fact-recalibration = Learning the stops again
 fact-photocurrent = Photocurrent
@@ -599,6 +617,7 @@ fact-displacement = Displacement, points
 fact-polarity = Switched on
 fact-supply-drop = Supply drop, limit
 fact-ground-drop = Ground drop, limit
+fact-contact-drop = Contact drop, limit
 fact-control-pin = Control pin
 fact-feed-pin = Feed pin
 fact-coil-temperature = Coil temperature
@@ -624,7 +643,7 @@ fact-drop-limit = Drop, limit
 
 doc-sensor-card = Sensor card
 doc-test-sheet = Test sheet
-doc-revision-none = not issued
+doc-revision-none = DRAFT
 doc-applicability = { $system }: { $vehicles }
 doc-no-source = no source
 doc-not-given = NOT GIVEN
@@ -822,12 +841,31 @@ sheet-else-undecided = Undecided: within the printed ± of a limit. Repeat with 
 
 ## Cautions
 
-caution-signal = CAUTION
+caution-warning = WARNING
+caution-caution = CAUTION
+caution-notice = NOTICE
 caution-law = Local law, licence and the vehicle's own safety instructions come first. The refrigerant circuit stays closed.
-caution-card = Key off before mating or unmating. No ohms on a powered circuit, no test lamp on sensor wires. Do not probe airbag wiring. Keep off orange cables, belts, fans and hot parts.
-caution-wiring = Key off before mating or unmating. No ohms on a powered circuit. No test lamp on reference, sensor, airbag or bus wires; no piercing of insulation.
+caution-law-open = Local law, licence and the vehicle's own safety instructions come first.
+caution-law-card = Local law, licence and vehicle instructions come first. The refrigerant circuit stays closed.
+caution-law-card-open = Local law, licence and vehicle instructions come first.
+caution-dash = Airbag and belt-tensioner wiring is not probed, not ohmed, not unplugged; orange cables are out of bounds.
+caution-dash-card = Airbags, orange cables: hands off.
+caution-moving = Keep clear of belts, and of fans that start by themselves.
+caution-moving-card = Belts and fans start by themselves.
+caution-battery = Battery gas burns, acid eats: goggles on, no sparks, negative lead off first.
+caution-battery-card = Battery gas burns: no sparks.
+caution-refrigerant-card = Only licensed people open the refrigerant circuit.
+caution-running = Vehicle chocked, parking brake on, exhaust extracted.
+caution-running-card = Chock wheels, extract exhaust.
+caution-hot = Exhaust, coolant, discharge line and blower transistor burn the skin.
+caution-hot-card = Hot parts burn.
+caution-probing = No test lamp on reference, sensor, airbag or bus wires; no piercing.
+caution-probing-card = No test lamp, no piercing.
+caution-unplugging = Key off before mating or unmating.
+caution-unplugging-card = Key off to unplug.
+caution-ohms = No ohms on a powered circuit.
+caution-ohms-card = No ohms on a powered circuit.
 caution-around = Airbag and belt-tensioner wiring is not probed, not ohmed, not unplugged. Orange high-voltage cables are out of bounds. Keep clear of belts, hot parts, and fans that start by themselves. Vehicle chocked, exhaust extracted.
-
 caution-refrigerant = Refrigerant is under pressure, freezes skin and eyes, displaces air; some of it burns, R-744 runs at very high pressure. Only licensed people with recovery equipment connect gauges and open a circuit.
 caution-transducer = The transducer stays screwed in: it holds back refrigerant under pressure. Measure at its plug only.
 
@@ -848,6 +886,8 @@ run-warnings = { $warnings ->
 run-no-model = the set names no shop: add [shop] with `title` and `paper`
 run-specs-changed = the specs or templates were changed while they were being printed; print again
 run-cannot-read = cannot read `{ $path }`: { $reason }
+run-begun = A set begins in `{ $path }`. Write your own values over the examples, then: bayleaf check --specs { $path }
+run-not-empty = `{ $path }` is not empty; a new set needs a folder of its own
 run-no-templates = `{ $path }` holds no template (*.typ)
 run-strange-template = `{ $path }` takes the place of no built-in template; it is used only where another one imports it
 run-cannot-write = cannot write to `{ $path }`: { $reason }
@@ -914,6 +954,7 @@ run-checked = no errors: { $documents ->
 paper-applies = applies to
 paper-place = place
 paper-draft = DRAFT
+paper-code = Code
 paper-page = page
 paper-of = of
 paper-uncontrolled = uncontrolled when copied
@@ -1376,6 +1417,7 @@ table-formula-light-pull-up = V = Vref − I R, not below 0 V: more light, fewer
 table-formula-light-load = V = I R, not above Vref: more light, more volts (Ohm’s law); I = photocurrent × irradiance/rated irradiance (linear photodiode, common practice, no source). Limits: every corner, with the dark current from none to its greatest.
 table-formula-transducer = V/Vref on the straight line through the two points (arithmetic). Limits: ± accuracy × span of V/Vref; the reference’s tolerance is only in the volts. 1 psi = 6.894757 kPa, 1 bar = 100 kPa (definitions of the units).
 table-note-moves = Moves: { $what }.
+table-note-no-position = It reports no position: there is no reading of it to compute.
 table-note-ends = 0 %: { $low }. 100 %: { $high }.
 table-note-no-nominal = The stops are given as windows, without nominal values.
 table-note-end-to-end = End to end, unmated: { $low } Ω to { $high } Ω, rounded inward.
@@ -1398,3 +1440,57 @@ run-judge-high-voltage = STOP: more than 60 V DC is high voltage; it is out of s
 run-judge-too-many-ohms = no workshop meter shows so many ohms; write OL for an open line
 run-instrument-twice = `{ $id }` is a second instrument of its kind; name one multimeter and one thermometer
 run-judge-no-sensor = `{ $id }` is no temperature sensor, and only their readings are judged so far; `bayleaf faults { $id }` lists what its faults read
+
+## Importing a table
+
+import-how = From { $file }: { $rows ->
+    [one] one row
+   *[other] { $rows } rows
+}, cells apart by { $separator }, { $decimal }.
+import-semicolon = semicolons
+import-tab = tabs
+import-bar = bars
+import-comma = commas
+import-decimal-point = decimal point
+import-decimal-comma = decimal comma
+import-title = Above the heads: { $title }
+import-column = Column { $number } "{ $head }": { $used }, { $unit }
+import-temperature = temperature
+import-low = least resistance
+import-nominal = nominal resistance
+import-high = greatest resistance
+import-left-out = left out
+import-empty = empty
+import-skipped = { $lines ->
+    [one] One line holds no point and was left out.
+   *[other] { $lines } lines hold no point and were left out.
+}
+import-no-cells = the file has no columns
+import-cells-help = cells are apart by semicolons, tabs, bars or commas, a row to a line
+import-no-rows = no line holds two numbers
+import-rows-help = a row is a temperature and its resistance; a quote that is never closed hides all lines behind it
+import-no-temperature = no column is known as a temperature
+import-temperature-help = name its unit in the head, such as `t (°C)`, or give it with --temperature
+import-no-resistance = the columns are not one resistance, nor minimum, nominal and maximum
+import-resistance-help = heads such as `R (kΩ)`, or `min kΩ`, `nom kΩ`, `max kΩ`; give a unit that the file lacks with --resistance, take other columns of ohms out
+import-two-units = resistances in { $one } and in { $two }
+import-unit-of-curve = a curve's resistances are in Ω or kΩ, these are in { $unit }
+import-units-help = bring all of them to one unit, Ω or kΩ, and one temperature scale
+import-either = `{ $cell }` may be thousands or decimals
+import-either-help = say which with --decimal comma or --decimal point
+import-mixed = `{ $cell }` has a decimal comma, other numbers a decimal point
+import-mixed-help = bring all of them to one, or say which one with --decimal
+import-no-point = this line has no temperature with its resistance
+import-no-number = `{ $cell }` is no number that can be read
+import-number-help = thousands are apart by the other mark, by spaces or by apostrophes, in threes
+import-other-unit = `{ $cell }` is not in { $unit } as its column is
+label-left-out = left out
+label-decimal-comma = a decimal comma
+label-decimal-point = a decimal point
+wanted-cells = expected cells of numbers
+wanted-temperature-column = expected a column in °C, °F or K
+wanted-resistance-columns = expected one column in Ω or kΩ, or three
+wanted-one-unit = expected the same unit in every row
+wanted-curve-unit = expected Ω or kΩ
+wanted-decimal-told = either can be meant
+wanted-plain-number = expected a number

@@ -1,17 +1,19 @@
 //! Composes, typesets and writes documents one after another in this process.
 
-use std::fs::{self, Permissions};
-use std::io::{self, Write};
-use std::path::{Path, PathBuf};
+use std::fs;
+use std::io;
+use std::path::PathBuf;
 use std::time::Instant;
 
 use serde::{Deserialize, Serialize};
 
+use crate::cli::args::{PaperFormat, Print};
 use crate::cli::outcome::{Outcome, say};
 use crate::cli::templates::Templates;
+use crate::cli::whole;
 use crate::diag::reason;
-use crate::document::{self, Context, Listed};
-use crate::typeset::{Job, Typesetter};
+use crate::document::{self, Context, Document, Listed};
+use crate::typeset::{Failure, Picture, Typesetter};
 
 /// What a process says about one document; workers send it to their parent as
 /// a line of JSON.
@@ -32,20 +34,23 @@ pub(super) struct Report {
 pub(super) struct Batch<'a> {
     context: Context<'a>,
     out: PathBuf,
+    form: PaperFormat,
+    ppi: f64,
     typesetter: Typesetter,
 }
 
 impl<'a> Batch<'a> {
     /// Makes the output folder and sees that a file can be written there.
-    pub(super) fn new(context: Context<'a>, out: &Path, templates: &Templates) -> io::Result<Self> {
+    pub(super) fn new(context: Context<'a>, arguments: &Print, templates: &Templates) -> io::Result<Self> {
+        let out = &arguments.out;
         fs::create_dir_all(out)?;
-        drop(temporary(out)?);
+        drop(whole::temporary(out)?);
         // One thread each: processes share the work, and a pool of several
         // threads would keep many layouts in memory at once.
         let pool = rayon::ThreadPoolBuilder::new().num_threads(1).use_current_thread();
         pool.build_global().map_err(io::Error::other)?;
         let typesetter = templates.typesetter(context.words);
-        Ok(Self { context, out: out.to_owned(), typesetter })
+        Ok(Self { context, out: out.clone(), form: arguments.format, ppi: arguments.ppi, typesetter })
     }
 
     /// Prints documents as a worker, a line of JSON each.
@@ -68,19 +73,12 @@ impl<'a> Batch<'a> {
             report.failure = Some(listed.spec.clone());
             return report;
         };
-        let job = Job {
-            id: &document.id,
-            template: document.template,
-            data: &document.data,
-            pages: document.pages,
-            date: self.context.date,
-        };
-        match self.typesetter.pdf(job) {
-            Ok(printed) => {
-                report.pages = printed.pages;
+        match self.files(&document) {
+            Ok((pages, files)) => {
+                report.pages = pages;
                 report.expected = document.pages;
-                let path = self.out.join(listed.file_name());
-                report.failure = self.write(&path, &printed.pdf).err().map(|error| reason(&error));
+                let mut written = files.iter().map(|(name, bytes)| whole::write(&self.out, name, bytes));
+                report.failure = written.find_map(Result::err).map(|error| reason(&error));
             }
             Err(failure) => report.failure = Some(failure.to_string()),
         }
@@ -90,24 +88,21 @@ impl<'a> Batch<'a> {
         report
     }
 
-    /// Writes a file whole or not at all: to the side, then renamed.
-    fn write(&self, path: &Path, bytes: &[u8]) -> io::Result<()> {
-        let mut file = temporary(&self.out)?;
-        file.write_all(bytes)?;
-        file.persist(path).map_err(|error| error.error)?;
-        Ok(())
+    /// The document's files by name, and how many pages it has.
+    fn files(&self, document: &Document) -> Result<(usize, Vec<(String, Vec<u8>)>), Failure> {
+        let job = super::job(document, self.context.date);
+        let picture = match self.form {
+            PaperFormat::Pdf => {
+                let printed = self.typesetter.pdf(job)?;
+                return Ok((printed.pages, vec![(format!("{}.pdf", document.id), printed.pdf)]));
+            }
+            PaperFormat::Png => Picture::Png { ppi: self.ppi },
+            PaperFormat::Svg => Picture::Svg,
+        };
+        let end = if picture == Picture::Svg { "svg" } else { "png" };
+        let pictures = self.typesetter.pictures(job, picture)?;
+        let named =
+            |(index, bytes): (usize, Vec<u8>)| (format!("{}-{}.{end}", document.id, index + 1), bytes);
+        Ok((pictures.len(), pictures.into_iter().enumerate().map(named).collect()))
     }
-}
-
-/// A file beside the real ones that vanishes if it is not renamed.
-fn temporary(folder: &Path) -> io::Result<tempfile::NamedTempFile> {
-    let mut builder = tempfile::Builder::new();
-    builder.prefix(".bayleaf-").suffix(".part");
-    #[cfg(unix)]
-    {
-        use std::os::unix::fs::PermissionsExt;
-        // As any new file: the user's mask decides, not the library's privacy.
-        builder.permissions(Permissions::from_mode(0o666));
-    }
-    builder.tempfile_in(folder)
 }

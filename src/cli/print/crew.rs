@@ -6,6 +6,7 @@ use std::sync::mpsc::{Receiver, channel};
 use std::thread;
 
 use chrono::NaiveDate;
+use clap::ValueEnum;
 
 use super::batch::Report;
 use crate::cli::args::Print;
@@ -52,6 +53,9 @@ fn command(arguments: &Print, date: NaiveDate, digest: &str) -> io::Result<Comma
     command.arg(format!("--shard={}/{}", shard.index + 1, shard.of));
     if let Some(specs) = &arguments.specs.specs {
         command.arg("--specs").arg(specs);
+    }
+    if let Some(format) = arguments.format.to_possible_value() {
+        command.arg(format!("--format={}", format.get_name())).arg(format!("--ppi={}", arguments.ppi));
     }
     if let Some(templates) = &arguments.templates {
         command.arg("--templates").arg(templates);

@@ -70,7 +70,7 @@ pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Resul
 
 fn coil(driver: &Driver) -> Option<&Coil> {
     match &driver.load {
-        Load::Coil(coil) | Load::Solenoid(coil, _) => Some(coil),
+        Load::Coil(coil, _) | Load::Solenoid(coil, _) => Some(coil),
         Load::Blower(_) => None,
     }
 }

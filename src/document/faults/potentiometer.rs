@@ -51,7 +51,7 @@ pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Resul
         blocks: positions.iter().map(|at| pot.block(*at)).collect(),
     };
     let read = |pin: &&RolePin| matches!(pin.role, Role::Signal | Role::Reference | Role::Return);
-    let pins = actuator.pins.iter().filter(read).flat_map(|pin| pin.pin.facts());
+    let pins = actuator.unit_pins().filter(read).flat_map(|pin| pin.pin.facts());
     Ok(Table {
         title: actuator.title.clone(),
         notes: pot.notes(actuator, &kit, &positions),

@@ -9,7 +9,7 @@ mod strip;
 
 use serde::Serialize;
 
-use super::caution::{self, Cautions};
+use super::caution::{self, Cautions, Room};
 use super::ends::{self, End};
 use super::figures;
 use super::furniture::{Furniture, Kind};
@@ -97,7 +97,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         readings: advice::readings(words, &readings),
         next: advice::next(words, &readings),
         points: sensor.points.as_ref().map(|points| point_table(words, points)),
-        cautions: caution::on_a_card(words),
+        cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
     // Front and back, unless the strip runs on or the source's own table is long.
     let pages = if strip::fits_a_side(card, sensor) { 2 } else { 0 };

@@ -37,7 +37,7 @@ pub(super) fn of_actuator(model: &Model, words: &Words, id: &str, ask: &Ask<'_>)
         inputs: actuator
             .facts
             .iter()
-            .chain(actuator.pins.iter().flat_map(|pin| pin.pin.facts()))
+            .chain(actuator.pins().flat_map(|pin| pin.pin.facts()))
             .cloned()
             .collect(),
     })
@@ -155,7 +155,9 @@ fn notes(actuator: &Actuator) -> Vec<Message> {
             .with("low", figure(total.low.ohms(), decimals, Rounding::Up))
             .with("high", figure(total.high.ohms(), decimals, Rounding::Down))
     });
-    [moves, meter, ends, no_nominal, total].into_iter().flatten().collect()
+    let reports = has_volts(actuator) || has_contacts(actuator);
+    let silent = (!reports).then(|| Message::new("table-note-no-position"));
+    [moves, meter, ends, no_nominal, total, silent].into_iter().flatten().collect()
 }
 
 fn formulas(actuator: &Actuator) -> Vec<Message> {

@@ -13,7 +13,7 @@ const USUAL_STEP: TemperatureDifference = TemperatureDifference::from_kelvins(10
 /// A driver and its coil, where it has one.
 pub(super) fn coil(driver: &Driver) -> Option<&Coil> {
     match &driver.load {
-        Load::Coil(coil) | Load::Solenoid(coil, _) => Some(coil),
+        Load::Coil(coil, _) | Load::Solenoid(coil, _) => Some(coil),
         Load::Blower(_) => None,
     }
 }

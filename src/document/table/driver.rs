@@ -8,7 +8,7 @@ use crate::words::{Message, Words};
 pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Result<Table, Message> {
     let driver = model.drivers.get(id).ok_or_else(|| Message::new("run-no-such-table").with("id", id))?;
     match &driver.load {
-        Load::Coil(_) => coil::of(model, words, id, ask),
+        Load::Coil(..) => coil::of(model, words, id, ask),
         Load::Solenoid(coil, solenoid) => solenoid::of(words, (driver, coil, solenoid), ask),
         Load::Blower(blower) => blower::of(words, (driver, blower), ask),
     }

@@ -1,7 +1,7 @@
 //! A solenoid's mean current, and what it does, over the duty.
 
 use super::{Ask, Cell, Column, Show, Table};
-use crate::document::figures::celsius;
+use crate::document::figures::{celsius, trimmed};
 use crate::model::{Coil, Driver, Solenoid};
 use crate::physics::copper::DOMAIN;
 use crate::physics::solenoid::{self, Conduction, ControlCurve, Direction, Running, Spread, Supply};
@@ -217,7 +217,7 @@ impl Bench<'_> {
         Some(
             Message::new("table-note-ceiling")
                 .with("battery", battery)
-                .with("drop", drop)
+                .with("drop", format!("{} V", trimmed(drop.volts())))
                 .with("least", ohmic(ohms.low))
                 .with("most", amperes(ohms.low)?)
                 .with("greatest", ohmic(ohms.high))

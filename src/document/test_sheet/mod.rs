@@ -8,7 +8,7 @@ mod state;
 
 use serde::Serialize;
 
-use super::caution::{self, Cautions};
+use super::caution::{self, Cautions, Room};
 use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, Paperwork, finish};
@@ -106,7 +106,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         meanings,
         else_lines: else_lines(&model.shop, sheet).into_iter().map(|id| words.word(id)).collect(),
         sign_off: SIGN_OFF.map(|id| Label { label: words.word(id) }).into(),
-        cautions: caution::on_a_sheet(words),
+        cautions: caution::of(words, caution::AROUND, Room::Sheet),
         remarks: true,
     };
     Some(finish(listed, (TEMPLATE, 0), data, marks))

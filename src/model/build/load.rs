@@ -1,20 +1,21 @@
 //! Links drivers and wires, and collects the values behind their figures.
 
-use super::super::driver::{Blower, Coil, Driver, Load, Solenoid, Step};
+use super::super::driver::{Blower, Coil, Driver, Limits, Load, Solenoid, Step, Switched};
 use super::super::fact::Fact;
 use super::super::load::{conductors, control, greatest, motor};
 use super::super::wire::Wire;
-use super::text;
+use super::{ends, text};
 use crate::physics::coil::RatedCoil;
 use crate::physics::wire::{Run, nominal_per_metre};
 use crate::quantity::WireSize;
-use crate::spec::{self, BlowerControl, DriverKind, Sourced};
+use crate::spec::{self, BlowerControl, DriverKind, Set, Sourced};
 
 /// A checked driver; `None` where the rules or the reader have said why.
-pub(super) fn build_driver(id: &str, driver: &spec::Driver) -> Option<Driver> {
+pub(super) fn build_driver(set: &Set, id: &str, driver: &spec::Driver) -> Option<Driver> {
     let drive = driver.drive.as_ref();
     let load = match driver.kind.as_ref()?.value {
-        DriverKind::Clutch | DriverKind::Relay => Load::Coil(coil(driver.coil.as_ref()?)?),
+        DriverKind::Clutch => Load::Coil(coil(driver.coil.as_ref()?)?, Switched::Clutch),
+        DriverKind::Relay => Load::Coil(coil(driver.coil.as_ref()?)?, Switched::Relay),
         DriverKind::Solenoid => Load::Solenoid(coil(driver.coil.as_ref()?)?, solenoid(driver)?),
         DriverKind::Blower => Load::Blower(blower(driver.blower.as_ref()?)),
     };
@@ -25,10 +26,22 @@ pub(super) fn build_driver(id: &str, driver: &spec::Driver) -> Option<Driver> {
         polarity: value(&driver.polarity),
         battery: drive.and_then(|drive| value(&drive.battery)),
         nominal: drive.and_then(|drive| value(&drive.nominal)),
+        location: driver.location.as_ref().map(|location| location.value.clone()),
+        limits: driver.limits.as_ref().map_or_else(Limits::default, limits),
+        own_ends: ends::of(set, &format!("driver.{id}"), &driver.pins),
+        unit_ends: ends::of(set, &format!("driver.{id}"), &driver.unit_pins),
         load,
         next: driver.next.iter().flatten().map(|step| step.value.clone()).collect(),
         facts: facts(id, driver),
     })
+}
+
+fn limits(written: &spec::Limits) -> Limits {
+    Limits {
+        supply: value(&written.supply_drop),
+        ground: value(&written.ground_drop),
+        contact: value(&written.contact_drop),
+    }
 }
 
 /// A checked wire.
@@ -39,6 +52,7 @@ pub(super) fn build_wire(id: &str, wire: &spec::Wire) -> Option<Wire> {
         id: id.to_owned(),
         title: text(&wire.title)?,
         system: text(&wire.system)?,
+        driver: text(&wire.driver),
         size,
         nominal: nominal_per_metre(size).ok()?,
         greatest: greatest(wire),
@@ -72,6 +86,7 @@ fn solenoid(driver: &spec::Driver) -> Option<Solenoid> {
     Some(Solenoid {
         switch_drop: drive.and_then(|drive| value(&drive.switch_drop)),
         diode_drop: drive.and_then(|drive| value(&drive.diode_drop)),
+        frequency: drive.and_then(|drive| value(&drive.frequency)),
         timing: drive.and_then(|drive| value(&drive.inductance).zip(value(&drive.frequency))),
         steps: drive.and_then(|drive| drive.steps.as_ref()).map(of),
         control: curve,
@@ -124,17 +139,12 @@ fn facts(id: &str, driver: &spec::Driver) -> Vec<Fact> {
     if let Some(limits) = &driver.limits {
         facts.add("limits.supply_drop", "fact-supply-drop", limits.supply_drop.as_ref());
         facts.add("limits.ground_drop", "fact-ground-drop", limits.ground_drop.as_ref());
-    }
-    if let Some(pins) = &driver.pins {
-        for (part, label, pin) in [
-            ("pins.control", "fact-control-pin", &pins.control),
-            ("pins.feed", "fact-feed-pin", &pins.feed),
-            ("pins.ground", "fact-ground-pin", &pins.ground),
-        ] {
-            if pin.is_some() {
-                facts.add(part, label, pin.as_ref());
-            }
+        if kind == Some(DriverKind::Relay) {
+            facts.add("limits.contact_drop", "fact-contact-drop", limits.contact_drop.as_ref());
         }
+    }
+    for pin in driver.pins.iter().chain(&driver.unit_pins) {
+        facts.add(&pin.key, pin.role.word(), Some(&pin.pin));
     }
     facts.list
 }

@@ -138,6 +138,8 @@ pub(super) fn actuator(
     let motor = written.motor.as_ref();
     list.wanted("motor.current", "fact-free-run-current", motor.and_then(|motor| motor.current.as_ref()));
     list.wanted("motor.plain_dc", "fact-plain-dc", motor.and_then(|motor| motor.plain_dc.as_ref()));
+    list.given("motor.stall", "fact-stall-current", motor.and_then(|motor| motor.stall.as_ref()));
+    list.wanted("location", "fact-location", written.location.as_ref());
     list.wanted("recalibration", "fact-recalibration", written.recalibration.as_ref());
     list.facts
 }

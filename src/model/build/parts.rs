@@ -5,7 +5,7 @@ use super::super::fact::Fact;
 use super::super::light::Light;
 use super::super::pins::RolePin;
 use super::super::transducer::Transducer;
-use super::{convert, part_facts, pin_use, text};
+use super::{convert, ends, part_facts, pin_use, text};
 use crate::quantity::{Toleranced, Voltage};
 use crate::spec::{self, Set, Sourced};
 
@@ -23,7 +23,7 @@ fn steps(next: &Option<Vec<spec::At<String>>>) -> Vec<String> {
 }
 
 /// The pins of a part whose table is `key`.
-fn pins(set: &Set, key: &str, pins: &[spec::RolePin]) -> Vec<RolePin> {
+pub(super) fn pins(set: &Set, key: &str, pins: &[spec::RolePin]) -> Vec<RolePin> {
     let pin = |pin: &spec::RolePin| {
         let fact = Fact::new(format!("{key}.{}", pin.key), pin.role.word(), Some(&pin.pin));
         Some(RolePin { role: pin.role, pin: pin_use(set, &Some(pin.pin.clone()), fact)? })
@@ -49,6 +49,7 @@ pub(super) fn actuator(set: &Set, id: &str, written: &spec::Actuator) -> Option<
     Some(Actuator {
         id: id.to_owned(),
         title: text(&written.title)?,
+        location: value(&written.location),
         moves: value(&written.moves),
         reference: own.or(inherited).map(|reference| reference.value),
         feedback: written.feedback.as_ref().and_then(|f| convert::feedback(f, inherited)),
@@ -60,10 +61,12 @@ pub(super) fn actuator(set: &Set, id: &str, written: &spec::Actuator) -> Option<
             hysteresis: sweep.and_then(|sweep| value(&sweep.hysteresis)),
         },
         motor_current: motor.and_then(|motor| value(&motor.current)),
+        stall_current: motor.and_then(|motor| value(&motor.stall)),
         plain_dc: motor.and_then(|motor| value(&motor.plain_dc)),
         contacts,
         ladder: written.ladder.as_ref().and_then(|ladder| position_ladder(ladder, inherited)),
-        pins: pins(set, &format!("actuator.{id}"), &written.pins),
+        unit_ends: ends::of(set, &format!("actuator.{id}"), &written.pins),
+        own_ends: ends::of(set, &format!("actuator.{id}"), &written.component_pins),
         recalibration: value(&written.recalibration),
         next: steps(&written.next),
         facts: part_facts::actuator(id, &system, written, inherited),

@@ -1,0 +1,68 @@
+//! `bayleaf new`: a folder with a small set to begin with.
+
+use std::fs;
+use std::io::{self, Write};
+use std::path::{Path, PathBuf};
+
+use super::args::New;
+use super::outcome::{Outcome, fail, say};
+use crate::diag::reason;
+use crate::spec::SCAFFOLD;
+use crate::words::{Message, Words};
+
+/// Runs the command.
+pub(super) fn run(arguments: &New) -> Outcome {
+    let words = Words::english();
+    let folder = &arguments.folder;
+    match begin(folder) {
+        Ok(files) => {
+            let message = Message::new("run-begun").with("path", folder.display());
+            let told =
+                files.iter().try_for_each(|file| say(file.display())).and_then(|()| say(words.say(&message)));
+            Outcome::of_output(&words, told)
+        }
+        Err(Refused::NotEmpty) => fail(&words, &Message::new("run-not-empty").with("path", folder.display())),
+        Err(Refused::Disk(error)) => {
+            let message = Message::new("run-cannot-write").with("path", folder.display());
+            fail(&words, &message.with("reason", reason(&error)))
+        }
+    }
+}
+
+/// Why there is no new set.
+enum Refused {
+    /// Something stands there that could be overwritten, or would be read as part of the set.
+    NotEmpty,
+    Disk(io::Error),
+}
+
+impl From<io::Error> for Refused {
+    fn from(error: io::Error) -> Self {
+        Self::Disk(error)
+    }
+}
+
+/// Writes every file; takes back what was written if one cannot be.
+fn begin(folder: &Path) -> Result<Vec<PathBuf>, Refused> {
+    let is_new = !folder.try_exists()?;
+    if !is_new && fs::read_dir(folder)?.next().is_some() {
+        return Err(Refused::NotEmpty);
+    }
+    fs::create_dir_all(folder)?;
+    let mut written = Vec::new();
+    for (name, text) in SCAFFOLD {
+        let path = folder.join(name);
+        let made = fs::File::create_new(&path).and_then(|mut file| {
+            written.push(path);
+            file.write_all(text.as_bytes())
+        });
+        if let Err(error) = made {
+            written.iter().for_each(|path| drop(fs::remove_file(path)));
+            if is_new {
+                drop(fs::remove_dir(folder));
+            }
+            return Err(error.into());
+        }
+    }
+    Ok(written)
+}

@@ -1,0 +1,45 @@
+//! `bayleaf preview`: one document as one picture.
+
+use std::path::{Path, PathBuf};
+
+use chrono::Local;
+
+use super::args::Preview;
+use super::load::{Loaded, answer};
+use super::outcome::{Outcome, say};
+use super::templates::Templates;
+use super::{print, whole};
+use crate::diag::reason;
+use crate::document::{self, Context};
+use crate::words::{Message, Words};
+
+/// Runs the command.
+pub(super) fn run(arguments: &Preview) -> Outcome {
+    answer(arguments.specs.specs.as_deref(), |loaded, words| draw(arguments, loaded, words))
+}
+
+fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, Message> {
+    let id = arguments.id.as_str();
+    let all = document::list(&loaded.model);
+    let listed =
+        all.iter().find(|listed| listed.id == id).ok_or_else(|| print::no_such_document(loaded, &all, id))?;
+    let templates = Templates::load(arguments.templates.as_deref())?;
+    let date = arguments.date.unwrap_or_else(|| Local::now().date_naive());
+    let context = Context { model: &loaded.model, words, date, bay: arguments.at };
+    let failed = |why: String| Message::new("run-cannot-print").with("id", id).with("reason", why);
+    let document = document::compose(context, listed).ok_or_else(|| failed(listed.spec.clone()))?;
+    let typesetter = templates.typesetter(words);
+    let picture = typesetter
+        .preview(print::job(&document, date), arguments.ppi)
+        .map_err(|failure| failed(failure.messages.join("; ")))?;
+    let path = arguments.out.clone().unwrap_or_else(|| PathBuf::from(format!("{id}.png")));
+    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
+    let written = path
+        .file_name()
+        .ok_or_else(|| std::io::Error::from(std::io::ErrorKind::InvalidFilename))
+        .and_then(|name| whole::write(folder, &name.to_string_lossy(), &picture));
+    written.map_err(|error| {
+        Message::new("run-cannot-write").with("path", path.display()).with("reason", reason(&error))
+    })?;
+    Ok(Outcome::of_output(words, say(path.display())))
+}

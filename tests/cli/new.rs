@@ -1,0 +1,39 @@
+//! `bayleaf new`: a set that is valid as it stands, and nothing overwritten.
+
+use std::fs;
+
+use crate::{bayleaf, errors, folder, must_contain, said, write};
+
+#[test]
+fn a_new_set_has_no_finding_and_prints() {
+    let folder = folder();
+    let output = bayleaf(folder.path(), &["new", "specs"]);
+    assert_eq!(output.status.code(), Some(0), "{}", errors(&output));
+    must_contain(&said(&output), "bayleaf check --specs specs");
+    let output = bayleaf(folder.path(), &["check"]);
+    assert_eq!(output.status.code(), Some(0), "{}", errors(&output));
+    assert_eq!(errors(&output), "");
+    must_contain(&said(&output), "0 values NOT GIVEN");
+    let output = bayleaf(folder.path(), &["print", "--at", "31 °C"]);
+    assert_eq!(output.status.code(), Some(0), "{}", errors(&output));
+    for name in ["CABIN.pdf", "SENSORS.V1.pdf"] {
+        assert!(folder.path().join("out").join(name).exists(), "{name} was not printed");
+    }
+}
+
+#[test]
+fn a_folder_with_something_in_it_is_left_alone() {
+    let folder = folder();
+    write(folder.path(), "specs/notes.txt", "ours");
+    let output = bayleaf(folder.path(), &["new", "specs"]);
+    assert_eq!(output.status.code(), Some(2));
+    must_contain(&errors(&output), "`specs` is not empty");
+    let entries = fs::read_dir(folder.path().join("specs")).expect("it is there").count();
+    assert_eq!(entries, 1);
+    write(folder.path(), "file", "");
+    let output = bayleaf(folder.path(), &["new", "file"]);
+    assert_eq!(output.status.code(), Some(2));
+    must_contain(&errors(&output), "cannot write to `file`");
+    fs::create_dir(folder.path().join("empty")).expect("a folder can be made");
+    assert!(bayleaf(folder.path(), &["new", "empty"]).status.success());
+}
