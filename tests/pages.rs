@@ -2,13 +2,15 @@
 
 #[path = "pages/codes.rs"]
 mod codes;
+#[path = "pages/legibility.rs"]
+mod legibility;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/specs.rs"]
 mod specs;
 
 use bayleaf::diag::Findings;
-use bayleaf::document::{self, Context, Document};
+use bayleaf::document::{self, Context, Distance, Document, Reading};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::Temperature;
 use bayleaf::rules;
@@ -26,6 +28,9 @@ const LEAST_POINTS: f64 = 7.0;
 
 /// The figures of the strip table are read at arm's length.
 const LEAST_STRIP_POINTS: f64 = 9.0;
+
+/// A page that marks no parts.
+const READ: Reading = Reading { rest: Distance::Hand, parts: &[] };
 
 fn demo() -> Model {
     built(&spec::demo())
@@ -61,6 +66,7 @@ fn job(document: &Document) -> Job<'_> {
         template: document.template,
         data: &document.data,
         pages: document.pages,
+        reading: document.reading,
         date: date(),
     }
 }
@@ -149,9 +155,10 @@ fn a_character_without_a_glyph_is_a_failure() {
 fn a_template_that_warns_is_a_failure() {
     let templates = [("page.typ", "#set document(title: \"x\")\n#set text(font: \"No Such Font\")\nx")];
     let typesetter = Typesetter::with_templates(&templates, "{}");
-    let job = Job { id: "X", template: "page.typ", data: b"{}", pages: 0, date: date() };
+    let job = Job { id: "X", template: "page.typ", data: b"{}", pages: 0, reading: READ, date: date() };
     let failure = typesetter.pdf(job).expect_err("an unknown font is only a warning to the library");
-    assert!(failure.to_string().contains("page.typ:2"), "{failure}");
+    let said = failure.said(&Words::english());
+    assert!(said.contains("page.typ:2"), "{said}");
 }
 
 #[test]

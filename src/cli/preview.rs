@@ -31,7 +31,7 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
     let typesetter = templates.typesetter(words);
     let picture = typesetter
         .preview(print::job(&document, date), arguments.ppi)
-        .map_err(|failure| failed(failure.messages.join("; ")))?;
+        .map_err(|failure| failed(failure.said(words)))?;
     let path = arguments.out.clone().unwrap_or_else(|| PathBuf::from(format!("{id}.png")));
     let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
     let written = path

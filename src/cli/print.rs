@@ -128,7 +128,14 @@ fn select(loaded: &Loaded, arguments: &Print) -> Result<Vec<Listed>, Message> {
 
 /// What the typesetter is told of a document.
 pub(super) fn job(document: &Document, date: NaiveDate) -> Job<'_> {
-    Job { id: &document.id, template: document.template, data: &document.data, pages: document.pages, date }
+    Job {
+        id: &document.id,
+        template: document.template,
+        data: &document.data,
+        pages: document.pages,
+        reading: document.reading,
+        date,
+    }
 }
 
 /// Says that no document has this name, and which one has the nearest.

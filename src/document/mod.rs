@@ -8,6 +8,7 @@
 pub mod bench;
 mod caution;
 mod code;
+mod distance;
 mod ends;
 mod expectation;
 pub mod faults;
@@ -30,6 +31,7 @@ mod tie;
 use chrono::NaiveDate;
 use serde::Serialize;
 
+pub use distance::{ASKED_FOR, Distance, Reading};
 pub use list::{Listed, Paperwork, list};
 
 use crate::model::Model;
@@ -65,6 +67,8 @@ pub struct Document {
     /// How many pages it will have, where that is known; 0 where they have to
     /// be counted.
     pub pages: usize,
+    /// From where it is read.
+    pub reading: Reading,
     /// Spec keys of the values it shows without a source.
     pub no_source: Vec<String>,
     /// Spec keys of the values that are missing.
@@ -102,5 +106,13 @@ fn finish(
     furniture.fingerprint = fingerprint;
     let (no_source, not_given) = marks.counted();
     let data = tie::tie(&serde_json::to_string(&data).expect(PLAIN)).into_bytes();
-    Document { id: listed.id.clone(), template, data, pages, no_source, not_given }
+    Document {
+        id: listed.id.clone(),
+        template,
+        data,
+        pages,
+        reading: distance::of(&listed.paperwork),
+        no_source,
+        not_given,
+    }
 }

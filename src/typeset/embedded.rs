@@ -15,6 +15,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/figures.typ"),
     template!("parts/furniture.typ"),
     template!("parts/lists.typ"),
+    template!("parts/part.typ"),
     template!("parts/pins.typ"),
     template!("parts/plot.typ"),
     template!("parts/side2.typ"),

@@ -9,11 +9,10 @@
 
 mod embedded;
 mod fonts;
+mod legible;
 mod picture;
 mod pieces;
 mod world;
-
-use std::fmt;
 
 use chrono::{Datelike, NaiveDate};
 use typst::diag::{SourceDiagnostic, Warned};
@@ -21,6 +20,8 @@ use typst::foundations::{Datetime, Smart};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
+use crate::document::Reading;
+use crate::words::{Message, Words};
 pub use embedded::TEMPLATES;
 pub use picture::Picture;
 pub use pieces::Piece;
@@ -50,6 +51,8 @@ pub struct Job<'a> {
     /// takes a second layout. A number that turns out wrong costs that second
     /// layout and nothing else.
     pub pages: usize,
+    /// From where it is read: what is too small for that is refused.
+    pub reading: Reading,
     /// The date of issue, the only date the PDF carries.
     pub date: NaiveDate,
 }
@@ -68,17 +71,18 @@ pub struct Printed {
 pub struct Failure {
     /// The document's id.
     pub id: String,
-    /// What the typesetting library said, one line each, with file and line.
-    pub messages: Vec<String>,
+    /// What the typesetting library said, each with file and line, or what cannot be read.
+    pub messages: Vec<Message>,
 }
 
-impl fmt::Display for Failure {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}: {}", self.id, self.messages.join("; "))
+impl Failure {
+    /// Why, in words and on one line.
+    #[must_use]
+    pub fn said(&self, words: &Words) -> String {
+        let messages: Vec<String> = self.messages.iter().map(|message| words.say(message)).collect();
+        messages.join("; ")
     }
 }
-
-impl std::error::Error for Failure {}
 
 impl Typesetter {
     /// Prepares fonts and templates; `words` is the table of fixed words as JSON.
@@ -115,7 +119,8 @@ impl Typesetter {
     /// As [`pdf`](Self::pdf); also where a character has no glyph, which the standards
     /// of a PDF refuse by themselves.
     pub fn pictures(&self, job: Job<'_>, form: Picture) -> Result<Vec<Vec<u8>>, Failure> {
-        self.made(job, |_, document| picture::of(document, form)).map(|(pictures, _)| pictures)
+        self.made(job, |_, document| picture::of(document, form).map_err(library))
+            .map(|(pictures, _)| pictures)
     }
 
     /// All pages of one document below one another in one PNG.
@@ -123,19 +128,22 @@ impl Typesetter {
     /// # Errors
     /// As [`pictures`](Self::pictures).
     pub fn preview(&self, job: Job<'_>, ppi: f64) -> Result<Vec<u8>, Failure> {
-        self.made(job, |_, document| picture::preview(document, ppi)).map(|(picture, _)| picture)
+        self.made(job, |_, document| picture::preview(document, ppi).map_err(library))
+            .map(|(picture, _)| picture)
     }
 
     /// Lays one document out and makes something of it; how many pages it has.
     fn made<T>(
         &self,
         job: Job<'_>,
-        make: impl Fn(&World<'_>, &PagedDocument) -> Result<T, Vec<String>>,
+        make: impl Fn(&World<'_>, &PagedDocument) -> Result<T, Vec<Message>>,
     ) -> Result<(T, usize), Failure> {
         let once = |pages| {
             let world = World::new(&self.base, job.template, job.data, pages);
-            let made =
-                layout(&world).and_then(|document| Ok((make(&world, &document)?, document.pages().len())));
+            let made = layout(&world).and_then(|document| {
+                legible::check(&document, job.reading)?;
+                Ok((make(&world, &document)?, document.pages().len()))
+            });
             // Before any `?`: a failing document must not leave its cache behind.
             comemo::evict(KEPT);
             made
@@ -163,7 +171,7 @@ impl Typesetter {
         world: &World<'_>,
         job: Job<'_>,
         document: &PagedDocument,
-    ) -> Result<Vec<u8>, Vec<String>> {
+    ) -> Result<Vec<u8>, Vec<Message>> {
         let options = PdfOptions {
             ident: Smart::Custom(job.id.to_owned()),
             creator: Smart::Custom(Some(concat!("bayleaf ", env!("CARGO_PKG_VERSION")).to_owned())),
@@ -176,14 +184,18 @@ impl Typesetter {
 }
 
 /// Lays a document out; a warning is an error.
-fn layout(world: &World<'_>) -> Result<PagedDocument, Vec<String>> {
+fn layout(world: &World<'_>) -> Result<PagedDocument, Vec<Message>> {
     let Warned { output, warnings } = typst::compile::<PagedDocument>(world);
     let document = output.map_err(|errors| told(world, &errors))?;
     if warnings.is_empty() { Ok(document) } else { Err(told(world, &warnings)) }
 }
 
-fn told(world: &World<'_>, all: &[SourceDiagnostic]) -> Vec<String> {
-    all.iter().map(|diagnostic| world.describe(diagnostic)).collect()
+fn told(world: &World<'_>, all: &[SourceDiagnostic]) -> Vec<Message> {
+    library(all.iter().map(|diagnostic| world.describe(diagnostic)).collect())
+}
+
+fn library(said: Vec<String>) -> Vec<Message> {
+    said.into_iter().map(|said| Message::new("run-library").with("said", said)).collect()
 }
 
 /// Noon UTC of the day of issue, so that no time zone moves it to another day.

@@ -16,7 +16,7 @@ use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
 use std::time::{Duration, Instant};
 
-use bayleaf::document::{self, Context, Document, Listed};
+use bayleaf::document::{self, Context, Distance, Document, Listed, Reading};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::Temperature;
 use bayleaf::spec::{self, Set};
@@ -103,7 +103,10 @@ impl Bench {
             let started = Instant::now();
             for (_, document) in documents.iter().cycle().take(EACH) {
                 let (date, data) = (self.context().date, &document.data);
-                let job = Job { id: &document.id, template: "strip-alone.typ", data, pages: 0, date };
+                // No titles to be found: the strip alone.
+                let reading = Reading { rest: Distance::Hand, parts: &[("strip", Distance::Bench)] };
+                let job =
+                    Job { id: &document.id, template: "strip-alone.typ", data, pages: 0, reading, date };
                 typesetter.pdf(job).expect("it typesets");
             }
             started.elapsed().as_secs_f64() * 1000.0 / EACH as f64
@@ -126,7 +129,8 @@ impl Bench {
                 compose += started.elapsed();
                 let date = self.context().date;
                 let (id, data) = (&document.id, &document.data);
-                let job = Job { id, template: document.template, data, pages: document.pages, date };
+                let (pages, reading) = (document.pages, document.reading);
+                let job = Job { id, template: document.template, data, pages, reading, date };
                 typesetter.pdf(job).expect("it typesets");
                 whole += started.elapsed();
             }

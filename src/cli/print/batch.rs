@@ -80,7 +80,7 @@ impl<'a> Batch<'a> {
                 let mut written = files.iter().map(|(name, bytes)| whole::write(&self.out, name, bytes));
                 report.failure = written.find_map(Result::err).map(|error| reason(&error));
             }
-            Err(failure) => report.failure = Some(failure.to_string()),
+            Err(failure) => report.failure = Some(failure.said(self.context.words)),
         }
         report.no_source = document.no_source;
         report.not_given = document.not_given;
