@@ -3,7 +3,6 @@
 use std::collections::BTreeMap;
 
 use super::convert;
-pub use test::{probes as probes_of, step_number};
 use super::fact::Fact;
 use super::instrument::{Multimeter, Thermometer};
 use super::paper::Card;
@@ -13,6 +12,7 @@ use super::{Model, Shop, System, Vehicle};
 use crate::physics::atmosphere::Site;
 use crate::quantity::{MeterRange, MeterRanges, Scalar};
 use crate::spec::{self, At, Entry, InstrumentKind, Set, Sourced};
+pub use test::{probes as probes_of, step_number};
 
 mod air;
 mod ends;

@@ -38,13 +38,8 @@ pub use instrument::{Hygrometer, Multimeter, PressureGauge, Thermometer};
 pub use light::Light;
 pub use mode::{Control, Mode, ModeSet};
 pub use panel::{Panel, printed_scales};
-<<<<<<< HEAD
 pub use paper::{Card, Group, Row, RowOf, Sheet};
-pub use pins::{PinEnd, PinUse, RolePin};
-=======
-pub use paper::{Card, Group, Row, Sheet};
 pub use pins::{PartEnd, PinEnd, PinUse, RolePin};
->>>>>>> trunk
 pub use refrigerant::Refrigerant;
 pub use sensor::{Points, Sensor};
 pub use test::{Bounds, Expect, SequenceStep, Sweep as TestSweep, Test, TruthRow, Wave};

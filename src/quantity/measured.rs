@@ -88,7 +88,13 @@ pub fn window(text: &str, wanted: Dimension) -> Result<Interval<Measured>, Misre
     };
     phrase.finish()?;
     if low.dimension() == high.dimension() && low.value() > high.value() {
-        let end = |term: &Term<'_>| format!("{} {}", &text[term.number_at.clone()], term.unit.unwrap_or(second.unit.unwrap_or_default()));
+        let end = |term: &Term<'_>| {
+            format!(
+                "{} {}",
+                &text[term.number_at.clone()],
+                term.unit.unwrap_or(second.unit.unwrap_or_default())
+            )
+        };
         let suggestion = format!("{} to {}", end(&second), end(&first));
         return Err(Misread { at: 0..text.len(), reason: Reason::Reversed { suggestion } });
     }

@@ -45,7 +45,8 @@ fn of_system(set: &Set, mode: &At<String>, system: &str, findings: &Findings) {
     if theirs.value == system {
         return;
     }
-    let message = Message::new("rule-test-other-system").with("id", &mode.value).with("theirs", &theirs.value);
+    let message =
+        Message::new("rule-test-other-system").with("id", &mode.value).with("theirs", &theirs.value);
     let label = Message::new("wanted-of-system").with("system", system);
     let finding = Finding::error(message, mode.place.clone(), label);
     findings.report(finding.because(theirs.place.clone(), Message::new("label-its-system")));
@@ -54,7 +55,6 @@ fn of_system(set: &Set, mode: &At<String>, system: &str, findings: &Findings) {
 /// A year and a month, as `2021-01`.
 fn is_month(text: &str) -> bool {
     let digits = |part: &str, length: usize| part.len() == length && part.bytes().all(|b| b.is_ascii_digit());
-    text.split_once('-').is_some_and(|(year, month)| {
-        digits(year, 4) && digits(month, 2) && ("01"..="12").contains(&month)
-    })
+    text.split_once('-')
+        .is_some_and(|(year, month)| digits(year, 4) && digits(month, 2) && ("01"..="12").contains(&month))
 }

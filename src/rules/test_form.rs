@@ -79,7 +79,8 @@ impl Rule<'_> {
 
     fn curve(&self) {
         let test = &self.entry.item;
-        let Some(component) = test.component.as_ref().and_then(|at| self.set.named_component(&at.value)) else {
+        let Some(component) = test.component.as_ref().and_then(|at| self.set.named_component(&at.value))
+        else {
             return;
         };
         let reads = test.quantity.as_ref().map(|at| at.value);
@@ -122,7 +123,11 @@ impl Rule<'_> {
         }
         for step in steps.iter().filter(|step| step.after.is_some() && step.within.is_some()) {
             let message = Message::new("rule-test-two-delays").with("event", &step.event.value);
-            self.findings.report(Finding::error(message, step.event.place.clone(), Message::new("wanted-delay")));
+            self.findings.report(Finding::error(
+                message,
+                step.event.place.clone(),
+                Message::new("wanted-delay"),
+            ));
         }
     }
 
@@ -186,7 +191,11 @@ impl Rule<'_> {
         }
         if !forms.contains(&self.form) {
             let words = forms.iter().map(|form| format!("`{}`", form.word())).collect::<Vec<_>>().join(", ");
-            return wrong(Message::new("wanted-origin-form").with("words", words), Some(self.place), "label-form");
+            return wrong(
+                Message::new("wanted-origin-form").with("words", words),
+                Some(self.place),
+                "label-form",
+            );
         }
         if test.quantity.as_ref().is_some_and(|at| Some(at.value) != reads) {
             let label = Message::new("wanted-origin-quantity");
@@ -196,11 +205,15 @@ impl Rule<'_> {
             Origin::Mode if test.mode.is_none() => self.lacks("`mode`"),
             Origin::BlowerStep => self.blower_step(component.map(|component| component.id)),
             Origin::Contacts => {
-                let coded = component.and_then(|component| self.set.actuators.get(component.id)).is_none_or(
-                    |entry| entry.item.contacts.is_some() || entry.item.ladder.is_some(),
-                );
+                let coded = component
+                    .and_then(|component| self.set.actuators.get(component.id))
+                    .is_none_or(|entry| entry.item.contacts.is_some() || entry.item.ladder.is_some());
                 if !coded {
-                    wrong(Message::new("wanted-coded-contacts"), test.component.as_ref().map(|at| &at.place), "label-component");
+                    wrong(
+                        Message::new("wanted-coded-contacts"),
+                        test.component.as_ref().map(|at| &at.place),
+                        "label-component",
+                    );
                 }
             }
             _ => {}

@@ -37,7 +37,8 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     }
     for (id, entry) in &set.tests {
         let test = &entry.item;
-        let needs = |reads: Reads| reads.is_electrical() && reads != Reads::Contacts && reads != Reads::Current;
+        let needs =
+            |reads: Reads| reads.is_electrical() && reads != Reads::Contacts && reads != Reads::Current;
         if !test.quantity.as_ref().is_some_and(|reads| needs(reads.value)) {
             continue;
         }

@@ -28,7 +28,10 @@ fn units(test: &Test, expect: &Expect, findings: &Findings) {
         _ => test.quantity.as_ref().and_then(|reads| reads.value.dimension()),
     };
     let ends = |window: &Option<Sourced<crate::quantity::Interval<Measured>>>| {
-        window.iter().flat_map(|at| [(at.value.low, at.place.clone()), (at.value.high, at.place.clone())]).collect::<Vec<_>>()
+        window
+            .iter()
+            .flat_map(|at| [(at.value.low, at.place.clone()), (at.value.high, at.place.clone())])
+            .collect::<Vec<_>>()
     };
     let one = |limit: &Option<Sourced<Measured>>| {
         limit.iter().map(|at| (at.value, at.place.clone())).collect::<Vec<_>>()

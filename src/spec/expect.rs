@@ -228,7 +228,11 @@ impl Expect {
         let limited = is(&[Form::Limit, Form::Difference]);
         let mut expect = Self {
             misread: false,
-            from: if is(&[Form::Curve, Form::Sequence]) { None } else { reader.choice("from", Origin::WORDS) },
+            from: if is(&[Form::Curve, Form::Sequence]) {
+                None
+            } else {
+                reader.choice("from", Origin::WORDS)
+            },
             window: is(&[Form::Window, Form::Ratio, Form::Difference]).then(|| two("window")).flatten(),
             least: limited.then(|| one("least")).flatten(),
             most: limited.then(|| one("most")).flatten(),

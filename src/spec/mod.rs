@@ -51,11 +51,8 @@ pub use connector::{Connector, Pin, Side, View};
 pub use control::Control;
 pub use curve::{Curve, Row};
 pub use demo::DEMO;
-pub use driver::{Blower, BlowerControl, Coil, Displacement, Drive, Driver, DriverKind, DriverPins, Limits};
-pub use expect::{
-    Expect, Form, Origin, RatioTo, SequenceStep, SweepKeys, TruthRow, WaveKeys,
-};
 pub use driver::{Blower, BlowerControl, Coil, Displacement, Drive, Driver, DriverKind, Limits};
+pub use expect::{Expect, Form, Origin, RatioTo, SequenceStep, SweepKeys, TruthRow, WaveKeys};
 pub use instrument::{Instrument, InstrumentKind, Range};
 pub use light::{Light, LightCircuit, LightTopology};
 pub use load::{demo, file, folder};
@@ -67,10 +64,8 @@ pub use refrigerant::Refrigerant;
 pub use roles::{Role, RolePin};
 pub use scaffold::SCAFFOLD;
 pub use sensor::{Pins, SelfHeating, Sensor, Tolerance};
-pub use set::{Entries, Entry, Set};
-pub use sheet::{Group, Measure, RowOf, Sheet, SheetRow, Spot};
 pub use set::{Entries, Entry, LONGEST_ID, Set};
-pub use sheet::{Group, Measure, Sheet, SheetRow, Spot};
+pub use sheet::{Group, Measure, RowOf, Sheet, SheetRow, Spot};
 pub use shop::{Decision, Paper, Shop, System};
 pub use test::{Differs, FaultRow, Function, Ignition, Probes, Reads, Test, Where};
 pub use transducer::{LinePoint, Sense, Transducer};

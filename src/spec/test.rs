@@ -99,12 +99,7 @@ impl Reads {
     pub fn is_electrical(self) -> bool {
         matches!(
             self,
-            Self::Voltage
-                | Self::Resistance
-                | Self::Current
-                | Self::Duty
-                | Self::Frequency
-                | Self::Contacts
+            Self::Voltage | Self::Resistance | Self::Current | Self::Duty | Self::Frequency | Self::Contacts
         )
     }
 }

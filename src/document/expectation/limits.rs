@@ -9,9 +9,7 @@ use crate::model::{Bounds, Load, Test, TestSweep};
 use crate::physics::Band;
 use crate::physics::decision::Limits;
 use crate::physics::uncertainty::{self, Instruments};
-use crate::quantity::{
-    Interval, Measured, Resistance, Rounding, Temperature, Voltage, decimals_for, figure,
-};
+use crate::quantity::{Interval, Measured, Resistance, Rounding, Temperature, Voltage, decimals_for, figure};
 use crate::spec::{Origin, Reads, Sourced, Thing};
 use crate::words::Words;
 
@@ -142,7 +140,8 @@ pub(super) fn of_curve(context: Context<'_>, test: &Test) -> Option<Shown> {
     match test.thing {
         Thing::Driver => {
             let at = context.bay?;
-            let (Load::Coil(coil) | Load::Solenoid(coil, _)) = &model.drivers.get(&test.component)?.load else {
+            let (Load::Coil(coil, _) | Load::Solenoid(coil, _)) = &model.drivers.get(&test.component)?.load
+            else {
                 return None;
             };
             let band = coil.rated.band(at).ok()??;
@@ -198,8 +197,7 @@ fn travel(context: Context<'_>, test: &Test) -> SweepShown {
     SweepShown {
         names: [stops.and_then(|stops| stops.low.name.clone()), stops.and_then(|s| s.high.name.clone())],
         time: actuator.and_then(|actuator| actuator.sweep.time).map(|time| most(time.seconds(), 1, "s")),
-        largest_step: step
-            .map(|(part, (low, high))| most(part.part() * (high - low), VOLT_DECIMALS, "V")),
+        largest_step: step.map(|(part, (low, high))| most(part.part() * (high - low), VOLT_DECIMALS, "V")),
         start,
         end,
         rises: true,
@@ -210,13 +208,7 @@ fn most(high: f64, decimals: usize, unit: &str) -> Shown {
     let high_text = figure(high, decimals, Rounding::Down);
     // 15.0 s is 15 s.
     let trimmed = if unit == "s" { figures::trimmed(high) } else { high_text };
-    Shown {
-        low: None,
-        high: Some(trimmed),
-        unit: unit.to_owned(),
-        si: [None, Some(high)],
-        per_kelvin: None,
-    }
+    Shown { low: None, high: Some(trimmed), unit: unit.to_owned(), si: [None, Some(high)], per_kelvin: None }
 }
 
 /// One end of an actuator's travel, from its own table.

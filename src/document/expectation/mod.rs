@@ -106,16 +106,16 @@ pub(super) fn facts<'a>(context: Context<'a>, test: &'a Test) -> Vec<&'a Fact> {
             "fact-motor-current",
             "fact-blower-wiring",
         ],
-        Expect::Sweep(TestSweep::Travel) => &[
-            "fact-stop-low",
-            "fact-stop-high",
-            "fact-reference",
-            "fact-sweep-time",
-            "fact-sweep-step",
-        ],
-        Expect::TruthOf(Origin::Contacts) => {
-            &["fact-positions", "fact-contact-closed", "fact-pull-up", "fact-ladder-resistor", "fact-reference"]
+        Expect::Sweep(TestSweep::Travel) => {
+            &["fact-stop-low", "fact-stop-high", "fact-reference", "fact-sweep-time", "fact-sweep-step"]
         }
+        Expect::TruthOf(Origin::Contacts) => &[
+            "fact-positions",
+            "fact-contact-closed",
+            "fact-pull-up",
+            "fact-ladder-resistor",
+            "fact-reference",
+        ],
         _ => &[],
     };
     let of_component: &[Fact] = match test.thing {
@@ -127,10 +127,21 @@ pub(super) fn facts<'a>(context: Context<'a>, test: &'a Test) -> Vec<&'a Fact> {
     };
     let of_mode = test.mode.as_ref().filter(|_| matches!(test.expect, Expect::TruthOf(Origin::Mode)));
     let of_mode = of_mode.and_then(|(id, _)| {
-        model.mode_sets.get(&test.system)?.modes.iter().find(|mode| mode.id == *id).map(|mode| &mode.facts[..])
+        model
+            .mode_sets
+            .get(&test.system)?
+            .modes
+            .iter()
+            .find(|mode| mode.id == *id)
+            .map(|mode| &mode.facts[..])
     });
     let of_component = of_component.iter().filter(|fact| wanted.contains(&fact.label));
-    test.facts.iter().chain(of_component).chain(of_mode.unwrap_or_default()).chain(probe_facts(test)).collect()
+    test.facts
+        .iter()
+        .chain(of_component)
+        .chain(of_mode.unwrap_or_default())
+        .chain(probe_facts(test))
+        .collect()
 }
 
 fn probe_facts(test: &Test) -> impl Iterator<Item = &Fact> {
@@ -161,7 +172,9 @@ struct Form<'a> {
 impl Form<'_> {
     fn curve(&self, card: Option<&str>) -> Expectation {
         match self.test.thing {
-            Thing::Sensor if self.test.reads == Reads::Resistance => self.of_sensor(Measure::Resistance, card),
+            Thing::Sensor if self.test.reads == Reads::Resistance => {
+                self.of_sensor(Measure::Resistance, card)
+            }
             Thing::Sensor => self.of_sensor(Measure::Voltage, card),
             Thing::Driver if self.context.bay.is_none() => Expectation {
                 main: String::new(),
@@ -234,9 +247,7 @@ impl Form<'_> {
             RatioTo::Reference => "sheet-of-reference",
         });
         let mut all = match limits::of_ratio(self.context, self.test, bounds) {
-            Some(shown) => {
-                Expectation { main: shown.text(), unit: "%".to_owned(), ..Expectation::default() }
-            }
+            Some(shown) => Expectation { main: shown.text(), unit: "%".to_owned(), ..Expectation::default() },
             None => Expectation { main: words.word("doc-not-given"), ..Expectation::default() },
         };
         all.subs = vec![words.say(&Message::new("sheet-ratio").with("whole", &whole))];

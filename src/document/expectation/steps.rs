@@ -127,14 +127,7 @@ pub(super) fn of_mode(context: Context<'_>, test: &Test) -> Steps {
 }
 
 fn plain(index: usize, title: String, detail: String, expect: String) -> StepRow {
-    StepRow {
-        mark: mark(index),
-        title,
-        detail,
-        expect,
-        expect_unit: String::new(),
-        unit: String::new(),
-    }
+    StepRow { mark: mark(index), title, detail, expect, expect_unit: String::new(), unit: String::new() }
 }
 
 /// a to z, then aa, ab.

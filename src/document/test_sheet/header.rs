@@ -124,8 +124,8 @@ pub(super) fn legend(words: &Words, model: &Model, sheet: &Sheet, marks: &mut Ma
     }
     let soak = (shop.soak.is_none() && sheet.thermometer.is_some()).then_some("fact-soak");
     let meter = sheet.meter.as_ref();
-    let leads =
-        (reads_ohms(model, sheet) && meter.is_some_and(|meter| meter.leads.is_none())).then_some("fact-leads");
+    let leads = (reads_ohms(model, sheet) && meter.is_some_and(|meter| meter.leads.is_none()))
+        .then_some("fact-leads");
     let left_out: Vec<String> = [soak, leads].into_iter().flatten().map(|id| words.word(id)).collect();
     let mut parts = vec![words.word("sheet-legend"), rule];
     if !left_out.is_empty() {

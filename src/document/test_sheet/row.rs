@@ -4,10 +4,10 @@ use serde::Serialize;
 
 use super::{place, state};
 use crate::document::Context;
+use crate::document::expectation::unit_of;
 use crate::document::expectation::{self, Asked, Expectation, Field, Sketch, StepRow, Tools};
 use crate::document::marks::Marks;
 use crate::document::sensor_card::reading::Readings;
-use crate::document::{ends, expectation::unit_of};
 use crate::model::{Row, Test, Vehicle};
 use crate::physics::circuit::Probe;
 use crate::spec::{Measure, Spot};
@@ -61,10 +61,9 @@ pub(super) fn of_sensor(
     Some(TestRow {
         title: sensor.title.clone(),
         note: row.note.clone().unwrap_or_default(),
-        pins: end.as_ref().map_or_else(
-            || words.word("doc-not-given"),
-            |end| place::probes(words, sensor, end, measure),
-        ),
+        pins: end
+            .as_ref()
+            .map_or_else(|| words.word("doc-not-given"), |end| place::probes(words, sensor, end, measure)),
         view: end.as_ref().map_or_else(String::new, |end| place::seen(words, end, measure, spot)),
         unit: Some(unit.to_owned()),
         expect_unit: if expected.is_window { unit } else { "" }.to_owned(),
@@ -102,7 +101,7 @@ pub(super) fn of_test(
         title,
         note,
         pins: state::probes(context, test),
-        view: test.end.as_ref().map_or_else(String::new, |end| ends::view(words, end)),
+        view: state::view(context, test),
         expect: main,
         expect_unit: unit,
         unit: reading,

@@ -1,7 +1,7 @@
 //! The state in which a test is made, and what must be so before.
 
-use crate::document::{Context, figures};
-use crate::model::{Expect, Group, Model, RolePin, RowOf, Test, Vehicle};
+use crate::document::{Context, ends, figures};
+use crate::model::{Actuator, Expect, Group, Model, PartEnd, RolePin, RowOf, Test, Vehicle};
 use crate::quantity::Duration;
 use crate::spec::{Ignition, Origin, Reads, Role, Where};
 use crate::words::{Message, Words};
@@ -31,8 +31,8 @@ fn of_test(words: &Words, test: &Test) -> Vec<String> {
         what.as_ref().map(|what| words.say(&Message::new(id).with("what", what)))
     };
     let mode = test.mode.as_ref().map(|(_, title)| title.clone());
-    let meter = (!test.meter.word().is_empty() && test.reads != Reads::Observation)
-        .then(|| match &test.instrument {
+    let meter =
+        (!test.meter.word().is_empty() && test.reads != Reads::Observation).then(|| match &test.instrument {
             Some(own) => format!("{}, {}", own.title, test.meter.word()),
             None => words.say(&Message::new("sheet-meter-on").with("what", test.meter.word())),
         });
@@ -76,7 +76,11 @@ pub(super) fn lines(words: &Words, test: &Test, shared: &[String]) -> Vec<String
     let differs = test.differs.iter().map(|(when, expect)| {
         words.say(&Message::new("sheet-differs").with("when", when).with("expect", expect))
     });
-    [joined("sheet-state", own), joined("sheet-before", before)].into_iter().flatten().chain(differs).collect()
+    [joined("sheet-state", own), joined("sheet-before", before)]
+        .into_iter()
+        .flatten()
+        .chain(differs)
+        .collect()
 }
 
 /// Where the probes go: `K9/2 +  K9/3 −`; ohms have no polarity.
@@ -104,13 +108,32 @@ fn contacts(model: &Model, test: &Test) -> String {
     let pin = |pin: &RolePin| {
         let name = match pin.role {
             Role::Contact(index) => names.get(index)?.as_str(),
-            Role::Common if !names.is_empty() => "",
-            Role::Signal | Role::Return if names.is_empty() => "",
+            Role::Common => "",
             _ => return None,
         };
         Some(format!("{name}\u{a0}{}", pin.pin.name).trim().to_owned())
     };
-    actuator.pins.iter().filter_map(pin).collect::<Vec<_>>().join("  ")
+    let pins = coded_ends(actuator, test).iter().flat_map(|end| &end.pins);
+    pins.filter_map(pin).collect::<Vec<_>>().join("  ")
+}
+
+/// The connectors of an actuator at the end where the test is made, where that has contacts.
+fn coded_ends<'a>(actuator: &'a Actuator, test: &Test) -> &'a [PartEnd] {
+    let coded = |end: &PartEnd| end.pins.iter().any(|pin| matches!(pin.role, Role::Contact(_)));
+    let own = test.place == Where::Component && actuator.own_ends.iter().any(coded);
+    if own { &actuator.own_ends } else { &actuator.unit_ends }
+}
+
+/// How the probed connector is seen.
+pub(super) fn view(context: Context<'_>, test: &Test) -> String {
+    let words = context.words;
+    if let Some(end) = &test.end {
+        return ends::view(words, end);
+    }
+    let coded = matches!(test.expect, Expect::TruthOf(Origin::Contacts));
+    let actuator = context.model.actuators.get(&test.component).filter(|_| coded);
+    let end = actuator.and_then(|actuator| coded_ends(actuator, test).first());
+    end.map_or_else(String::new, |end| ends::looked_at(words, end.view, end.side, end.latch.as_deref()))
 }
 
 /// Why a test is not for this vehicle; a vehicle whose month is not known is tested.

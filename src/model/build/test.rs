@@ -21,9 +21,8 @@ pub(super) fn build(set: &Set, id: &str, written: &spec::Test) -> Option<Test> {
         let title = set.modes.get(&mode.value).and_then(|entry| text(&entry.item.title));
         title.map(|title| (mode.value.clone(), title))
     });
-    let pairs = |first: &spec::At<String>, second: &spec::At<String>| {
-        (first.value.clone(), second.value.clone())
-    };
+    let pairs =
+        |first: &spec::At<String>, second: &spec::At<String>| (first.value.clone(), second.value.clone());
     let texts = |texts: &[spec::At<String>]| texts.iter().map(|text| text.value.clone()).collect();
     Some(Test {
         id: id.to_owned(),
@@ -54,7 +53,10 @@ pub(super) fn build(set: &Set, id: &str, written: &spec::Test) -> Option<Test> {
         faults: written.faults.iter().map(|row| pairs(&row.reads, &row.means)).collect(),
         next: texts(&written.next),
         built: [text(&written.built_from), text(&written.built_to)],
-        facts: facts(id, written).into_iter().chain(expect::component_facts(set, component, written)).collect(),
+        facts: facts(id, written)
+            .into_iter()
+            .chain(expect::component_facts(set, component, written))
+            .collect(),
     })
 }
 

@@ -143,7 +143,6 @@ fn step(step: &spec::SequenceStep) -> SequenceStep {
 
 fn truth_table(written: &spec::Expect) -> Option<Expect> {
     let texts = |texts: &[spec::At<String>]| texts.iter().map(|text| text.value.clone()).collect();
-    let row =
-        |row: &spec::TruthRow| TruthRow { name: row.name.value.clone(), values: texts(&row.values) };
+    let row = |row: &spec::TruthRow| TruthRow { name: row.name.value.clone(), values: texts(&row.values) };
     Some(Expect::TruthTable(texts(written.columns.as_ref()?), written.rows.iter().map(row).collect()))
 }

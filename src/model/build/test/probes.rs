@@ -25,10 +25,17 @@ pub fn probes<'a>(set: &'a Set, test: &'a spec::Test) -> [Option<(String, &'a So
     let id = component.id;
     match component.thing {
         Thing::Sensor => of_sensor(set, id, test, reads.value),
-        Thing::Actuator => set.actuators.get(id).map(|entry| of_roles(named, &entry.item.pins)),
+        Thing::Actuator => set.actuators.get(id).map(|entry| {
+            let own = &entry.item.component_pins;
+            let at_part = test.place.as_ref().is_some_and(|at| at.value == Where::Component);
+            of_roles(named, if at_part && !own.is_empty() { own } else { &entry.item.pins })
+        }),
         Thing::Light => set.lights.get(id).map(|entry| of_roles(named, &entry.item.pins)),
         Thing::Transducer => set.transducers.get(id).map(|entry| of_roles(named, &entry.item.pins)),
-        Thing::Driver => set.drivers.get(id).map(|entry| across(named, entry.item.pins.as_ref())),
+        Thing::Driver => set.drivers.get(id).map(|entry| match test.place.as_ref().map(|at| at.value) {
+            Some(Where::ControlUnit) => across(named, &entry.item.unit_pins),
+            _ => across(named, &entry.item.pins),
+        }),
         Thing::Wire | Thing::Refrigerant | Thing::Vent | Thing::System => None,
     }
     .unwrap_or([None, None])
@@ -57,15 +64,14 @@ fn of_roles<'a>(named: &spec::At<String>, pins: &'a [spec::RolePin]) -> [Probe<'
 }
 
 /// Across a load: the end that is nearer to the battery first.
-fn across<'a>(named: &spec::At<String>, pins: Option<&'a spec::DriverPins>) -> [Probe<'a>; 2] {
-    let Some(pins) = pins else { return [None, None] };
-    let of = |part: &str, pin: &'a Option<Sourced<String>>| {
-        pin.as_ref().map(|pin| (format!("{}.pins.{part}", named.value), pin))
+fn across<'a>(named: &spec::At<String>, pins: &'a [spec::RolePin]) -> [Probe<'a>; 2] {
+    let of = |role: Role| {
+        let pin = pins.iter().find(|pin| pin.role == role)?;
+        Some((format!("{}.{}", named.value, pin.key), &pin.pin))
     };
-    let control = of("control", &pins.control);
-    match of("feed", &pins.feed) {
-        Some(feed) => [Some(feed), control],
-        None => [control, of("ground", &pins.ground)],
+    match of(Role::Feed) {
+        Some(feed) => [Some(feed), of(Role::Control)],
+        None => [of(Role::Control), of(Role::Ground)],
     }
 }
 
