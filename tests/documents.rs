@@ -357,3 +357,25 @@ fn the_tables_of_actuators_lights_and_transducers_follow_from_their_values() {
     };
     assert!(document::table::of(&model, &words, &ask).is_err(), "travel is no temperature");
 }
+
+#[test]
+fn every_paper_of_a_system_with_high_voltage_says_stop_and_no_other() {
+    let parts = "electric heater and its orange cables";
+    let changed = format!("[system.heron]\nhigh_voltage = \"{parts}\"");
+    let model = demo_with(&[("[system.heron]", &changed)]);
+    let documents = documents(&model, None);
+    assert!(documents.iter().any(|document| document.id.starts_with("CUR")));
+    for document in documents {
+        let data: Value = serde_json::from_slice(&document.data).expect("data is JSON");
+        let stop = &data["furniture"]["stop"];
+        if document.id.starts_with("CUR") {
+            assert!(stop.is_null(), "{}", document.id);
+            continue;
+        }
+        assert_eq!(stop["signal"], "STOP · DANGER", "{}", document.id);
+        let text = stop["text"].as_str().expect("a text");
+        // The lead's own words have no source here, and that is said and counted.
+        assert!(text.contains(&format!("{parts} [no source]")), "{}: {text}", document.id);
+        assert!(document.no_source.contains(&"system.heron.high_voltage".to_owned()), "{}", document.id);
+    }
+}

@@ -48,6 +48,7 @@ pub fn build(set: &Set) -> Option<Model> {
                 applicability: system.applicability.clone(),
                 reference: system.reference.clone(),
                 battery: system.battery.clone(),
+                high_voltage: system.high_voltage.clone(),
             })
         })?,
         sensors: all(&set.sensors, |id, sensor| build_sensor(set, id, sensor))?,

@@ -125,6 +125,8 @@ pub struct System {
     pub reference: Option<Sourced<Toleranced<Voltage>>>,
     /// What the battery gives while sensors are measured.
     pub battery: Option<Sourced<Toleranced<Voltage>>>,
+    /// Its high-voltage parts, which every paper says to keep away from.
+    pub high_voltage: Option<Sourced<String>>,
 }
 
 /// One vehicle of the fleet.

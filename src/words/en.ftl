@@ -480,6 +480,7 @@ kind-hygrometer = hygrometer
 ## What a value is
 
 fact-applicability = Fitted to
+fact-high-voltage = High voltage
 fact-rated-resistance = Rated resistance
 fact-rated-temperature = Rated at
 fact-beta = B value
@@ -841,6 +842,8 @@ sheet-else-undecided = Undecided: within the printed ± of a limit. Repeat with 
 
 ## Cautions
 
+caution-danger = STOP · DANGER
+caution-stop = High voltage: { $parts }. Only qualified people work on it: isolate, lock, wait, prove dead. Nothing on this paper applies to it.
 caution-warning = WARNING
 caution-caution = CAUTION
 caution-notice = NOTICE
@@ -859,9 +862,9 @@ caution-running = Vehicle chocked, parking brake on, exhaust extracted.
 caution-running-card = Chock wheels, extract exhaust.
 caution-hot = Exhaust, coolant, discharge line and blower transistor burn the skin.
 caution-hot-card = Hot parts burn.
-caution-probing = No test lamp on reference, sensor, airbag or bus wires; no piercing.
+caution-probing = No test lamp on reference, sensor, airbag, bus wires; no piercing.
 caution-probing-card = No test lamp, no piercing.
-caution-unplugging = Key off before mating or unmating.
+caution-unplugging = Key off to mate or unmate.
 caution-unplugging-card = Key off to unplug.
 caution-ohms = No ohms on a powered circuit.
 caution-ohms-card = No ohms on a powered circuit.
