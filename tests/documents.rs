@@ -102,13 +102,17 @@ fn documents_say_what_they_said() {
     let chosen = [
         "CUR-EVAP",
         "CUR-LINE",
+        "CUR-C2",
+        "CUR-R2",
         "HER-CABIN",
         "HER-COOLANT",
         "HER-EVAP",
+        "HER-K9",
         "HER-LINE",
         "HER-OUTSIDE",
         "HER-REAR-CABIN",
         "HER-REAR-DUCT",
+        "HER-T1",
         "CUR-SENSORS.AMB-15",
         "HER-SENSORS.RRV-3",
     ];

@@ -8,6 +8,7 @@
 pub mod bench;
 mod caution;
 mod code;
+mod connector_card;
 mod distance;
 mod ends;
 mod expectation;
@@ -27,6 +28,7 @@ mod sensor_card;
 pub mod table;
 mod test_sheet;
 mod tie;
+mod users;
 
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -80,6 +82,7 @@ pub struct Document {
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
         Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
+        Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
     }
 }

@@ -15,6 +15,7 @@ use crate::spec::{self, At, Entry, InstrumentKind, Set, Sourced};
 pub use test::{probes as probes_of, step_number};
 
 mod air;
+mod connector;
 mod ends;
 mod facts;
 mod load;
@@ -61,6 +62,7 @@ pub fn build(set: &Set) -> Option<Model> {
         actuators: all(&set.actuators, |id, actuator| parts::actuator(set, id, actuator))?,
         lights: all(&set.lights, |id, light| parts::light(set, id, light))?,
         transducers: all(&set.transducers, |id, transducer| parts::transducer(set, id, transducer))?,
+        connectors: all(&set.connectors, connector::connector)?,
         vehicles: all(&set.vehicles, |id, vehicle| {
             Some(Vehicle {
                 id: id.to_owned(),
@@ -249,5 +251,10 @@ fn build_card(set: &Set, id: &str, card: &spec::Card) -> Option<Card> {
         step: card.step.as_ref().map(|step| step.value),
         range: card.range.as_ref().map(|range| range.value),
         example: card.example.as_ref().map(|example| example.value),
+        at: (
+            card.at.as_ref().map(|at| at.value),
+            Fact::new(format!("card.{id}.at"), "fact-sensors-at", card.at.as_ref()),
+        ),
+        view: card.view.as_ref().map(|view| view.value),
     })
 }

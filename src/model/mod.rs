@@ -7,6 +7,7 @@
 
 mod actuator;
 mod build;
+mod connector;
 mod convert;
 mod driver;
 mod fact;
@@ -29,6 +30,7 @@ use std::collections::BTreeMap;
 
 pub use actuator::{Actuator, Contacts, PositionLadder, Stop, Stops, Sweep};
 pub use build::{build, probes_of, step_number};
+pub use connector::{Connector, ConnectorPin};
 pub use convert::{
     bits_of, circuit, curve, ladder, ladder_contacts, light, tolerance, transducer, truth_table,
 };
@@ -79,6 +81,8 @@ pub struct Model {
     pub lights: BTreeMap<String, Light>,
     /// Pressure transducers by id.
     pub transducers: BTreeMap<String, Transducer>,
+    /// Connectors by id.
+    pub connectors: BTreeMap<String, Connector>,
     /// Vehicles by id.
     pub vehicles: BTreeMap<String, Vehicle>,
     /// Cards by id.

@@ -42,6 +42,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         for (about, thing) in &card.item.about {
             match about {
                 About::Sensor => rule.id(about.key(), thing, &set.sensors),
+                About::Connector => rule.id(about.key(), thing, &set.connectors),
             };
         }
         rule.instrument(&card.item.meter, InstrumentKind::Multimeter);

@@ -4,10 +4,13 @@
 //! It speaks about values that are there: a missing value is not wrong, it is
 //! printed as NOT GIVEN.
 
+mod airbag;
 mod beta_plausible;
 mod card_keys;
 mod coefficients_plausible;
 mod coil_plausible;
+mod connector_card;
+mod connector_face;
 mod contact_codes;
 mod contact_pins;
 mod control_forced;
@@ -73,9 +76,12 @@ use crate::spec::{At, Curve, Mode, Sensor, Set};
 /// Asks every rule.
 pub fn check(set: &Set, findings: &Findings) {
     let rules = [
+        airbag::check,
         beta_plausible::check,
         card_keys::check,
         coefficients_plausible::check,
+        connector_card::check,
+        connector_face::check,
         contact_codes::check,
         contact_pins::check,
         control_forced::check,

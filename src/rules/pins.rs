@@ -37,6 +37,18 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     }
 }
 
+/// Every pin that anything of the set names.
+pub(super) fn written(set: &Set) -> impl Iterator<Item = &Sourced<String>> {
+    let ends = super::sensors(set).flat_map(|(_, sensor, _)| [&sensor.pins, &sensor.component_pins]);
+    let of_sensors = ends.flatten().flat_map(|pins| [&pins.signal, &pins.return_, &pins.ground]).flatten();
+    let drivers = set.drivers.values().flat_map(|entry| [&entry.item.pins, &entry.item.unit_pins]);
+    let actuators = set.actuators.values().flat_map(|entry| [&entry.item.pins, &entry.item.component_pins]);
+    let lights = set.lights.values().map(|entry| &entry.item.pins);
+    let transducers = set.transducers.values().map(|entry| &entry.item.pins);
+    let of_parts = drivers.chain(actuators).chain(lights).chain(transducers).flatten();
+    of_sensors.chain(of_parts.map(|pin| &pin.pin))
+}
+
 /// The pins that are there.
 fn given<const N: usize>(
     roles: [(&Option<Sourced<String>>, bool); N],

@@ -11,6 +11,7 @@ macro_rules! spec {
 pub const DEMO: &[(&str, &str)] = &[
     spec!("curlew/air.toml"),
     spec!("curlew/actuators.toml"),
+    spec!("curlew/connector-cards.toml"),
     spec!("curlew/connectors.toml"),
     spec!("curlew/drivers.toml"),
     spec!("curlew/modes.toml"),
@@ -19,6 +20,7 @@ pub const DEMO: &[(&str, &str)] = &[
     spec!("curlew/tests.toml"),
     spec!("heron/air.toml"),
     spec!("heron/actuators.toml"),
+    spec!("heron/connector-cards.toml"),
     spec!("heron/connectors.toml"),
     spec!("heron/drivers.toml"),
     spec!("heron/modes.toml"),

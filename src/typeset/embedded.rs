@@ -9,12 +9,15 @@ macro_rules! template {
 
 /// Every built-in template: its path below `templates/` and its text.
 pub const TEMPLATES: &[(&str, &str)] = &[
+    template!("connector-card.typ"),
     template!("parts/caution.typ"),
     template!("parts/code.typ"),
+    template!("parts/face.typ"),
     template!("parts/fields.typ"),
     template!("parts/figures.typ"),
     template!("parts/furniture.typ"),
     template!("parts/lists.typ"),
+    template!("parts/pin-table.typ"),
     template!("parts/part.typ"),
     template!("parts/pins.typ"),
     template!("parts/plot.typ"),
