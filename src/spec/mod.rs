@@ -49,7 +49,6 @@ pub use circuit::{Circuit, Converter, OtherReader, Topology};
 pub use coded::{Code, Contacts, DoorPosition, Ladder, LadderKind};
 pub use component::{Component, Thing};
 pub use connector::{Connector, Expected, Pin, Side, View};
-pub use connector::{Connector, Pin, Side, View};
 pub use control::Control;
 pub use curve::{Curve, Row};
 pub use demo::DEMO;
