@@ -7,6 +7,7 @@
 
 pub mod bench;
 mod caution;
+mod checklist;
 mod code;
 mod connector_card;
 mod distance;
@@ -25,6 +26,7 @@ pub mod judgement;
 mod list;
 mod marks;
 mod sensor_card;
+mod symptoms;
 pub mod table;
 mod test_sheet;
 mod tie;
@@ -84,6 +86,8 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
         Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
+        Paperwork::Checklist => checklist::compose(context, listed),
+        Paperwork::SymptomIndex => symptoms::compose(context, listed),
     }
 }
 

@@ -15,6 +15,7 @@ use crate::spec::{self, At, Entry, InstrumentKind, Set, Sourced};
 pub use test::{probes as probes_of, step_number};
 
 mod air;
+mod checklist;
 mod connector;
 mod ends;
 mod facts;
@@ -76,6 +77,8 @@ pub fn build(set: &Set) -> Option<Model> {
         cards: all(&set.cards, |id, card| build_card(set, id, card))?,
         sheets: all(&set.sheets, |id, sheet| sheet::build(set, id, sheet))?,
         tests: all(&set.tests, |id, test| test::build(set, id, test))?,
+        checklists: all(&set.checklists, |id, checklist| checklist::checklist(set, id, checklist))?,
+        symptoms: all(&set.symptoms, checklist::symptom)?,
         refrigerants: all(&set.refrigerants, |id, refrigerant| air::refrigerant(set, id, refrigerant))?,
         vents: all(&set.vents, |id, vent| air::vent(set, id, vent))?,
     })

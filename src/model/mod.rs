@@ -7,6 +7,7 @@
 
 mod actuator;
 mod build;
+mod checklist;
 mod connector;
 mod convert;
 mod driver;
@@ -30,6 +31,9 @@ use std::collections::BTreeMap;
 
 pub use actuator::{Actuator, Contacts, PositionLadder, Stop, Stops, Sweep};
 pub use build::{build, probes_of, step_number};
+pub use checklist::{
+    Chart, Checklist, Ending, Exit, MOST_LAYERS, MOST_WIDTH, Probes, Question, Symptom, Ways, ways,
+};
 pub use connector::{Connector, ConnectorPin};
 pub use convert::{
     bits_of, circuit, curve, ladder, ladder_contacts, light, tolerance, transducer, truth_table,
@@ -91,6 +95,10 @@ pub struct Model {
     pub sheets: BTreeMap<String, Sheet>,
     /// Tests by id.
     pub tests: BTreeMap<String, Test>,
+    /// Checklists by id.
+    pub checklists: BTreeMap<String, Checklist>,
+    /// Symptoms by id.
+    pub symptoms: BTreeMap<String, Symptom>,
     /// Refrigerants by id.
     pub refrigerants: BTreeMap<String, Refrigerant>,
     /// Vents by id.

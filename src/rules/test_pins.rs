@@ -20,7 +20,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
                     continue;
                 }
                 let message = Message::new("rule-test-no-view").with("pin", &pin.value).with("key", key);
-                let label = Message::new("wanted-view").with("connector", id).with("key", key);
+                let label = Message::new("wanted-seen-side").with("connector", id).with("key", key);
                 let finding = Finding::warning(message, pin.place.clone(), label);
                 findings.report(finding.because(connector.place.clone(), Message::new("label-connector")));
             }

@@ -9,6 +9,7 @@
 
 mod actuator;
 mod card;
+mod checklist;
 mod circuit;
 mod coded;
 mod component;
@@ -35,6 +36,7 @@ mod sensor;
 mod set;
 mod sheet;
 mod shop;
+mod symptom;
 mod syntax;
 mod test;
 mod transducer;
@@ -45,6 +47,7 @@ mod wire;
 
 pub use actuator::{Actuator, Feedback, LoadTo, Motor, Stop, Stops, Sweep};
 pub use card::{About, Card};
+pub use checklist::{Answer, Checklist, Cost, Ending, EndingKind, Exit, Near, Question, Work};
 pub use circuit::{Circuit, Converter, OtherReader, Topology};
 pub use coded::{Code, Contacts, DoorPosition, Ladder, LadderKind};
 pub use component::{Component, Thing};
@@ -69,6 +72,7 @@ pub use sensor::{Pins, SelfHeating, Sensor, Tolerance};
 pub use set::{Entries, Entry, LONGEST_ID, Set};
 pub use sheet::{Group, Measure, RowOf, Sheet, SheetRow, Spot};
 pub use shop::{Decision, Paper, Shop, System};
+pub use symptom::Symptom;
 pub use test::{Differs, FaultRow, Function, Ignition, Probes, Reads, Test, Where};
 pub use transducer::{LinePoint, Sense, Transducer};
 pub use value::{At, Sourced};

@@ -10,8 +10,8 @@ use super::reader::{File, Reader, unknown};
 use super::syntax;
 use super::value::At;
 use super::{
-    Actuator, Card, Connector, Control, Driver, Instrument, Light, Mode, Panel, Refrigerant, Sensor, Sheet,
-    Shop, System, Test, Transducer, Vehicle, Vent, Wire,
+    Actuator, Card, Checklist, Connector, Control, Driver, Instrument, Light, Mode, Panel, Refrigerant,
+    Sensor, Sheet, Shop, Symptom, System, Test, Transducer, Vehicle, Vent, Wire,
 };
 use crate::diag::{Finding, Findings, Place, Sources};
 use crate::words::Message;
@@ -35,6 +35,8 @@ const KINDS: &[&str] = &[
     "card",
     "sheet",
     "test",
+    "checklist",
+    "symptom",
     "refrigerant",
     "vent",
 ];
@@ -91,6 +93,10 @@ pub struct Set {
     pub sheets: Entries<Sheet>,
     /// Tests by id.
     pub tests: Entries<Test>,
+    /// Checklists by id.
+    pub checklists: Entries<Checklist>,
+    /// Symptoms by id.
+    pub symptoms: Entries<Symptom>,
     /// Refrigerants by id.
     pub refrigerants: Entries<Refrigerant>,
     /// Vents by id.
@@ -141,6 +147,8 @@ impl Set {
                 "card" => read_kind(file, name, table, &mut self.cards, Card::read),
                 "sheet" => read_kind(file, name, table, &mut self.sheets, Sheet::read),
                 "test" => read_kind(file, name, table, &mut self.tests, Test::read),
+                "checklist" => read_kind(file, name, table, &mut self.checklists, Checklist::read),
+                "symptom" => read_kind(file, name, table, &mut self.symptoms, Symptom::read),
                 "refrigerant" => read_kind(file, name, table, &mut self.refrigerants, Refrigerant::read),
                 "vent" => read_kind(file, name, table, &mut self.vents, Vent::read),
                 _ => file.findings.report(unknown("spec-unknown-kind", "", name, place, KINDS)),

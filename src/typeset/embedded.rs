@@ -9,8 +9,10 @@ macro_rules! template {
 
 /// Every built-in template: its path below `templates/` and its text.
 pub const TEMPLATES: &[(&str, &str)] = &[
+    template!("checklist.typ"),
     template!("connector-card.typ"),
     template!("parts/caution.typ"),
+    template!("parts/chart.typ"),
     template!("parts/code.typ"),
     template!("parts/face.typ"),
     template!("parts/fields.typ"),
@@ -22,12 +24,14 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/pins.typ"),
     template!("parts/plot.typ"),
     template!("parts/side2.typ"),
+    template!("parts/steps.typ"),
     template!("parts/strip.typ"),
     template!("parts/table.typ"),
     template!("parts/tests.typ"),
     template!("parts/topology.typ"),
     template!("parts/waveform.typ"),
     template!("sensor-card.typ"),
+    template!("symptoms.typ"),
     template!("test-sheet.typ"),
     template!("theme.typ"),
 ];
