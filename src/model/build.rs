@@ -23,6 +23,7 @@ mod load;
 mod modes;
 mod part_facts;
 mod parts;
+mod request;
 mod sheet;
 mod test;
 
@@ -81,6 +82,7 @@ pub fn build(set: &Set) -> Option<Model> {
         symptoms: all(&set.symptoms, checklist::symptom)?,
         refrigerants: all(&set.refrigerants, |id, refrigerant| air::refrigerant(set, id, refrigerant))?,
         vents: all(&set.vents, |id, vent| air::vent(set, id, vent))?,
+        requests: all(&set.requests, |id, request| request::request(set, id, request))?,
     })
 }
 

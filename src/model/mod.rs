@@ -20,6 +20,7 @@ mod panel;
 mod paper;
 mod pins;
 mod refrigerant;
+pub mod request;
 mod sensor;
 pub mod strip;
 mod test;
@@ -47,6 +48,7 @@ pub use panel::{Panel, printed_scales};
 pub use paper::{Card, Group, Row, RowOf, Sheet};
 pub use pins::{PartEnd, PinEnd, PinUse, RolePin};
 pub use refrigerant::Refrigerant;
+pub use request::Request;
 pub use sensor::{Points, Sensor};
 pub use test::{Bounds, Expect, SequenceStep, Sweep as TestSweep, Test, TruthRow, Wave};
 pub use transducer::Transducer;
@@ -103,6 +105,8 @@ pub struct Model {
     pub refrigerants: BTreeMap<String, Refrigerant>,
     /// Vents by id.
     pub vents: BTreeMap<String, Vent>,
+    /// Requests by id.
+    pub requests: BTreeMap<String, Request>,
 }
 
 /// The shop whose paper this is.
