@@ -715,6 +715,7 @@ fact-release-delay = Release delay
 ## What every document says
 
 doc-sensor-card = Sensor card
+doc-wall-card = Wall card
 doc-actuator-card = Actuator card
 doc-driver-card = Driver card
 doc-test-sheet = Test sheet

@@ -9,12 +9,13 @@ mod state;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room};
-use super::furniture::{Furniture, Kind};
+use super::furniture::{Furniture, Kind, shop_paper};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, Paperwork, finish};
 use crate::model::{Sheet, Shop};
 use crate::quantity::{Rounding, Temperature, figure};
 use crate::spec::Paper;
+use crate::spec::{Measure, Spot};
 use crate::words::{Message, Words};
 use group::TestGroup;
 
@@ -85,10 +86,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let title = Message::new("sheet-title").with("title", &sheet.title).with("vehicle", &vehicle.title);
     let kind = Kind {
         word: "doc-test-sheet",
-        paper: match model.shop.paper {
-            Paper::A4 => "a4",
-            Paper::Letter => "us-letter",
-        },
+        paper: shop_paper(model),
         title: words.say(&title),
         id: listed.id.clone(),
     };
