@@ -38,6 +38,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/tests.typ"),
     template!("parts/topology.typ"),
     template!("proof.typ"),
+    template!("parts/waveform.typ"),
     template!("sensor-card.typ"),
     template!("symptoms.typ"),
     template!("test-sheet.typ"),
