@@ -17,6 +17,8 @@ use serde_json::Value;
 
 #[path = "documents/modes.rs"]
 mod modes;
+#[path = "documents/sensor_faults.rs"]
+mod sensor_faults;
 
 fn demo() -> Model {
     let findings = Findings::default();

@@ -19,6 +19,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/pins.typ"),
     template!("parts/plot.typ"),
     template!("parts/side2.typ"),
+    template!("parts/signature.typ"),
     template!("parts/strip.typ"),
     template!("parts/table.typ"),
     template!("parts/tests.typ"),

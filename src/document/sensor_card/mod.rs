@@ -3,17 +3,21 @@
 pub(super) mod advice;
 mod diagram;
 mod example;
+mod faults;
 mod plot;
 pub(super) mod reading;
+mod signature;
 mod strip;
 
 use serde::Serialize;
 
+use super::bench::Bench;
 use super::caution::{self, Cautions, Room};
 use super::ends::{self, End};
 use super::figures;
 use super::furniture::{Furniture, Kind};
 use super::given::{Given, given};
+use super::grid::Grid;
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, finish};
 use crate::model::{Card, PinEnd, PinUse, Points, Sensor};
@@ -39,6 +43,8 @@ struct SensorCard {
     example: example::Example,
     readings: Vec<advice::Reading>,
     next: Vec<String>,
+    faults: Option<Grid>,
+    signature: Option<signature::Signature>,
     given: Vec<Given>,
     points: Option<PointTable>,
     cautions: Cautions,
@@ -74,6 +80,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let sensor = model.sensors.get(card.of(About::Sensor)?)?;
     let system = model.systems.get(&sensor.system)?;
     let readings = Readings::new(sensor, card.meter.as_ref());
+    let bench = Bench::of_card(model, card)?;
     let mut marks = Marks::default();
     let kind =
         Kind { word: "doc-sensor-card", paper: "a5", title: sensor.title.clone(), id: listed.id.clone() };
@@ -96,11 +103,14 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         example: example::compose(words, &readings, card),
         readings: advice::readings(words, &readings),
         next: advice::next(words, &readings),
+        faults: faults::compose(words, &bench, card),
+        signature: signature::compose(words, &bench, card),
         points: sensor.points.as_ref().map(|points| point_table(words, points)),
         cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
-    // Front and back, unless the strip runs on or the source's own table is long.
-    let pages = if strip::fits_a_side(card, sensor) { 2 } else { 0 };
+    // Front and back, or two leaves; unless the strip runs on or the source's own table is long.
+    let sides = if data.faults.is_some() { 4 } else { 2 };
+    let pages = if strip::fits_a_side(card, sensor) { sides } else { 0 };
     Some(finish(listed, (TEMPLATE, pages), data, marks))
 }
 
