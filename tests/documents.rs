@@ -104,14 +104,22 @@ fn documents_say_what_they_said() {
     let chosen = [
         "CUR-EVAP",
         "CUR-LINE",
+        "CUR-C2",
+        "CUR-R2",
         "HER-CABIN",
         "HER-COOLANT",
         "HER-EVAP",
+        "HER-K9",
         "HER-LINE",
         "HER-OUTSIDE",
         "HER-REAR-CABIN",
         "HER-REAR-DUCT",
+        "HER-T1",
         "CUR-SENSORS.AMB-15",
+        "CUR-NO-COLD",
+        "CUR-BLOWER-FULL",
+        "CUR-ODD-SENSOR",
+        "curlew.SYMPTOMS",
         "HER-SENSORS.RRV-3",
     ];
     let documents = documents(&model, Some(31.0));
@@ -358,4 +366,26 @@ fn the_tables_of_actuators_lights_and_transducers_follow_from_their_values() {
         ..document::table::Ask::default()
     };
     assert!(document::table::of(&model, &words, &ask).is_err(), "travel is no temperature");
+}
+
+#[test]
+fn every_paper_of_a_system_with_high_voltage_says_stop_and_no_other() {
+    let parts = "electric heater and its orange cables";
+    let changed = format!("[system.heron]\nhigh_voltage = \"{parts}\"");
+    let model = demo_with(&[("[system.heron]", &changed)]);
+    let documents = documents(&model, None);
+    assert!(documents.iter().any(|document| document.id.starts_with("CUR")));
+    for document in documents {
+        let data: Value = serde_json::from_slice(&document.data).expect("data is JSON");
+        let stop = &data["furniture"]["stop"];
+        if document.id.to_uppercase().starts_with("CUR") {
+            assert!(stop.is_null(), "{}", document.id);
+            continue;
+        }
+        assert_eq!(stop["signal"], "STOP · DANGER", "{}", document.id);
+        let text = stop["text"].as_str().expect("a text");
+        // The lead's own words have no source here, and that is said and counted.
+        assert!(text.contains(&format!("{parts} [no source]")), "{}: {text}", document.id);
+        assert!(document.no_source.contains(&"system.heron.high_voltage".to_owned()), "{}", document.id);
+    }
 }

@@ -2,13 +2,15 @@
 //!
 //! Signal words in the meaning of ANSI Z535.6 and ISO 3864-2 (from secondary sources):
 //! WARNING where someone could die or be badly hurt, CAUTION where someone could be hurt
-//! a little, NOTICE where only things break. DANGER, where someone will, is kept for high
-//! voltage. The sentences are our own; local law, licence and the vehicle's own
+//! a little, NOTICE where only things break. DANGER, where someone will, is the STOP of a
+//! system with high voltage, which stands in the head of every page. The sentences are our own; local law, licence and the vehicle's own
 //! instructions come first in every box.
 
 use serde::Serialize;
 
-use crate::words::Words;
+use super::marks::Marks;
+use crate::model::{Fact, System};
+use crate::words::{Message, Words};
 
 /// What the work on a paper brings a person near to.
 #[allow(dead_code, reason = "the kinds that touch battery and refrigerant follow")]
@@ -90,6 +92,14 @@ pub(super) fn of(words: &Words, touches: &[Touch], room: Room) -> Cautions {
     }
 }
 
+/// The STOP of a system with high voltage: its parts, and that no value for them is here.
+pub(super) fn stop(words: &Words, system_id: &str, system: &System, marks: &mut Marks) -> Option<Signalled> {
+    let parts = system.high_voltage.as_ref()?;
+    let fact = Fact::new(format!("system.{system_id}.high_voltage"), "fact-high-voltage", Some(parts));
+    let text = Message::new("caution-stop").with("parts", marks.shown(words, &fact));
+    Some(Signalled { signal: words.word("caution-danger"), text: words.say(&text) })
+}
+
 /// Measuring at low-voltage wiring and plugs, as on every electrical paper.
 pub(super) const AT_WIRES: &[Touch] =
     &[Touch::Dash, Touch::MovingParts, Touch::HotParts, Touch::Unplugging, Touch::Ohms, Touch::Probing];
@@ -162,7 +172,7 @@ mod tests {
         // The order of ANSI Z535.6 and ISO 3864-2.
         assert_eq!(signals, ["WARNING", "CAUTION", "NOTICE"]);
         let said: String = cautions.levels.iter().map(|level| level.text.as_str()).collect();
-        for touched in ["Battery gas", "fans", "burn", "mating", "ohms"] {
+        for touched in ["Battery gas", "fans", "burn", "unmate", "ohms"] {
             assert!(said.contains(touched), "{touched}");
         }
         assert!(!said.contains("Airbag"), "only what is touched");

@@ -59,6 +59,9 @@ pub(super) fn of(paperwork: &Paperwork) -> Reading {
             rest: Distance::Hand,
             parts: &[("title", Distance::Arm), ("figures", Distance::Arm), ("strip", Distance::Bench)],
         },
-        Paperwork::TestSheet { .. } => IN_HAND,
+        Paperwork::Card(About::Connector)
+        | Paperwork::TestSheet { .. }
+        | Paperwork::Checklist
+        | Paperwork::SymptomIndex => IN_HAND,
     }
 }

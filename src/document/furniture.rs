@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::Context;
+use super::caution::{self, Signalled};
 use super::code::Code;
 use super::marks::Marks;
 use crate::model::{Fact, System};
@@ -22,6 +23,8 @@ pub(super) struct Furniture {
     pub code: Code,
     pub draft: bool,
     pub notice: String,
+    /// What no one may touch, where the system has high voltage.
+    pub stop: Option<Signalled>,
     pub paper: &'static str,
     pub language: &'static str,
     pub sources: Vec<Source>,
@@ -73,6 +76,7 @@ impl Furniture {
             // Nothing is issued before there is a register: every page is a draft.
             draft: true,
             notice: context.model.shop.notice.clone().unwrap_or_default(),
+            stop: caution::stop(words, system_id, system, marks),
             paper: kind.paper,
             language: "en",
             sources: Vec::new(),

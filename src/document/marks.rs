@@ -29,6 +29,11 @@ impl Marks {
         fact.source.as_deref().map(|source| self.letter(source)).unwrap_or_default()
     }
 
+    /// Counts a value that has no key of its own in the specs, and is missing.
+    pub(super) fn missing(&mut self, key: String) {
+        self.not_given.insert(key);
+    }
+
     /// The value of a fact with its mark behind it, or NOT GIVEN.
     pub(super) fn shown(&mut self, words: &Words, fact: &Fact) -> String {
         let mark = self.mark(words, fact);

@@ -7,7 +7,9 @@
 
 pub mod bench;
 mod caution;
+mod checklist;
 mod code;
+mod connector_card;
 mod distance;
 mod ends;
 pub mod faults;
@@ -23,9 +25,11 @@ pub mod judgement;
 mod list;
 mod marks;
 mod sensor_card;
+mod symptoms;
 pub mod table;
 mod test_sheet;
 mod tie;
+mod users;
 
 use chrono::NaiveDate;
 use serde::Serialize;
@@ -79,7 +83,10 @@ pub struct Document {
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
         Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
+        Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
+        Paperwork::Checklist => checklist::compose(context, listed),
+        Paperwork::SymptomIndex => symptoms::compose(context, listed),
     }
 }
 

@@ -14,6 +14,8 @@ use crate::quantity::{MeterRange, MeterRanges, Scalar};
 use crate::spec::{self, About, At, Entry, InstrumentKind, Set, Sourced};
 
 mod air;
+mod checklist;
+mod connector;
 mod ends;
 mod facts;
 mod load;
@@ -45,6 +47,7 @@ pub fn build(set: &Set) -> Option<Model> {
                 applicability: system.applicability.clone(),
                 reference: system.reference.clone(),
                 battery: system.battery.clone(),
+                high_voltage: system.high_voltage.clone(),
             })
         })?,
         sensors: all(&set.sensors, |id, sensor| build_sensor(set, id, sensor))?,
@@ -57,6 +60,7 @@ pub fn build(set: &Set) -> Option<Model> {
         actuators: all(&set.actuators, |id, actuator| parts::actuator(set, id, actuator))?,
         lights: all(&set.lights, |id, light| parts::light(set, id, light))?,
         transducers: all(&set.transducers, |id, transducer| parts::transducer(set, id, transducer))?,
+        connectors: all(&set.connectors, connector::connector)?,
         vehicles: all(&set.vehicles, |id, vehicle| {
             Some(Vehicle {
                 id: id.to_owned(),
@@ -69,6 +73,8 @@ pub fn build(set: &Set) -> Option<Model> {
         })?,
         cards: all(&set.cards, |id, card| build_card(set, id, card))?,
         sheets: all(&set.sheets, |id, sheet| build_sheet(set, id, sheet))?,
+        checklists: all(&set.checklists, |id, checklist| checklist::checklist(set, id, checklist))?,
+        symptoms: all(&set.symptoms, checklist::symptom)?,
         refrigerants: all(&set.refrigerants, |id, refrigerant| air::refrigerant(set, id, refrigerant))?,
         vents: all(&set.vents, |id, vent| air::vent(set, id, vent))?,
     })
@@ -244,6 +250,11 @@ fn build_card(set: &Set, id: &str, card: &spec::Card) -> Option<Card> {
         step: card.step.as_ref().map(|step| step.value),
         range: card.range.as_ref().map(|range| range.value),
         example: card.example.as_ref().map(|example| example.value),
+        at: (
+            card.at.as_ref().map(|at| at.value),
+            Fact::new(format!("card.{id}.at"), "fact-sensors-at", card.at.as_ref()),
+        ),
+        view: card.view.as_ref().map(|view| view.value),
     })
 }
 

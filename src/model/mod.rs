@@ -7,6 +7,8 @@
 
 mod actuator;
 mod build;
+mod checklist;
+mod connector;
 mod convert;
 mod driver;
 mod fact;
@@ -28,6 +30,10 @@ use std::collections::BTreeMap;
 
 pub use actuator::{Actuator, Contacts, PositionLadder, Stop, Stops, Sweep};
 pub use build::build;
+pub use checklist::{
+    Chart, Checklist, Ending, Exit, MOST_LAYERS, MOST_WIDTH, Probes, Question, Symptom, Ways, ways,
+};
+pub use connector::{Connector, ConnectorPin};
 pub use convert::{
     bits_of, circuit, curve, ladder, ladder_contacts, light, tolerance, transducer, truth_table,
 };
@@ -77,12 +83,18 @@ pub struct Model {
     pub lights: BTreeMap<String, Light>,
     /// Pressure transducers by id.
     pub transducers: BTreeMap<String, Transducer>,
+    /// Connectors by id.
+    pub connectors: BTreeMap<String, Connector>,
     /// Vehicles by id.
     pub vehicles: BTreeMap<String, Vehicle>,
     /// Cards by id.
     pub cards: BTreeMap<String, Card>,
     /// Sheets by id.
     pub sheets: BTreeMap<String, Sheet>,
+    /// Checklists by id.
+    pub checklists: BTreeMap<String, Checklist>,
+    /// Symptoms by id.
+    pub symptoms: BTreeMap<String, Symptom>,
     /// Refrigerants by id.
     pub refrigerants: BTreeMap<String, Refrigerant>,
     /// Vents by id.
@@ -121,6 +133,8 @@ pub struct System {
     pub reference: Option<Sourced<Toleranced<Voltage>>>,
     /// What the battery gives while sensors are measured.
     pub battery: Option<Sourced<Toleranced<Voltage>>>,
+    /// Its high-voltage parts, which every paper says to keep away from.
+    pub high_voltage: Option<Sourced<String>>,
 }
 
 /// One vehicle of the fleet.

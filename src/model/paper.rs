@@ -1,9 +1,10 @@
 //! What is to be printed: cards and sheets with their links resolved.
 
+use super::fact::Fact;
 use super::instrument::{Multimeter, Thermometer};
 use super::sensor::Sensor;
 use crate::quantity::{Interval, Temperature, TemperatureDifference};
-use crate::spec::{About, Measure, Spot};
+use crate::spec::{About, Measure, Spot, View};
 
 /// A card about one thing.
 #[derive(Debug)]
@@ -22,6 +23,10 @@ pub struct Card {
     pub range: Option<Interval<Temperature>>,
     /// The temperature of the worked example, where the lead chose it.
     pub example: Option<Temperature>,
+    /// The temperature of the sensors on its connector, as written.
+    pub at: (Option<Temperature>, Fact),
+    /// From where its connector is drawn, where the lead chose that.
+    pub view: Option<View>,
 }
 
 impl Card {

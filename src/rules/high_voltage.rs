@@ -3,7 +3,7 @@
 use super::part_circuits;
 use crate::diag::{Finding, Findings};
 use crate::quantity::{Toleranced, Voltage};
-use crate::spec::{Set, Sourced};
+use crate::spec::{Expected, Set, Sourced};
 use crate::words::Message;
 
 /// Above 60 V DC a circuit is of voltage class B (ISO 6469-3, from memory).
@@ -35,6 +35,14 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         let voltages = [&system.battery, &system.reference].into_iter().flatten().map(nominal_of);
         let high = voltages.into_iter().find(|volts| is_high(volts.value));
         findings.report_all(high.map(|high| stop(&high)));
+    }
+    let pins = set.connectors.values().flat_map(|entry| entry.item.pins.values());
+    for expected in pins.flat_map(|pin| &pin.expect).flatten() {
+        if let Expected::Volts(volts) = expected.value
+            && (is_high(volts.high) || is_high(Voltage::from_volts(-volts.low.volts())))
+        {
+            findings.report(stop(&expected.map(volts.high)));
+        }
     }
     let circuits = super::sensors(set).filter_map(|(_, sensor, _)| sensor.circuit.as_ref());
     let references = circuits.flat_map(|circuit| {

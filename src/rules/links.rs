@@ -42,6 +42,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         for (about, thing) in &card.item.about {
             match about {
                 About::Sensor => rule.id(about.key(), thing, &set.sensors),
+                About::Connector => rule.id(about.key(), thing, &set.connectors),
             };
         }
         rule.instrument(&card.item.meter, InstrumentKind::Multimeter);
@@ -66,6 +67,23 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         }
         for row in sheet.groups.iter().flat_map(|group| &group.rows) {
             rule.id("sensor", &row.sensor, &set.sensors);
+        }
+    }
+    for checklist in set.checklists.values().map(|entry| &entry.item) {
+        rule.link("system", &checklist.system, &set.systems);
+        for vehicle in checklist.vehicles.iter().flatten() {
+            rule.id("vehicle", vehicle, &set.vehicles);
+        }
+        let cards = checklist.steps.iter().map(|step| &step.card);
+        for card in cards.chain(checklist.endings.iter().map(|ending| &ending.card)) {
+            rule.link("card", card, &set.cards);
+        }
+    }
+    for symptom in set.symptoms.values().map(|entry| &entry.item) {
+        rule.link("system", &symptom.system, &set.systems);
+        rule.link("checklist", &symptom.checklist, &set.checklists);
+        for card in symptom.cards.iter().flatten() {
+            rule.id("card", card, &set.cards);
         }
     }
 }

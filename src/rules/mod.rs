@@ -4,10 +4,14 @@
 //! It speaks about values that are there: a missing value is not wrong, it is
 //! printed as NOT GIVEN.
 
+mod airbag;
 mod beta_plausible;
 mod card_keys;
+mod checklist;
 mod coefficients_plausible;
 mod coil_plausible;
+mod connector_card;
+mod connector_face;
 mod contact_codes;
 mod contact_pins;
 mod control_forced;
@@ -68,9 +72,29 @@ use crate::spec::{At, Curve, Mode, Sensor, Set};
 /// Asks every rule.
 pub fn check(set: &Set, findings: &Findings) {
     let rules = [
+        airbag::check,
         beta_plausible::check,
         card_keys::check,
+        checklist::airbag::check,
+        checklist::costly_first::check,
+        checklist::dangling::check,
+        checklist::ending_named::check,
+        checklist::exits::check,
+        checklist::fitted::check,
+        checklist::loops::check,
+        checklist::map_fits::check,
+        checklist::measurable::check,
+        checklist::names::check,
+        checklist::one_question::check,
+        checklist::opened::check,
+        checklist::place_seen::check,
+        checklist::replacing::check,
+        checklist::same_exit::check,
+        checklist::symptom_system::check,
+        checklist::unreachable::check,
         coefficients_plausible::check,
+        connector_card::check,
+        connector_face::check,
         contact_codes::check,
         contact_pins::check,
         control_forced::check,

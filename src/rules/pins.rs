@@ -35,6 +35,27 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         let system = system.as_ref().map_or("", |system| &system.value);
         take(set, system, pins.iter().map(|pin| (&pin.pin, pin.role.is_own())), &mut used, findings);
     }
+    asked(set, findings);
+}
+
+/// A checklist's questions name pins that others carry.
+fn asked(set: &Set, findings: &Findings) {
+    let questions = set.checklists.values().flat_map(|entry| &entry.item.steps);
+    for pin in questions.flat_map(|question| &question.pins) {
+        exists(set, pin, findings);
+    }
+}
+
+/// Every pin that anything of the set names.
+pub(super) fn written(set: &Set) -> impl Iterator<Item = &Sourced<String>> {
+    let ends = super::sensors(set).flat_map(|(_, sensor, _)| [&sensor.pins, &sensor.component_pins]);
+    let of_sensors = ends.flatten().flat_map(|pins| [&pins.signal, &pins.return_, &pins.ground]).flatten();
+    let drivers = set.drivers.values().flat_map(|entry| [&entry.item.pins, &entry.item.unit_pins]);
+    let actuators = set.actuators.values().flat_map(|entry| [&entry.item.pins, &entry.item.component_pins]);
+    let lights = set.lights.values().map(|entry| &entry.item.pins);
+    let transducers = set.transducers.values().map(|entry| &entry.item.pins);
+    let of_parts = drivers.chain(actuators).chain(lights).chain(transducers).flatten();
+    of_sensors.chain(of_parts.map(|pin| &pin.pin))
 }
 
 /// The pins that are there.

@@ -1,5 +1,6 @@
 //! `[card.ID]`: one laminated card about one thing.
 
+use super::connector::View;
 use super::reader::Reader;
 use super::value::{At, Sourced};
 use crate::quantity::{Interval, Temperature, TemperatureDifference, interval, scalar};
@@ -9,11 +10,13 @@ use crate::quantity::{Interval, Temperature, TemperatureDifference, interval, sc
 pub enum About {
     /// A temperature sensor.
     Sensor,
+    /// A connector.
+    Connector,
 }
 
 impl About {
     /// Every one, with the key that names it in a spec.
-    pub const ALL: &[(&str, Self)] = &[("sensor", Self::Sensor)];
+    pub const ALL: &[(&str, Self)] = &[("sensor", Self::Sensor), ("connector", Self::Connector)];
 
     /// The key that names it in a spec.
     #[must_use]
@@ -35,6 +38,10 @@ pub struct Card {
     pub range: Option<Sourced<Interval<Temperature>>>,
     /// The temperature of its worked example.
     pub example: Option<Sourced<Temperature>>,
+    /// The temperature of the sensors on a connector that its volts and ohms hold at.
+    pub at: Option<Sourced<Temperature>>,
+    /// From where a connector's face is drawn, where not as its table has it.
+    pub view: Option<At<View>>,
 }
 
 impl Card {
@@ -48,6 +55,8 @@ impl Card {
             step: reader.sourced("step", scalar),
             range: reader.sourced("range", interval),
             example: reader.sourced("example", scalar),
+            at: reader.sourced("at", scalar),
+            view: reader.choice("view", View::WORDS),
         }
     }
 

@@ -11,6 +11,8 @@ macro_rules! spec {
 pub const DEMO: &[(&str, &str)] = &[
     spec!("curlew/air.toml"),
     spec!("curlew/actuators.toml"),
+    spec!("curlew/checklists.toml"),
+    spec!("curlew/connector-cards.toml"),
     spec!("curlew/connectors.toml"),
     spec!("curlew/drivers.toml"),
     spec!("curlew/modes.toml"),
@@ -18,6 +20,7 @@ pub const DEMO: &[(&str, &str)] = &[
     spec!("curlew/sensors.toml"),
     spec!("heron/air.toml"),
     spec!("heron/actuators.toml"),
+    spec!("heron/connector-cards.toml"),
     spec!("heron/connectors.toml"),
     spec!("heron/drivers.toml"),
     spec!("heron/modes.toml"),

@@ -71,6 +71,8 @@ pub struct System {
     pub reference: Option<Sourced<Toleranced<Voltage>>>,
     /// What the battery gives while sensors are measured; readings of faults need it.
     pub battery: Option<Sourced<Toleranced<Voltage>>>,
+    /// Its high-voltage parts in the lead's own words: a STOP on every paper of the system.
+    pub high_voltage: Option<Sourced<String>>,
 }
 
 impl System {
@@ -81,6 +83,7 @@ impl System {
             applicability: reader.sourced_text("applicability"),
             reference: reader.sourced("reference", toleranced),
             battery: reader.sourced("battery", toleranced),
+            high_voltage: reader.sourced_text("high_voltage"),
         }
     }
 }

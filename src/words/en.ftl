@@ -190,8 +190,8 @@ spec-syntax = not valid TOML: { $reason }
 spec-more-syntax = not valid TOML in { $count } more places
 spec-unknown-kind = unknown kind of table `{ $word }`
 spec-unknown-key = unknown key `{ $word }` in `{ $name }`
-rule-card-key = `{ $key }` says nothing on a card with `{ $about }`: it belongs to a sensor's strip table
-wanted-sensor-card = take the key away
+rule-card-key = `{ $key }` says nothing on a card with `{ $about }`
+wanted-card-about = it belongs to a card with { $words }
 spec-missing-one-of = `{ $name }` does not say what it is about
 spec-two-keys = `{ $first }` and `{ $second }` cannot stand together: it is about one thing
 spec-missing-key = `{ $name }` has no `{ $key }`
@@ -304,11 +304,42 @@ rule-no-such = there is no { $kind } `{ $id }`
 rule-wrong-instrument = instrument `{ $id }` is not a { $wanted }
 rule-pin-twice = pin { $pin } carries a signal and is used twice
 rule-pin-twice-systems-help = two systems may have connectors of one name: give each system's connector an id of its own
+spec-bad-face-row = this is no row of a face
+wanted-face-row = expected a list of pin marks, such as `[1, 2, "", 3]`; `""` is a place without a pin hole
+rule-face-no-view = a face is drawn, but not from where it is seen
+wanted-view = expected `view` beside it: `mating-face` or `wire-entry`; the two are mirror images
+rule-face-empty = the face has no pin
+rule-face-rows = the face has { $rows } rows
+wanted-face-rows = a card has room for { $most } rows
+rule-face-places = a row has { $places } places
+wanted-face-places = a card has room for { $most } places in a row
+rule-face-mark = the mark `{ $mark }` is too long for its pin
+wanted-face-mark = expected at most { $longest } characters
+rule-face-lengths = a row of { $places } places under one of { $first }
+wanted-face-length = expected as many places as in the first row
+rule-face-lengths-help = write `""` for a place without a pin hole
+rule-face-twice = pin { $mark } is drawn twice
+rule-face-lacks = { $count ->
+    [one] pin { $marks } is listed and not drawn
+   *[other] pins { $marks } are listed and not drawn
+}
+wanted-face-pin = expected every listed pin in `rows`
+label-face = the face
+label-face-row = the first row
+rule-airbag-card = connector { $id } is airbag or belt-tensioner wiring: it gets no card
+rule-airbag-face = connector { $id } is airbag or belt-tensioner wiring: it is not drawn
+wanted-no-airbag = take this away
+label-airbag = this says so
+rule-airbag-help = nobody probes, ohms or unplugs such wiring without its maker's procedure; if it is none, write `airbag = false`
+rule-connector-unused = nothing of the set has a pin on connector { $id }
+wanted-used-connector = expected a connector that a sensor, actuator or load has a pin on
+rule-view-no-rows = connector { $id } has no face that another view could show
+wanted-rows = expected `rows` in its table
 rule-two-connectors = one end has pins on two connectors, { $first } and { $second }
 rule-pin-form = `{ $pin }` is not a pin
 rule-no-such-pin = connector { $connector } has no pin { $pin }
 rule-strip-rows = a step of { $step } makes a strip table of { $rows } rows
-rule-other-system = { $kind } `{ $id }` is of system `{ $theirs }`, the sheet is for `{ $system }`
+rule-other-system = { $kind } `{ $id }` is of system `{ $theirs }`, the paper is for `{ $system }`
 rule-empty-group = a group of sheet `{ $id }` has no tests
 rule-empty-sheet = sheet `{ $id }` has no vehicles or no tests to print
 rule-no-vehicle = sheet `{ $id }` prints nothing: no vehicle has system `{ $system }`
@@ -430,6 +461,7 @@ kind-hygrometer = hygrometer
 ## What a value is
 
 fact-applicability = Fitted to
+fact-high-voltage = High voltage
 fact-rated-resistance = Rated resistance
 fact-rated-temperature = Rated at
 fact-beta = B value
@@ -511,6 +543,10 @@ fact-line-high-ratio = High end, V/Vref
 fact-span-accuracy = Accuracy, of the span
 fact-clamp = Ends of the output
 fact-wire = Wire of the pin
+fact-latch = Latch of connector
+fact-face = Face of connector
+fact-expected = Expected at the pin
+fact-sensors-at = Temperature of the sensors
 fact-view = View of connector
 fact-side = Side of connector
 fact-accuracy = accuracy
@@ -712,6 +748,49 @@ card-next-bad = Reads anything else: measure the reference, then both wires end 
 card-its-two-pins = its two pins
 card-next-series = Note: the signal wire includes { $series }; end to end it reads that.
 card-next-ohms = Key off, unplug the control unit: measure ohms at the harness side, then at the sensor. The difference is the wires.
+doc-connector-card = Connector card
+card-look-view = view
+card-look-side = side
+card-look-latch = latch
+card-look-keys = keys
+card-view-mating-face-long = MATING-FACE view: you look into the face that mates
+card-view-wire-entry-long = WIRE-ENTRY view: you look at the side where the wires go in
+card-side-harness-long = HARNESS side: the half on the wires
+card-side-component-long = COMPONENT side: the half on the part
+card-latch-of-view = { $latch } (said of the { $view })
+card-mirror = In the { $other } left and right change places.
+card-mirrored = MIRROR IMAGE of the spec’s { $other }: left and right have changed places.
+card-edge-top = top
+card-edge-bottom = bottom
+card-edge-left = left
+card-edge-right = right
+card-at-edge = at the { $edge }
+card-at-corner = at the { $edge }, { $end } end
+card-alt-face = Face of connector { $id }, { $view }. { $rows }
+card-alt-face-row = Row { $row } from the left: { $marks }.
+card-state-off = key off
+card-state-on = key on
+card-state-unmated = unmated
+card-state-running = running
+card-minus-probe = − probe here
+card-in-the-dark = { $volts } V dark
+card-at-most = ≤ { $volts } V
+card-tested-by = card { $card }
+card-tested-by-none = no card
+card-shares = { $title } ({ $card })
+card-shared = Shared by { $count }: { $things }
+card-note-to-ground = Volts: DC, to the return or ground of the same unit. Running: engine on, load switched on.
+card-note-sensors-at = Sensors: worst-case windows with every sensor at { $at }.
+card-note-sensors-not-given = Sensors: their temperature is NOT GIVEN, so are their windows.
+card-note-sensors-beyond = A sensor that is not used at that temperature has no window.
+card-note-unmated-unit = Unmated: key off, control unit unplugged; ohms to the sensor’s return.
+card-note-unmated-plug = Unmated: sensor unplugged, then key on; volts at the harness.
+card-note-unmated-part = Unmated: key off, unplugged; ohms at the sensor’s own pins.
+card-note-meter-on = Volts include a { $input } meter.
+card-note-meter-none = Volts are without a meter’s load.
+card-note-computed = What is computed has its sources on the card named.
+card-see-card = see its card
+card-note-states-blank = –: neither given nor computed.
 card-points = Table as given, in { $unit }
 
 ## Test sheet
@@ -772,6 +851,8 @@ sheet-else-undecided = Undecided: within the printed ± of a limit. Repeat with 
 
 ## Cautions
 
+caution-danger = STOP · DANGER
+caution-stop = High voltage: { $parts }. Only qualified people work on it: isolate, lock, wait, prove dead. Nothing on this paper applies to it.
 caution-warning = WARNING
 caution-caution = CAUTION
 caution-notice = NOTICE
@@ -790,9 +871,9 @@ caution-running = Vehicle chocked, parking brake on, exhaust extracted.
 caution-running-card = Chock wheels, extract exhaust.
 caution-hot = Exhaust, coolant, discharge line and blower transistor burn the skin.
 caution-hot-card = Hot parts burn.
-caution-probing = No test lamp on reference, sensor, airbag or bus wires; no piercing.
+caution-probing = No test lamp on reference, sensor, airbag, bus wires; no piercing.
 caution-probing-card = No test lamp, no piercing.
-caution-unplugging = Key off before mating or unmating.
+caution-unplugging = Key off to mate or unmate.
 caution-unplugging-card = Key off to unplug.
 caution-ohms = No ohms on a powered circuit.
 caution-ohms-card = No ohms on a powered circuit.
@@ -902,6 +983,12 @@ paper-offset = return up
 paper-other-unit = other unit
 paper-switched = switched
 paper-circuit = Circuit
+paper-latch = latch
+paper-face-not-given = Face NOT GIVEN: no rows
+paper-pin = Pin
+paper-wire = Wire
+paper-function = Function
+paper-tested = Tested by
 paper-control-unit = control unit
 paper-input = input
 paper-plot-key = thick: nominal · thin: limits
@@ -1377,6 +1464,71 @@ run-judge-too-many-ohms = no workshop meter shows so many ohms; write OL for an 
 run-instrument-twice = `{ $id }` is a second instrument of its kind; name one multimeter and one thermometer
 run-judge-no-sensor = `{ $id }` is no temperature sensor, and only their readings are judged so far; `bayleaf faults { $id }` lists what its faults read
 
+## Checklists: what is wrong with them
+
+rule-check-airbag = step `{ $step }` is at airbag wiring
+rule-check-airbag-help = leave it out: airbag and belt-tensioner wiring is not probed, not ohmed, not unplugged
+wanted-no-airbag-step = expected no work at airbag wiring
+rule-check-costly-first = step `{ $step }` ({ $cost }) stands before `{ $next }` ({ $cheaper })
+rule-check-costly-first-help = ask the cheaper one first, or say `because = "…"` why not
+wanted-cheap-first = expected the cheaper step first
+label-cheaper = the next step costs less
+rule-check-start = there is no step `{ $name }` to begin with
+rule-check-dangling = exit to `{ $name }` leads nowhere
+rule-check-ending-unnamed = ending `{ $ending }` does not say which part or harness
+rule-check-ending-unnamed-help = add `what = "…"`
+wanted-what = expected `what` beside it
+rule-check-exits = step `{ $step }` has { $count ->
+        [0] no exit
+        [one] one exit
+       *[other] { $count } exits
+    }
+rule-check-exits-help = give two of `yes`, `no`, `undecided`, or all three, each the name of a step or an ending
+wanted-exits = expected two or three exits
+rule-check-no-vehicle = checklist `{ $id }` is for no vehicle: none that it names has system `{ $system }`
+rule-check-loop = the answers lead in a circle: { $way }
+rule-check-loop-help = lead this exit to a step that comes later, or to an ending
+wanted-onward = expected a way onward
+label-loop-begins = the circle begins here
+rule-check-no-number = step `{ $step }` reads { $unit } and expects no number: `{ $expect }`
+wanted-limit = expected a window or a limit, such as `11.5 V or more`
+label-unit = a reading is wanted here
+rule-check-same-name = `{ $name }` is a step and an ending
+wanted-other-name-here = expected another name
+label-step-of-name = the step of this name
+rule-check-questions = step `{ $step }` asks more than one question
+rule-check-no-question = step `{ $step }` asks no question
+wanted-question = expected one question with a question mark at its end
+rule-check-opens = step `{ $step }` of an electrical paper opens the refrigerant circuit: `{ $said }`
+rule-check-opens-help = end at `refer to licensed refrigerant work`, or make it a paper of `work = "refrigerant"`
+wanted-closed = expected a circuit that stays closed
+label-work = an electrical paper
+rule-check-nowhere = step `{ $step }` does not say where
+rule-check-nowhere-help = add `pins = ["C2/7", "C2/14"]`, or `where = "…"`
+wanted-where = expected a place
+rule-check-no-view = step `{ $step }` probes connector `{ $connector }`, which does not say how it is seen
+wanted-seen = expected a connector with `view` and `side`
+rule-check-replacing = step `{ $step }` replaces a part to test it: `{ $said }`
+rule-check-replacing-help = measure what tells the part from its wires; replacing belongs into an ending
+wanted-measurement = expected a measurement
+rule-check-same-exit = every answer to step `{ $step }` leads to `{ $to }`
+rule-check-same-exit-help = leave the step out, or lead one answer elsewhere
+wanted-other-place = expected another place
+label-first-exit = as here
+rule-check-unreachable = no answer leads to step `{ $name }`
+wanted-reached-step = expected an exit or `start` that leads here
+rule-check-unreached-ending = no answer leads to ending `{ $name }`
+wanted-reached-ending = expected an exit that leads here
+label-start = it begins here
+rule-check-deep = checklist `{ $id }` is { $found } boxes deep
+rule-check-wide = checklist `{ $id }` is { $found } boxes wide
+rule-check-split-help = split it into two, the first ending at the second
+wanted-map-fits = expected at most { $most } on the page of its map
+
+check-cost-look = look
+check-cost-measure = measure
+check-cost-unplug = unplug
+check-cost-dismantle = dismantle
 ## Importing a table
 
 import-how = From { $file }: { $rows ->
@@ -1430,3 +1582,58 @@ wanted-one-unit = expected the same unit in every row
 wanted-curve-unit = expected Ω or kΩ
 wanted-decimal-told = either can be meant
 wanted-plain-number = expected a number
+
+## Checklists and symptom indexes on paper
+
+doc-checklist = Checklist
+doc-symptoms = Symptom index
+fact-expect = expected
+fact-step-time = time
+fact-pins = pins
+fact-first-tests = first tests
+check-title = { $title } · { $system }
+check-only = only { $vehicles }
+check-intro = { $steps ->
+        [one] One step
+       *[other] { $steps } steps
+    }, { $longest } on the longest way. Begin at step 1 and keep a finger on it. Do what it says, write the reading down, tick one answer, go where it points. A letter in black is an ending: the work is done or handed over there. Two answers fit, or the reading moves: that is undecided; where undecided has no box, ask before going on.
+check-box-vehicle = Vehicle
+check-box-reached = Ending reached
+check-card = card { $card }
+check-cost = { $cost } · { $time } [{ $mark }]
+check-do = do
+check-where = where
+check-pins = pins
+check-state = state
+check-expect = expect
+check-figures = figures
+check-yes = yes
+check-no = no
+check-undecided = undecided
+check-go = go to { $mark }
+check-go-end = end { $mark }
+check-start = start here
+check-from = from { $steps }
+check-ending-part = part
+check-ending-harness = harness
+check-ending-unit = control unit
+check-ending-refer = refer to licensed refrigerant work
+check-ending-refer-short = refer, licensed
+check-ending-no-fault = no fault found
+check-map = Map
+check-map-key = White boxes are steps, black letters are endings. The thick line is the way that takes longest.
+check-longest = Longest way: { $way }, { $time }
+check-index-title = Symptoms · { $system }
+check-index-intro = Find the complaint as the driver puts it. Where a checklist is named, take it; its first steps are listed here as far as the answers are good. Where none is named, test in this order, the cheapest first.
+check-no-checklist = no checklist
+check-at-most = at most { $time }
+
+paper-symptom = complaint
+paper-endings = Endings
+paper-tick = reached
+paper-stop = STOP
+paper-because = now because
+paper-complaint = Complaint
+paper-checklist = Checklist
+paper-first-tests = First tests, in this order
+paper-cards = Cards

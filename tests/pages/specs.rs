@@ -24,6 +24,7 @@ notice = "INVENTED: {LONG_TITLE}"
 title = "Gull with rear auxiliary unit and long wheelbase"
 applicability = {{ value = "built 2019 week 14 to 2024 week 52, left- and right-hand drive, with rear auxiliary unit and roof condenser, all engines", source = "{LONG_SOURCE}" }}
 reference = {{ value = "5.000 V ± 0.025 V", source = "{LONG_SOURCE}, again" }}
+high_voltage = {{ value = "electric compressor below the left load floor, its inverter, and every orange cable between them and the traction battery", source = "{LONG_SOURCE}" }}
 
 [system.bare]
 title = "Bare"
