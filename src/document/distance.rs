@@ -59,6 +59,9 @@ pub(super) fn of(paperwork: &Paperwork) -> Reading {
             rest: Distance::Hand,
             parts: &[("title", Distance::Arm), ("figures", Distance::Arm), ("strip", Distance::Bench)],
         },
+        Paperwork::Card(About::Actuator | About::Driver) => {
+            Reading { rest: Distance::Hand, parts: &[("title", Distance::Arm), ("figures", Distance::Arm)] }
+        }
         Paperwork::Card(About::Connector)
         | Paperwork::TestSheet { .. }
         | Paperwork::Checklist

@@ -42,6 +42,8 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         for (about, thing) in &card.item.about {
             match about {
                 About::Sensor => rule.id(about.key(), thing, &set.sensors),
+                About::Driver => rule.id(about.key(), thing, &set.drivers),
+                About::Actuator => rule.id(about.key(), thing, &set.actuators),
                 About::Connector => rule.id(about.key(), thing, &set.connectors),
             };
         }

@@ -10,13 +10,22 @@ use crate::quantity::{Interval, Temperature, TemperatureDifference, interval, sc
 pub enum About {
     /// A temperature sensor.
     Sensor,
+    /// A door actuator.
+    Actuator,
+    /// A switched load.
+    Driver,
     /// A connector.
     Connector,
 }
 
 impl About {
     /// Every one, with the key that names it in a spec.
-    pub const ALL: &[(&str, Self)] = &[("sensor", Self::Sensor), ("connector", Self::Connector)];
+    pub const ALL: &[(&str, Self)] = &[
+        ("sensor", Self::Sensor),
+        ("actuator", Self::Actuator),
+        ("driver", Self::Driver),
+        ("connector", Self::Connector),
+    ];
 
     /// The key that names it in a spec.
     #[must_use]

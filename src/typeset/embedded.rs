@@ -9,6 +9,10 @@ macro_rules! template {
 
 /// Every built-in template: its path below `templates/` and its text.
 pub const TEMPLATES: &[(&str, &str)] = &[
+    template!("actuator-card.typ"),
+    template!("driver-card.typ"),
+    template!("parts/driver-circuit.typ"),
+    template!("parts/actuator-circuit.typ"),
     template!("checklist.typ"),
     template!("connector-card.typ"),
     template!("parts/caution.typ"),
@@ -22,11 +26,13 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/pin-table.typ"),
     template!("parts/part.typ"),
     template!("parts/pins.typ"),
+    template!("parts/place.typ"),
     template!("parts/plot.typ"),
     template!("parts/side2.typ"),
     template!("parts/signature.typ"),
     template!("parts/steps.typ"),
     template!("parts/strip.typ"),
+    template!("parts/symbols.typ"),
     template!("parts/table.typ"),
     template!("parts/tests.typ"),
     template!("parts/topology.typ"),
