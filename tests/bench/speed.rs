@@ -96,7 +96,7 @@ impl Bench {
             #let d = json(\"/data.json\")\n#set document(title: d.furniture.title)\n\
             #set page(width: 148mm, height: 210mm, margin: 8mm)\n\
             #set text(font: family, stretch: stretch, fallback: false, size: size.hand, hyphenate: false)\n\
-            #set par(linebreaks: \"simple\")\n#strip(d.strip, d.direction, 132mm, 150mm)\n";
+            #set par(linebreaks: \"simple\")\n#strip(d.strip, d.direction, 150mm)\n";
         let templates: Vec<_> = TEMPLATES.iter().copied().chain([("strip-alone.typ", template)]).collect();
         let typesetter = Typesetter::with_templates(&templates, &self.words.paper_json());
         let rounds = (0..ROUNDS).map(|_| {

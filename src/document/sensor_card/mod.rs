@@ -16,11 +16,11 @@ use super::card::KeyFigure;
 use super::caution::{self, Cautions, Room};
 use super::ends::{self, End};
 use super::figures;
-use super::furniture::{Furniture, Kind};
+use super::furniture::{Furniture, Kind, shop_paper};
 use super::given::{Given, given};
 use super::grid::Grid;
 use super::marks::Marks;
-use super::{Context, Data, Document, Listed, finish};
+use super::{Context, Data, Document, Listed, Paperwork, finish};
 use crate::model::{Card, PinEnd, PinUse, Points, Sensor};
 use crate::physics::curve::Direction;
 use crate::spec::{About, Topology};
@@ -28,6 +28,8 @@ use crate::words::{Message, Words};
 use reading::Readings;
 
 const TEMPLATE: &str = "sensor-card.typ";
+
+const WALL_TEMPLATE: &str = "wall-card.typ";
 
 /// Everything a sensor card's template gets.
 #[derive(Debug, Serialize)]
@@ -74,8 +76,13 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let readings = Readings::new(sensor, card.meter.as_ref());
     let bench = Bench::of_card(model, card)?;
     let mut marks = Marks::default();
-    let kind =
-        Kind { word: "doc-sensor-card", paper: "a5", title: sensor.title.clone(), id: listed.id.clone() };
+    let on_a_wall = listed.paperwork == Paperwork::WallCard;
+    let (word, paper, template) = if on_a_wall {
+        ("doc-wall-card", shop_paper(model), WALL_TEMPLATE)
+    } else {
+        ("doc-sensor-card", "a5", TEMPLATE)
+    };
+    let kind = Kind { word, paper, title: sensor.title.clone(), id: listed.id.clone() };
     let furniture = Furniture::new(context, kind, &sensor.system, system, &mut marks);
     let location = sensor.other_facts.iter().find(|fact| fact.label == "fact-location");
     let data = SensorCard {
@@ -95,15 +102,16 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         example: example::compose(words, &readings, card),
         readings: advice::readings(words, &readings),
         next: advice::next(words, &readings),
-        faults: faults::compose(words, &bench, card),
-        signature: signature::compose(words, &bench, card),
+        // A wall card is for what is read from afar: its sensor card has the faults.
+        faults: faults::compose(words, &bench, card).filter(|_| !on_a_wall),
+        signature: signature::compose(words, &bench, card).filter(|_| !on_a_wall),
         points: sensor.points.as_ref().map(|points| point_table(words, points)),
         cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
     // Front and back, or two leaves; unless the strip runs on or the source's own table is long.
     let sides = if data.faults.is_some() { 4 } else { 2 };
     let pages = if strip::fits_a_side(card, sensor) { sides } else { 0 };
-    Some(finish(listed, (TEMPLATE, pages), data, marks))
+    Some(finish(listed, (template, pages), data, marks))
 }
 
 /// Which way the reading moves when it gets hotter.
