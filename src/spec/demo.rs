@@ -18,6 +18,7 @@ pub const DEMO: &[(&str, &str)] = &[
     spec!("curlew/modes.toml"),
     spec!("curlew/papers.toml"),
     spec!("curlew/sensors.toml"),
+    spec!("curlew/tests.toml"),
     spec!("heron/air.toml"),
     spec!("heron/actuators.toml"),
     spec!("heron/connector-cards.toml"),
@@ -27,6 +28,7 @@ pub const DEMO: &[(&str, &str)] = &[
     spec!("heron/papers.toml"),
     spec!("heron/platinum-and-silicon.toml"),
     spec!("heron/sensors.toml"),
+    spec!("heron/tests.toml"),
     spec!("shop.toml"),
     spec!("vehicles.toml"),
 ];

@@ -37,6 +37,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/table.typ"),
     template!("parts/tests.typ"),
     template!("parts/topology.typ"),
+    template!("parts/waveform.typ"),
     template!("sensor-card.typ"),
     template!("symptoms.typ"),
     template!("test-sheet.typ"),
