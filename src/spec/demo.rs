@@ -21,6 +21,7 @@ pub const DEMO: &[(&str, &str)] = &[
     spec!("heron/air.toml"),
     spec!("heron/actuators.toml"),
     spec!("heron/connector-cards.toml"),
+    spec!("heron/checklists.toml"),
     spec!("heron/connectors.toml"),
     spec!("heron/drivers.toml"),
     spec!("heron/modes.toml"),
