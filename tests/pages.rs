@@ -6,6 +6,8 @@ mod codes;
 mod faces;
 #[path = "pages/legibility.rs"]
 mod legibility;
+#[path = "pages/loads.rs"]
+mod loads;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/specs.rs"]

@@ -5,13 +5,18 @@
 //!
 //! Invariant: this is the last place where a number is a number.
 
+mod actuator_card;
+mod axis;
 pub mod bench;
+mod card;
 mod caution;
 mod checklist;
 mod code;
 mod connector_card;
 mod distance;
+mod driver_card;
 mod ends;
+mod fault_rows;
 pub mod faults;
 mod figures;
 mod fingerprint;
@@ -82,7 +87,9 @@ pub struct Document {
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
-        Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
+        Paperwork::Card(About::Actuator) => actuator_card::compose(context, listed),
+        Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
+        Paperwork::Card(About::Sensor) | Paperwork::WallCard => sensor_card::compose(context, listed),
         Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
         Paperwork::Checklist => checklist::compose(context, listed),

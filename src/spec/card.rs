@@ -10,19 +10,35 @@ use crate::quantity::{Interval, Temperature, TemperatureDifference, interval, sc
 pub enum About {
     /// A temperature sensor.
     Sensor,
+    /// A door actuator.
+    Actuator,
+    /// A switched load.
+    Driver,
     /// A connector.
     Connector,
 }
 
 impl About {
     /// Every one, with the key that names it in a spec.
-    pub const ALL: &[(&str, Self)] = &[("sensor", Self::Sensor), ("connector", Self::Connector)];
+    pub const ALL: &[(&str, Self)] = &[
+        ("sensor", Self::Sensor),
+        ("actuator", Self::Actuator),
+        ("driver", Self::Driver),
+        ("connector", Self::Connector),
+    ];
 
     /// The key that names it in a spec.
     #[must_use]
     pub fn key(self) -> &'static str {
         Self::ALL.iter().find(|(_, about)| *about == self).map_or("", |(key, _)| key)
     }
+}
+
+/// Where a card hangs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Hangs {
+    /// On a wall, to be read from across the bay.
+    Wall,
 }
 
 /// A card.
@@ -38,6 +54,8 @@ pub struct Card {
     pub range: Option<Sourced<Interval<Temperature>>>,
     /// The temperature of its worked example.
     pub example: Option<Sourced<Temperature>>,
+    /// Where it hangs, if it is not carried about.
+    pub hangs: Option<At<Hangs>>,
     /// The temperature of the sensors on a connector that its volts and ohms hold at.
     pub at: Option<Sourced<Temperature>>,
     /// From where a connector's face is drawn, where not as its table has it.
@@ -55,6 +73,7 @@ impl Card {
             step: reader.sourced("step", scalar),
             range: reader.sourced("range", interval),
             example: reader.sourced("example", scalar),
+            hangs: reader.choice("hangs", &[("wall", Hangs::Wall)]),
             at: reader.sourced("at", scalar),
             view: reader.choice("view", View::WORDS),
         }

@@ -9,11 +9,16 @@ macro_rules! template {
 
 /// Every built-in template: its path below `templates/` and its text.
 pub const TEMPLATES: &[(&str, &str)] = &[
+    template!("actuator-card.typ"),
+    template!("driver-card.typ"),
+    template!("parts/driver-circuit.typ"),
+    template!("parts/actuator-circuit.typ"),
     template!("checklist.typ"),
     template!("connector-card.typ"),
     template!("parts/caution.typ"),
     template!("parts/chart.typ"),
     template!("parts/code.typ"),
+    template!("parts/far.typ"),
     template!("parts/face.typ"),
     template!("parts/fields.typ"),
     template!("parts/figures.typ"),
@@ -22,10 +27,12 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/pin-table.typ"),
     template!("parts/part.typ"),
     template!("parts/pins.typ"),
+    template!("parts/place.typ"),
     template!("parts/plot.typ"),
     template!("parts/side2.typ"),
     template!("parts/steps.typ"),
     template!("parts/strip.typ"),
+    template!("parts/symbols.typ"),
     template!("parts/table.typ"),
     template!("parts/tests.typ"),
     template!("parts/topology.typ"),
@@ -33,4 +40,5 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("symptoms.typ"),
     template!("test-sheet.typ"),
     template!("theme.typ"),
+    template!("wall-card.typ"),
 ];
