@@ -129,6 +129,10 @@ fn documents_say_what_they_said() {
         "CUR-BLOWER-FULL",
         "CUR-ODD-SENSOR",
         "curlew.SYMPTOMS",
+        "HER-NO-COLD",
+        "HER-BLOWER-FULL",
+        "HER-ODD-SENSOR",
+        "heron.SYMPTOMS",
         "HER-SENSORS.RRV-3",
     ];
     let documents = documents(&model, Some(31.0));
