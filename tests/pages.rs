@@ -6,6 +6,8 @@ mod codes;
 mod faces;
 #[path = "pages/legibility.rs"]
 mod legibility;
+#[path = "pages/parts.rs"]
+mod parts;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/specs.rs"]

@@ -3,8 +3,8 @@
 use serde::Serialize;
 
 use super::marks::Marks;
-use crate::model::{PinEnd, PinUse};
-use crate::spec::{Side, View};
+use crate::model::{PartEnd, PinEnd, PinUse};
+use crate::spec::{Role, Side, View};
 use crate::words::{Message, Words};
 
 /// The connector at one end of the wires.
@@ -63,4 +63,58 @@ pub(super) fn looked_at(
         None => "card-side-not-given",
     });
     [Some(view), Some(side), latch.map(str::to_owned)].into_iter().flatten().collect::<Vec<_>>().join(", ")
+}
+
+/// The ends of a part's wires, each with its pins by their roles.
+///
+/// `contacts` are the names of its position contacts.
+pub(super) fn of_part<'a>(
+    words: &Words,
+    ends: impl IntoIterator<Item = &'a PartEnd>,
+    contacts: &[String],
+    marks: &mut Marks,
+) -> Vec<End> {
+    let mut shown = |end: &PartEnd| {
+        let pins = end.pins.iter().filter_map(|pin| {
+            let mut shown = line(words, role(pin.role), Some(&pin.pin), marks)?;
+            if let Role::Contact(index) = pin.role {
+                shown.role =
+                    contacts.get(index).map_or(shown.role.clone(), |name| format!("{} {name}", shown.role));
+            }
+            Some(shown)
+        });
+        End {
+            pins: pins.collect(),
+            title: title(words, &end.connector, &end.title),
+            view: looked_at(words, end.view, end.side, end.latch.as_deref()),
+        }
+    };
+    ends.into_iter().map(&mut shown).collect()
+}
+
+/// What a pin does, in a word or two.
+pub(super) fn role(role: Role) -> &'static str {
+    match role {
+        Role::Signal => "card-pin-signal",
+        Role::Reference => "card-pin-reference",
+        Role::Return => "card-pin-return",
+        Role::Ground => "card-pin-ground",
+        Role::MotorPlus => "card-pin-motor-plus",
+        Role::MotorMinus => "card-pin-motor-minus",
+        Role::Contact(_) => "card-pin-contact",
+        Role::Common => "card-pin-common",
+        Role::Control => "card-pin-control",
+        Role::Feed => "card-pin-feed",
+        Role::ContactIn => "card-pin-contact-in",
+        Role::ContactOut => "card-pin-contact-out",
+    }
+}
+
+/// A pin's name as a drawing has room for it: a long connector name, which stands on the
+/// front in full, is left out.
+pub(super) fn short(pin: &str) -> String {
+    match pin.split_once('/') {
+        Some((connector, mark)) if connector.chars().count() > 5 => format!("…/{mark}"),
+        _ => pin.to_owned(),
+    }
 }

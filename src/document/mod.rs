@@ -5,12 +5,17 @@
 //!
 //! Invariant: this is the last place where a number is a number.
 
+mod actuator_card;
+mod axis;
 pub mod bench;
+mod card;
 mod caution;
 mod code;
 mod connector_card;
 mod distance;
+mod driver_card;
 mod ends;
+mod fault_rows;
 pub mod faults;
 mod figures;
 mod fingerprint;
@@ -21,12 +26,16 @@ mod given;
 mod grid;
 pub mod import;
 pub mod judgement;
+mod light_card;
 mod list;
 mod marks;
+mod part_card;
 mod sensor_card;
+mod system_card;
 pub mod table;
 mod test_sheet;
 mod tie;
+mod transducer_card;
 mod users;
 
 use chrono::NaiveDate;
@@ -80,8 +89,13 @@ pub struct Document {
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
+        Paperwork::Card(About::Actuator) => actuator_card::compose(context, listed),
+        Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
         Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
         Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
+        Paperwork::Card(About::System) => system_card::compose(context, listed),
+        Paperwork::Card(About::Light) => light_card::compose(context, listed),
+        Paperwork::Card(About::Transducer) => transducer_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
     }
 }

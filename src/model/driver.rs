@@ -41,9 +41,9 @@ pub struct Driver {
 /// How much the wires and contacts of a load may lose while its current flows.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
 pub struct Limits {
-    /// From battery positive to the load.
+    /// On the way from battery positive, without the switch.
     pub supply: Option<Voltage>,
-    /// From the load to battery negative.
+    /// On the way to battery negative, without the switch.
     pub ground: Option<Voltage>,
     /// Across the closed contact of a relay.
     pub contact: Option<Voltage>,

@@ -29,7 +29,7 @@ use std::collections::BTreeMap;
 
 pub use actuator::{Actuator, Contacts, PositionLadder, Stop, Stops, Sweep};
 pub use build::build;
-pub use connector::{Connector, ConnectorPin};
+pub use connector::{Connector, ConnectorPin, pin_order};
 pub use convert::{
     bits_of, circuit, curve, ladder, ladder_contacts, light, tolerance, transducer, truth_table,
 };

@@ -5,6 +5,7 @@
 //! constant L/R, joined so that a period ends where it began.
 
 mod control;
+pub mod waveform;
 
 pub use control::{ControlCurve, CurveFault, Direction};
 

@@ -10,13 +10,31 @@ use crate::quantity::{Interval, Temperature, TemperatureDifference, interval, sc
 pub enum About {
     /// A temperature sensor.
     Sensor,
+    /// A light sensor.
+    Light,
+    /// A pressure transducer.
+    Transducer,
     /// A connector.
     Connector,
+    /// A whole system.
+    System,
+    /// A door actuator.
+    Actuator,
+    /// A switched load.
+    Driver,
 }
 
 impl About {
     /// Every one, with the key that names it in a spec.
-    pub const ALL: &[(&str, Self)] = &[("sensor", Self::Sensor), ("connector", Self::Connector)];
+    pub const ALL: &[(&str, Self)] = &[
+        ("sensor", Self::Sensor),
+        ("light", Self::Light),
+        ("transducer", Self::Transducer),
+        ("connector", Self::Connector),
+        ("actuator", Self::Actuator),
+        ("driver", Self::Driver),
+        ("system", Self::System),
+    ];
 
     /// The key that names it in a spec.
     #[must_use]

@@ -131,12 +131,12 @@ pub enum BlowerControl {
     ResistorPack,
 }
 
-/// How much the wires and contacts of a load may lose.
+/// How much the wires and contacts of a load may lose, without its switch.
 #[derive(Debug, Clone)]
 pub struct Limits {
-    /// From battery positive to the load, under current.
+    /// On the way from battery positive, under current.
     pub supply_drop: Option<Sourced<Voltage>>,
-    /// From the load to battery negative, under current.
+    /// On the way to battery negative, under current.
     pub ground_drop: Option<Sourced<Voltage>>,
     /// Across the closed contact of a relay, under current.
     pub contact_drop: Option<Sourced<Voltage>>,

@@ -9,8 +9,10 @@
 use bayleaf::physics::blower::{Motor, Side, full_speed, step, to_ground};
 use bayleaf::physics::coil::{CoilFault, RatedCoil, causes};
 use bayleaf::physics::copper;
+use bayleaf::physics::solenoid::waveform::Moment;
 use bayleaf::physics::solenoid::{
     Coil, Conduction, ControlCurve, Direction, Running, Supply, ceiling, continuous_mean, duty_for, running,
+    waveform,
 };
 use bayleaf::physics::wire::{self, Class, Run, WireError};
 use bayleaf::quantity::{
@@ -275,6 +277,33 @@ fn a_switched_coil_runs_as_simulated_in_time() {
         discontinuous += u32::from(stops);
     }
     assert_eq!(discontinuous, 4, "both kinds of conduction are checked");
+}
+
+/// The drawn period has the simulation's mean, ends and voltage.
+#[test]
+fn a_period_is_drawn_as_simulated_in_time() {
+    for case in CASES {
+        let (supply, coil, frequency, duty) = of_case(case);
+        let period = waveform::period(&supply, &coil, frequency, duty, 2000).expect("a coil");
+        let [mean, least, greatest, across] = simulated(case);
+        let amperes = || period.iter().map(|moment| moment.current.amperes());
+        let (start, peak) = (amperes().next(), amperes().fold(0.0, f64::max));
+        meets(&format!("{case:?} start"), least, start.expect("moments"), Absolute(1e-6 * greatest));
+        meets(&format!("{case:?} peak"), greatest, peak, Absolute(1e-6 * greatest));
+        // It ends where it began.
+        meets(&format!("{case:?} end"), least, amperes().last().expect("moments"), Absolute(1e-6 * greatest));
+        let time = |moment: &Moment| moment.at.seconds();
+        let area = |of: fn(&Moment) -> f64| -> f64 {
+            let piece =
+                |pair: &[Moment]| 0.5 * (of(&pair[0]) + of(&pair[1])) * (time(&pair[1]) - time(&pair[0]));
+            period.windows(2).map(piece).sum::<f64>() * case[5]
+        };
+        // 2000 chords to a phase: 1e-6 of the greatest is far above what they cut off.
+        meets(&format!("{case:?} mean"), mean, area(|m| m.current.amperes()), Absolute(1e-5 * greatest));
+        meets(&format!("{case:?} volts"), across, area(|m| m.across.volts()), Absolute(1e-5 * case[0]));
+        let rising = period.windows(2).all(|pair| time(&pair[0]) <= time(&pair[1]));
+        assert!(rising && (time(&period[period.len() - 1]) * case[5] - 1.0).abs() < 1e-12, "{case:?}");
+    }
 }
 
 /// ΔI = Vb D (1 − D)/(f L), the handbook's ripple of a step-down converter.

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::document::ends::short;
 use crate::model::{Card, PinEnd, PinUse, Sensor};
 use crate::spec::Topology;
 use crate::words::{Message, Words};
@@ -72,13 +73,4 @@ pub(super) fn compose(words: &Words, sensor: &Sensor, card: &Card) -> Option<Dia
         ground,
         supply,
     })
-}
-
-/// A pin's name as the drawing has room for it: a long connector name, which
-/// stands on the front in full, is left out.
-fn short(pin: &str) -> String {
-    match pin.split_once('/') {
-        Some((connector, mark)) if connector.chars().count() > 5 => format!("…/{mark}"),
-        _ => pin.to_owned(),
-    }
 }

@@ -9,6 +9,7 @@ mod strip;
 
 use serde::Serialize;
 
+use super::card::KeyFigure;
 use super::caution::{self, Cautions, Room};
 use super::ends::{self, End};
 use super::figures;
@@ -48,15 +49,6 @@ impl Data for SensorCard {
     fn furniture(&mut self) -> &mut Furniture {
         &mut self.furniture
     }
-}
-
-/// One of the three figures that are read from a distance.
-#[derive(Debug, Serialize)]
-struct KeyFigure {
-    at: String,
-    value: String,
-    unit: String,
-    also: String,
 }
 
 /// The table as its source gives it.

@@ -33,6 +33,40 @@ pub(super) fn of(
     })
 }
 
+/// A step of a blower, or its relay, in percent of the battery's voltage.
+pub(in crate::document) struct Part {
+    /// Its number; `None` where the relay bypasses the series element.
+    pub step: Option<usize>,
+    pub least: Option<f64>,
+    pub nominal: Option<f64>,
+    pub most: Option<f64>,
+    /// Across the motor at the nominal battery.
+    pub volts: Option<f64>,
+}
+
+/// Every step from the slowest on, then the relay, where one bypasses.
+pub(in crate::document) fn parts(driver: &Driver, blower: &Blower) -> Vec<Part> {
+    let bench = Bench { driver, blower };
+    let part = |step: Option<usize>, row: Vec<Cell>| {
+        let number = |index: usize| match row.get(index) {
+            Some(Cell::Number(number)) => Some(*number),
+            _ => None,
+        };
+        Part { step, least: number(1), nominal: number(2), most: number(3), volts: number(5) }
+    };
+    let steps = blower.steps.iter().enumerate().map(|(index, step)| {
+        part(Some(index + 1), bench.row(String::new(), |at| bench.across(*step, at), Some(*step)))
+    });
+    let relay =
+        blower.bypass_drop.map(|_| part(None, bench.row(String::new(), |at| bench.bypassed(at), None)));
+    steps.chain(relay).collect()
+}
+
+/// How hot the series element gets, in words.
+pub(in crate::document) fn hottest(words: &Words, driver: &Driver, blower: &Blower) -> Vec<String> {
+    Bench { driver, blower }.hottest(words)
+}
+
 struct Bench<'a> {
     driver: &'a Driver,
     blower: &'a Blower,

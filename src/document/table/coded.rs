@@ -72,18 +72,22 @@ fn contact_notes(contacts: &Contacts) -> Vec<Message> {
     for (contact, name) in contacts.names.iter().enumerate() {
         let kinds = [(Stuck::Open, "table-note-stuck-open"), (Stuck::Closed, "table-note-stuck-closed")];
         for (stuck, id) in kinds {
-            let misread = contacts.table.stuck(contact, stuck);
-            let pairs: Vec<String> = (misread.iter())
-                .map(|misread| {
-                    format!("{} → {}", contacts.positions[misread.position], seen(contacts, &misread.seen))
-                })
-                .collect();
+            let pairs = misread(contacts, contact, stuck);
             if !pairs.is_empty() {
                 notes.push(Message::new(id).with("contact", name).with("misread", joined(pairs)));
             }
         }
     }
     notes
+}
+
+/// What the control unit takes each position for where a contact is stuck: `shut → –`.
+pub(in crate::document) fn misread(contacts: &Contacts, contact: usize, stuck: Stuck) -> Vec<String> {
+    let misread = contacts.table.stuck(contact, stuck);
+    let pair = |misread: &crate::physics::contacts::Misread| {
+        format!("{} → {}", contacts.positions[misread.position], seen(contacts, &misread.seen))
+    };
+    misread.iter().map(pair).collect()
 }
 
 /// What the control unit makes of a code; a code without a position is shown as a dash.
@@ -116,17 +120,40 @@ fn ladder_notes(ladder: &PositionLadder) -> Vec<Message> {
                 .with("upper", name(gap.upper)),
         );
     }
-    for (position, closed) in &ladder.positions {
-        for dirty in ladder.ladder.dirty(closed, &windows).unwrap_or_default() {
-            let ohms = dirty.resistance.ohms();
-            notes.push(
-                Message::new("table-note-dirty")
-                    .with("position", position)
-                    .with("contact", dirty.contact)
-                    .with("ohms", figure(ohms, decimals_for(ohms), Rounding::Nearest))
-                    .with("into", name(dirty.into)),
-            );
-        }
+    for dirty in dirty(ladder) {
+        let ohms = figure(dirty.ohms, decimals_for(dirty.ohms), Rounding::Nearest);
+        notes.push(
+            Message::new("table-note-dirty")
+                .with("position", dirty.position)
+                .with("contact", dirty.contact)
+                .with("ohms", ohms)
+                .with("into", dirty.into),
+        );
     }
     notes
+}
+
+/// A contact whose resistance moves one position into another.
+pub(in crate::document) struct DirtyContact {
+    pub position: String,
+    pub contact: usize,
+    pub ohms: f64,
+    pub into: String,
+}
+
+/// Every contact that can be so dirty that its position is taken for another.
+pub(in crate::document) fn dirty(ladder: &PositionLadder) -> Vec<DirtyContact> {
+    let windows: Option<Vec<_>> = ladder.positions.iter().map(|(_, closed)| window(ladder, closed)).collect();
+    let Some(windows) = windows else { return Vec::new() };
+    let of_position = |(position, closed): &(String, Vec<bool>)| {
+        let found = ladder.ladder.dirty(closed, &windows).unwrap_or_default();
+        let named = |dirty: crate::physics::ladder::Dirty| DirtyContact {
+            position: position.clone(),
+            contact: dirty.contact,
+            ohms: dirty.resistance.ohms(),
+            into: ladder.positions[dirty.into].0.clone(),
+        };
+        found.into_iter().map(named).collect::<Vec<_>>()
+    };
+    ladder.positions.iter().flat_map(of_position).collect()
 }

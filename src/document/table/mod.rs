@@ -5,8 +5,8 @@
 //! and happens where text is made of it.
 
 mod actuator;
-mod blower;
-mod coded;
+pub(in crate::document) mod blower;
+pub(in crate::document) mod coded;
 mod coil;
 mod digits;
 mod driver;
