@@ -4,6 +4,7 @@ pub mod cli;
 pub mod diag;
 pub mod document;
 pub mod fonts;
+pub mod graph;
 pub mod model;
 pub mod physics;
 pub mod quantity;

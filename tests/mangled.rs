@@ -4,9 +4,9 @@
 //! 96 cases in every run, the same ones; `PROPTEST_CASES` asks for more.
 
 use bayleaf::diag::{Findings, Renderer, Sources};
-use bayleaf::document::faults;
 use bayleaf::document::judgement::{self, Reading, judge};
 use bayleaf::document::table::{self, Cell, Table};
+use bayleaf::document::{self, Context, faults};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::{Temperature, Voltage};
 use bayleaf::rules;
@@ -110,6 +110,18 @@ fn ask_everything(model: &Model) -> Result<(), TestCaseError> {
             let notes = table.notes.join("\n");
             prop_assert!(!notes.contains("inf ") && !notes.contains("NaN"), "{notes}");
         }
+    }
+    let date = "2026-11-24".parse().expect("a date");
+    let context = Context { model, words: &words, date, bay: Some(at) };
+    for listed in document::list(model) {
+        let document = document::compose(context, &listed);
+        prop_assert!(document.is_some(), "{} is listed and cannot be composed", listed.id);
+        let data = document.map(|document| String::from_utf8_lossy(&document.data).into_owned());
+        let data = data.unwrap_or_default();
+        prop_assert!(
+            !data.contains("NaN") && !data.contains("inf ") && !data.contains(":null,\"at"),
+            "{data}"
+        );
     }
     for id in model.sensors.keys() {
         let ask = judgement::Ask {

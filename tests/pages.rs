@@ -6,6 +6,8 @@ mod codes;
 mod faces;
 #[path = "pages/legibility.rs"]
 mod legibility;
+#[path = "pages/loads.rs"]
+mod loads;
 #[path = "pages/parts.rs"]
 mod parts;
 #[path = "pages/reader.rs"]

@@ -10,6 +10,7 @@ use bayleaf::words::{Message, Words};
 const ROOMS: &[&str] = &[
     "card",
     "caution",
+    "check",
     "did",
     "dimension",
     "doc",

@@ -59,10 +59,12 @@ pub(super) fn of(paperwork: &Paperwork) -> Reading {
             rest: Distance::Hand,
             parts: &[("title", Distance::Arm), ("figures", Distance::Arm), ("strip", Distance::Bench)],
         },
-        Paperwork::Card(About::Connector | About::System) => IN_HAND,
         Paperwork::Card(About::Actuator | About::Driver | About::Light | About::Transducer) => {
             Reading { rest: Distance::Hand, parts: &[("title", Distance::Arm), ("figures", Distance::Arm)] }
         }
-        Paperwork::TestSheet { .. } => IN_HAND,
+        Paperwork::Card(About::Connector | About::System)
+        | Paperwork::TestSheet { .. }
+        | Paperwork::Checklist
+        | Paperwork::SymptomIndex => IN_HAND,
     }
 }

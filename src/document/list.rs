@@ -24,9 +24,13 @@ pub enum Paperwork {
         /// The vehicle's id.
         vehicle: String,
     },
+    /// Questions from a symptom to a named ending.
+    Checklist,
+    /// From complaints of a system to checklists and first tests.
+    SymptomIndex,
 }
 
-/// Every document of the set: cards first, then sheets, each by id.
+/// Every document of the set: cards first, then sheets, checklists, symptom indexes, each by id.
 #[must_use]
 pub fn list(model: &Model) -> Vec<Listed> {
     let cards = model.cards.values().map(|card| Listed {
@@ -42,7 +46,17 @@ pub fn list(model: &Model) -> Vec<Listed> {
             paperwork: Paperwork::TestSheet { vehicle: vehicle.clone() },
         })
     });
-    cards.chain(sheets).collect()
+    let checklists = model.checklists.keys().map(|id| Listed {
+        id: id.clone(),
+        spec: id.clone(),
+        paperwork: Paperwork::Checklist,
+    });
+    let indexes = super::symptoms::indexed(model).map(|(system, id)| Listed {
+        id,
+        spec: system.to_owned(),
+        paperwork: Paperwork::SymptomIndex,
+    });
+    cards.chain(sheets).chain(checklists).chain(indexes).collect()
 }
 
 impl Listed {
@@ -52,7 +66,7 @@ impl Listed {
     pub fn is_meant_by(&self, name: &str) -> bool {
         let vehicle = match &self.paperwork {
             Paperwork::TestSheet { vehicle } => Some(vehicle.as_str()),
-            Paperwork::Card(_) => None,
+            Paperwork::Card(_) | Paperwork::Checklist | Paperwork::SymptomIndex => None,
         };
         self.id == name || self.spec == name || vehicle == Some(name)
     }

@@ -10,6 +10,7 @@ mod axis;
 pub mod bench;
 mod card;
 mod caution;
+mod checklist;
 mod code;
 mod connector_card;
 mod distance;
@@ -31,6 +32,7 @@ mod list;
 mod marks;
 mod part_card;
 mod sensor_card;
+mod symptoms;
 mod system_card;
 pub mod table;
 mod test_sheet;
@@ -97,6 +99,8 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Card(About::Light) => light_card::compose(context, listed),
         Paperwork::Card(About::Transducer) => transducer_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
+        Paperwork::Checklist => checklist::compose(context, listed),
+        Paperwork::SymptomIndex => symptoms::compose(context, listed),
     }
 }
 

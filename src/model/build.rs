@@ -14,6 +14,7 @@ use crate::quantity::{MeterRange, MeterRanges, Scalar};
 use crate::spec::{self, About, At, Entry, InstrumentKind, Set, Sourced};
 
 mod air;
+mod checklist;
 mod connector;
 mod ends;
 mod facts;
@@ -72,6 +73,8 @@ pub fn build(set: &Set) -> Option<Model> {
         })?,
         cards: all(&set.cards, |id, card| build_card(set, id, card))?,
         sheets: all(&set.sheets, |id, sheet| build_sheet(set, id, sheet))?,
+        checklists: all(&set.checklists, |id, checklist| checklist::checklist(set, id, checklist))?,
+        symptoms: all(&set.symptoms, checklist::symptom)?,
         refrigerants: all(&set.refrigerants, |id, refrigerant| air::refrigerant(set, id, refrigerant))?,
         vents: all(&set.vents, |id, vent| air::vent(set, id, vent))?,
     })

@@ -13,7 +13,8 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     let mut seen: BTreeMap<String, (&str, &Place)> = BTreeMap::new();
     let cards = set.cards.iter().map(|(id, entry)| (id.as_str(), &entry.place));
     let sheets = set.sheets.iter().map(|(id, entry)| (id.as_str(), &entry.place));
-    for (id, place) in cards.chain(sheets) {
+    let checklists = set.checklists.iter().map(|(id, entry)| (id.as_str(), &entry.place));
+    for (id, place) in cards.chain(sheets).chain(checklists) {
         let folded = id.to_lowercase();
         let stem = folded.trim_end_matches(|c: char| c.is_ascii_digit());
         if RESERVED.contains(&stem) {

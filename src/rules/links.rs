@@ -74,6 +74,23 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             rule.id("sensor", &row.sensor, &set.sensors);
         }
     }
+    for checklist in set.checklists.values().map(|entry| &entry.item) {
+        rule.link("system", &checklist.system, &set.systems);
+        for vehicle in checklist.vehicles.iter().flatten() {
+            rule.id("vehicle", vehicle, &set.vehicles);
+        }
+        let cards = checklist.steps.iter().map(|step| &step.card);
+        for card in cards.chain(checklist.endings.iter().map(|ending| &ending.card)) {
+            rule.link("card", card, &set.cards);
+        }
+    }
+    for symptom in set.symptoms.values().map(|entry| &entry.item) {
+        rule.link("system", &symptom.system, &set.systems);
+        rule.link("checklist", &symptom.checklist, &set.checklists);
+        for card in symptom.cards.iter().flatten() {
+            rule.id("card", card, &set.cards);
+        }
+    }
 }
 
 struct Rule<'a> {

@@ -7,6 +7,7 @@
 mod airbag;
 mod beta_plausible;
 mod card_keys;
+mod checklist;
 mod coefficients_plausible;
 mod coil_plausible;
 mod connector_card;
@@ -74,6 +75,23 @@ pub fn check(set: &Set, findings: &Findings) {
         airbag::check,
         beta_plausible::check,
         card_keys::check,
+        checklist::airbag::check,
+        checklist::costly_first::check,
+        checklist::dangling::check,
+        checklist::ending_named::check,
+        checklist::exits::check,
+        checklist::fitted::check,
+        checklist::loops::check,
+        checklist::map_fits::check,
+        checklist::measurable::check,
+        checklist::names::check,
+        checklist::one_question::check,
+        checklist::opened::check,
+        checklist::place_seen::check,
+        checklist::replacing::check,
+        checklist::same_exit::check,
+        checklist::symptom_system::check,
+        checklist::unreachable::check,
         coefficients_plausible::check,
         connector_card::check,
         connector_face::check,

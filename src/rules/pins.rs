@@ -35,6 +35,15 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         let system = system.as_ref().map_or("", |system| &system.value);
         take(set, system, pins.iter().map(|pin| (&pin.pin, pin.role.is_own())), &mut used, findings);
     }
+    asked(set, findings);
+}
+
+/// A checklist's questions name pins that others carry.
+fn asked(set: &Set, findings: &Findings) {
+    let questions = set.checklists.values().flat_map(|entry| &entry.item.steps);
+    for pin in questions.flat_map(|question| &question.pins) {
+        exists(set, pin, findings);
+    }
 }
 
 /// Every pin that anything of the set names.

@@ -11,6 +11,7 @@ macro_rules! spec {
 pub const DEMO: &[(&str, &str)] = &[
     spec!("curlew/air.toml"),
     spec!("curlew/actuators.toml"),
+    spec!("curlew/checklists.toml"),
     spec!("curlew/connector-cards.toml"),
     spec!("curlew/connectors.toml"),
     spec!("curlew/drivers.toml"),

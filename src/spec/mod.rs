@@ -9,6 +9,7 @@
 
 mod actuator;
 mod card;
+mod checklist;
 mod circuit;
 mod coded;
 mod connector;
@@ -33,6 +34,7 @@ mod sensor;
 mod set;
 mod sheet;
 mod shop;
+mod symptom;
 mod syntax;
 mod transducer;
 mod value;
@@ -42,6 +44,7 @@ mod wire;
 
 pub use actuator::{Actuator, Feedback, LoadTo, Motor, Stop, Stops, Sweep};
 pub use card::{About, Card};
+pub use checklist::{Answer, Checklist, Cost, Ending, EndingKind, Exit, Near, Question, Work};
 pub use circuit::{Circuit, Converter, OtherReader, Topology};
 pub use coded::{Code, Contacts, DoorPosition, Ladder, LadderKind};
 pub use connector::{Connector, Expected, Pin, Side, View};
@@ -64,6 +67,7 @@ pub use sensor::{Pins, SelfHeating, Sensor, Tolerance};
 pub use set::{Entries, Entry, LONGEST_ID, Set};
 pub use sheet::{Group, Measure, Sheet, SheetRow, Spot};
 pub use shop::{Decision, Paper, Shop, System};
+pub use symptom::Symptom;
 pub use transducer::{LinePoint, Sense, Transducer};
 pub use value::{At, Sourced};
 pub use vehicle::Vehicle;

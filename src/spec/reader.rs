@@ -476,7 +476,7 @@ impl<'a> Reader<'a> {
         self.file
     }
 
-    fn key_place(&self, key: &str) -> Place {
+    pub(super) fn key_place(&self, key: &str) -> Place {
         let span = self.table.get_key_value(key).map(|(key, _)| key.span());
         span.map_or_else(|| self.place.clone(), |span| Place { file: self.file.id, span })
     }

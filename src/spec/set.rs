@@ -10,8 +10,8 @@ use super::reader::{File, Reader, unknown};
 use super::syntax;
 use super::value::At;
 use super::{
-    Actuator, Card, Connector, Control, Driver, Instrument, Light, Mode, Panel, Refrigerant, Sensor, Sheet,
-    Shop, System, Transducer, Vehicle, Vent, Wire,
+    Actuator, Card, Checklist, Connector, Control, Driver, Instrument, Light, Mode, Panel, Refrigerant,
+    Sensor, Sheet, Shop, Symptom, System, Transducer, Vehicle, Vent, Wire,
 };
 use crate::diag::{Finding, Findings, Place, Sources};
 use crate::words::Message;
@@ -34,6 +34,8 @@ const KINDS: &[&str] = &[
     "wire",
     "card",
     "sheet",
+    "checklist",
+    "symptom",
     "refrigerant",
     "vent",
 ];
@@ -88,6 +90,10 @@ pub struct Set {
     pub cards: Entries<Card>,
     /// Sheets by id.
     pub sheets: Entries<Sheet>,
+    /// Checklists by id.
+    pub checklists: Entries<Checklist>,
+    /// Symptoms by id.
+    pub symptoms: Entries<Symptom>,
     /// Refrigerants by id.
     pub refrigerants: Entries<Refrigerant>,
     /// Vents by id.
@@ -137,6 +143,8 @@ impl Set {
                 "vehicle" => read_kind(file, name, table, &mut self.vehicles, Vehicle::read),
                 "card" => read_kind(file, name, table, &mut self.cards, Card::read),
                 "sheet" => read_kind(file, name, table, &mut self.sheets, Sheet::read),
+                "checklist" => read_kind(file, name, table, &mut self.checklists, Checklist::read),
+                "symptom" => read_kind(file, name, table, &mut self.symptoms, Symptom::read),
                 "refrigerant" => read_kind(file, name, table, &mut self.refrigerants, Refrigerant::read),
                 "vent" => read_kind(file, name, table, &mut self.vents, Vent::read),
                 _ => file.findings.report(unknown("spec-unknown-kind", "", name, place, KINDS)),

@@ -9,13 +9,15 @@ macro_rules! template {
 
 /// Every built-in template: its path below `templates/` and its text.
 pub const TEMPLATES: &[(&str, &str)] = &[
-    template!("connector-card.typ"),
     template!("actuator-card.typ"),
     template!("driver-card.typ"),
     template!("parts/driver-circuit.typ"),
     template!("parts/actuator-circuit.typ"),
     template!("parts/block-diagram.typ"),
+    template!("checklist.typ"),
+    template!("connector-card.typ"),
     template!("parts/caution.typ"),
+    template!("parts/chart.typ"),
     template!("parts/code.typ"),
     template!("parts/face.typ"),
     template!("parts/fields.typ"),
@@ -30,6 +32,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/place.typ"),
     template!("parts/plot.typ"),
     template!("parts/side2.typ"),
+    template!("parts/steps.typ"),
     template!("parts/strip.typ"),
     template!("parts/symbols.typ"),
     template!("parts/table.typ"),
@@ -38,6 +41,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("light-card.typ"),
     template!("sensor-card.typ"),
     template!("system-card.typ"),
+    template!("symptoms.typ"),
     template!("test-sheet.typ"),
     template!("theme.typ"),
     template!("transducer-card.typ"),

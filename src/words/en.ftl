@@ -339,7 +339,7 @@ rule-two-connectors = one end has pins on two connectors, { $first } and { $seco
 rule-pin-form = `{ $pin }` is not a pin
 rule-no-such-pin = connector { $connector } has no pin { $pin }
 rule-strip-rows = a step of { $step } makes a strip table of { $rows } rows
-rule-other-system = { $kind } `{ $id }` is of system `{ $theirs }`, the sheet is for `{ $system }`
+rule-other-system = { $kind } `{ $id }` is of system `{ $theirs }`, the paper is for `{ $system }`
 rule-empty-group = a group of sheet `{ $id }` has no tests
 rule-empty-sheet = sheet `{ $id }` has no vehicles or no tests to print
 rule-no-vehicle = sheet `{ $id }` prints nothing: no vehicle has system `{ $system }`
@@ -835,7 +835,7 @@ card-act-what = what
 card-act-good = good
 card-act-else = if not
 card-act-at-most = ≤ { $value }
-card-act-motion = How the { $moves } moves
+card-act-motion = How the { $moves } moves { $mark }
 card-act-motion-unknown = How it moves
 card-act-time = End to end
 card-act-time-else = slower: stiff, weak feed. Never: jam, slip
@@ -874,7 +874,7 @@ card-act-believes = unit %
 card-act-fault = fault
 card-act-by = seen by
 card-act-wrong = If something is wrong
-card-act-wrong-note = V then, worst case, and what % the control unit takes it for. Seen by: what tells it from a good one; Ω between its wires, unmated, key off.
+card-act-wrong-note = V then, worst case; unit %: what position the control unit believes. Seen by: V, or Ω between its wires, unmated.
 card-act-unseen-faults = By nothing: { $faults }.
 card-act-stuck-note = What each position is taken for: – is no position. Positions not named read as they should.
 card-act-unseen = none is misread
@@ -987,8 +987,8 @@ card-drv-wrong-note = Coil at { $at }. Ω: unmated, through the wires; V: across
 card-drv-transistor = transistor
 card-drv-pack = resistors
 card-drv-switch = switch
-card-drv-alt-low = Circuit: battery positive feeds { $load }; its control pin { $control } leads to a switch to ground. Drops are measured from battery positive to its feed, and from its control pin to battery negative.
-card-drv-alt-high = Circuit: a switch from battery positive feeds the control pin { $control } of { $load }; its other pin leads to ground. Drops are measured from battery positive to its control pin, and from its ground pin to battery negative.
+card-drv-alt-low = Circuit: battery positive feeds { $load }; its control pin { $control } leads to a switch to ground. Drops are measured from battery positive to its feed, across the closed switch, and from the ground of the switch to battery negative.
+card-drv-alt-high = Circuit: a switch from battery positive feeds the control pin { $control } of { $load }; its other pin leads to ground. Drops are measured from battery positive to the feed of the switch, across the closed switch, and from its ground pin to battery negative.
 card-drv-alt-no-side = Circuit: { $load } between battery positive and ground; on which side its switch is was not given.
 card-points = Table as given, in { $unit }
 
@@ -1668,6 +1668,71 @@ run-judge-too-many-ohms = no workshop meter shows so many ohms; write OL for an 
 run-instrument-twice = `{ $id }` is a second instrument of its kind; name one multimeter and one thermometer
 run-judge-no-sensor = `{ $id }` is no temperature sensor, and only their readings are judged so far; `bayleaf faults { $id }` lists what its faults read
 
+## Checklists: what is wrong with them
+
+rule-check-airbag = step `{ $step }` is at airbag wiring
+rule-check-airbag-help = leave it out: airbag and belt-tensioner wiring is not probed, not ohmed, not unplugged
+wanted-no-airbag-step = expected no work at airbag wiring
+rule-check-costly-first = step `{ $step }` ({ $cost }) stands before `{ $next }` ({ $cheaper })
+rule-check-costly-first-help = ask the cheaper one first, or say `because = "…"` why not
+wanted-cheap-first = expected the cheaper step first
+label-cheaper = the next step costs less
+rule-check-start = there is no step `{ $name }` to begin with
+rule-check-dangling = exit to `{ $name }` leads nowhere
+rule-check-ending-unnamed = ending `{ $ending }` does not say which part or harness
+rule-check-ending-unnamed-help = add `what = "…"`
+wanted-what = expected `what` beside it
+rule-check-exits = step `{ $step }` has { $count ->
+        [0] no exit
+        [one] one exit
+       *[other] { $count } exits
+    }
+rule-check-exits-help = give two of `yes`, `no`, `undecided`, or all three, each the name of a step or an ending
+wanted-exits = expected two or three exits
+rule-check-no-vehicle = checklist `{ $id }` is for no vehicle: none that it names has system `{ $system }`
+rule-check-loop = the answers lead in a circle: { $way }
+rule-check-loop-help = lead this exit to a step that comes later, or to an ending
+wanted-onward = expected a way onward
+label-loop-begins = the circle begins here
+rule-check-no-number = step `{ $step }` reads { $unit } and expects no number: `{ $expect }`
+wanted-limit = expected a window or a limit, such as `11.5 V or more`
+label-unit = a reading is wanted here
+rule-check-same-name = `{ $name }` is a step and an ending
+wanted-other-name-here = expected another name
+label-step-of-name = the step of this name
+rule-check-questions = step `{ $step }` asks more than one question
+rule-check-no-question = step `{ $step }` asks no question
+wanted-question = expected one question with a question mark at its end
+rule-check-opens = step `{ $step }` of an electrical paper opens the refrigerant circuit: `{ $said }`
+rule-check-opens-help = end at `refer to licensed refrigerant work`, or make it a paper of `work = "refrigerant"`
+wanted-closed = expected a circuit that stays closed
+label-work = an electrical paper
+rule-check-nowhere = step `{ $step }` does not say where
+rule-check-nowhere-help = add `pins = ["C2/7", "C2/14"]`, or `where = "…"`
+wanted-where = expected a place
+rule-check-no-view = step `{ $step }` probes connector `{ $connector }`, which does not say how it is seen
+wanted-seen = expected a connector with `view` and `side`
+rule-check-replacing = step `{ $step }` replaces a part to test it: `{ $said }`
+rule-check-replacing-help = measure what tells the part from its wires; replacing belongs into an ending
+wanted-measurement = expected a measurement
+rule-check-same-exit = every answer to step `{ $step }` leads to `{ $to }`
+rule-check-same-exit-help = leave the step out, or lead one answer elsewhere
+wanted-other-place = expected another place
+label-first-exit = as here
+rule-check-unreachable = no answer leads to step `{ $name }`
+wanted-reached-step = expected an exit or `start` that leads here
+rule-check-unreached-ending = no answer leads to ending `{ $name }`
+wanted-reached-ending = expected an exit that leads here
+label-start = it begins here
+rule-check-deep = checklist `{ $id }` is { $found } boxes deep
+rule-check-wide = checklist `{ $id }` is { $found } boxes wide
+rule-check-split-help = split it into two, the first ending at the second
+wanted-map-fits = expected at most { $most } on the page of its map
+
+check-cost-look = look
+check-cost-measure = measure
+check-cost-unplug = unplug
+check-cost-dismantle = dismantle
 ## Importing a table
 
 import-how = From { $file }: { $rows ->
@@ -1721,3 +1786,58 @@ wanted-one-unit = expected the same unit in every row
 wanted-curve-unit = expected Ω or kΩ
 wanted-decimal-told = either can be meant
 wanted-plain-number = expected a number
+
+## Checklists and symptom indexes on paper
+
+doc-checklist = Checklist
+doc-symptoms = Symptom index
+fact-expect = expected
+fact-step-time = time
+fact-pins = pins
+fact-first-tests = first tests
+check-title = { $title } · { $system }
+check-only = only { $vehicles }
+check-intro = { $steps ->
+        [one] One step
+       *[other] { $steps } steps
+    }, { $longest } on the longest way. Begin at step 1 and keep a finger on it. Do what it says, write the reading down, tick one answer, go where it points. A letter in black is an ending: the work is done or handed over there. Two answers fit, or the reading moves: that is undecided; where undecided has no box, ask before going on.
+check-box-vehicle = Vehicle
+check-box-reached = Ending reached
+check-card = card { $card }
+check-cost = { $cost } · { $time } [{ $mark }]
+check-do = do
+check-where = where
+check-pins = pins
+check-state = state
+check-expect = expect
+check-figures = figures
+check-yes = yes
+check-no = no
+check-undecided = undecided
+check-go = go to { $mark }
+check-go-end = end { $mark }
+check-start = start here
+check-from = from { $steps }
+check-ending-part = part
+check-ending-harness = harness
+check-ending-unit = control unit
+check-ending-refer = refer to licensed refrigerant work
+check-ending-refer-short = refer, licensed
+check-ending-no-fault = no fault found
+check-map = Map
+check-map-key = White boxes are steps, black letters are endings. The thick line is the way that takes longest.
+check-longest = Longest way: { $way }, { $time }
+check-index-title = Symptoms · { $system }
+check-index-intro = Find the complaint as the driver puts it. Where a checklist is named, take it; its first steps are listed here as far as the answers are good. Where none is named, test in this order, the cheapest first.
+check-no-checklist = no checklist
+check-at-most = at most { $time }
+
+paper-symptom = complaint
+paper-endings = Endings
+paper-tick = reached
+paper-stop = STOP
+paper-because = now because
+paper-complaint = Complaint
+paper-checklist = Checklist
+paper-first-tests = First tests, in this order
+paper-cards = Cards

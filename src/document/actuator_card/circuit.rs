@@ -24,7 +24,7 @@ pub(super) struct Circuit {
     lines: Vec<Line>,
     /// The pull-up of a ladder.
     pull_up: String,
-    /// What the pull-up hangs on, where the reference has no wire.
+    /// What the pull-up of a ladder hangs on.
     supply: String,
     /// A load on the wiper, and whether it leads to the reference.
     load: String,
@@ -73,13 +73,12 @@ pub(super) fn compose(words: &Words, actuator: &Actuator) -> Option<Circuit> {
         Some(Wiring::Series { chain, .. } | Wiring::Parallel { chain }) => chain.iter().map(ohms).collect(),
         None => Vec::new(),
     };
-    let reference = actuator.reference.map(|reference| reference.nominal.to_string());
     let pins = lines.iter().map(|line| format!("{} {}", line.unit, line.name).trim().to_owned());
     let alt = Message::new(alt).with("pins", pins.collect::<Vec<_>>().join(", "));
     Some(Circuit {
         form,
         pull_up: ladder.map(|ladder| ohms(&ladder.pull_up)).unwrap_or_default(),
-        supply: ladder.map(|ladder| ladder.reference.nominal.to_string()).or(reference).unwrap_or_default(),
+        supply: ladder.map(|ladder| ladder.reference.nominal.to_string()).unwrap_or_default(),
         load: load.map(|(load, _)| ohms(&load)).unwrap_or_default(),
         load_up: load.is_some_and(|(_, to)| to == LoadTo::Reference),
         track: actuator.feedback.as_ref().map(|feedback| ohms(&feedback.track)).unwrap_or_default(),

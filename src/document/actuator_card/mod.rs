@@ -77,7 +77,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         ends: ends::of_part(words, ends, &names, &mut marks),
         key_figures: front::key_figures(words, actuator),
         readings: front::readings(context, actuator),
-        motion: motion::compose(words, actuator),
+        motion: motion::compose(words, actuator, &mut marks),
         circuit: circuit::compose(words, actuator),
         wrong: wrong::compose(context, actuator),
         recalibration: motion::recalibration(words, actuator, &mut marks),
@@ -113,7 +113,11 @@ fn given_facts(words: &Words, actuator: &Actuator, marks: &mut Marks) -> Vec<Giv
     let absent: Vec<Fact> = absent.into_iter().flatten().collect();
     let looks = actuator.unit_ends.iter().chain(&actuator.own_ends).flat_map(|end| &end.missing);
     // Place and learning are marked where they stand; the positions stand in the table above.
-    let elsewhere = |fact: &&Fact| !matches!(fact.label, "fact-location" | "fact-recalibration");
+    // Where a load leads is drawn, and comes from where the load does.
+    let elsewhere = |fact: &&Fact| {
+        let said = fact.label == "fact-moves" && !fact.is_missing();
+        !said && !matches!(fact.label, "fact-location" | "fact-recalibration" | "fact-wiper-load-to")
+    };
     let own = actuator.facts.iter().filter(elsewhere).cloned().map(|fact| match fact.label {
         "fact-positions" if !fact.is_missing() => {
             Fact { written: Some(words.word("card-act-as-above")), ..fact }

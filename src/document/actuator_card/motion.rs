@@ -10,7 +10,7 @@ use crate::spec::Role;
 use crate::words::{Message, Words};
 
 /// What, how much, and what a figure outside it means: all that is known of this actuator.
-pub(super) fn compose(words: &Words, actuator: &Actuator) -> Grid {
+pub(super) fn compose(words: &Words, actuator: &Actuator, marks: &mut Marks) -> Grid {
     let at_most = |value: String| words.say(&Message::new("card-act-at-most").with("value", value));
     let missing = || words.word("doc-not-given");
     let percent = |part: Option<Ratio>| {
@@ -59,7 +59,11 @@ pub(super) fn compose(words: &Words, actuator: &Actuator) -> Grid {
     let heads = ["card-act-what", "card-act-good", "card-act-else"];
     Grid {
         title: match &actuator.moves {
-            Some(moves) => words.say(&Message::new("card-act-motion").with("moves", moves)),
+            Some(moves) => {
+                let fact = actuator.facts.iter().find(|fact| fact.label == "fact-moves");
+                let mark = fact.map(|fact| format!("[{}]", marks.mark(words, fact))).unwrap_or_default();
+                words.say(&Message::new("card-act-motion").with("moves", moves).with("mark", mark))
+            }
             None => words.word("card-act-motion-unknown"),
         },
         notes: Vec::new(),

@@ -55,6 +55,9 @@ fn of_feedback(context: Context<'_>, actuator: &Actuator, stops: &Stops) -> Opti
     let columns = fault.chain(stop(low)).chain(stop(high)).chain(by).collect();
     // What nothing sees is named, and gives no figures to look for.
     let (seen, unseen): (Vec<FaultRow>, Vec<FaultRow>) = rows.into_iter().partition(|row| !row.by.is_empty());
+    if seen.is_empty() {
+        return None;
+    }
     let unseen: Vec<String> = unseen.into_iter().flat_map(|row| row.names).collect();
     let unseen = (!unseen.is_empty()).then(|| {
         words.say(&Message::new("card-act-unseen-faults").with("faults", fault_rows::listed(&unseen)))

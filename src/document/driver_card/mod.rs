@@ -47,8 +47,8 @@ struct DriverCard {
     direction: String,
     ends: Vec<End>,
     key_figures: Vec<KeyFigure>,
-    /// Steps, duties or temperatures.
-    figures: Grid,
+    /// Steps, duties or temperatures; none where nothing of them is known.
+    figures: Option<Grid>,
     /// A solenoid's coil over its temperature.
     coil: Option<Grid>,
     drops: Grid,
@@ -90,7 +90,8 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         direction: direction(words, driver),
         ends: ends::of_part(words, ends, &[], &mut marks),
         key_figures: front::key_figures(words, driver),
-        figures: front::figures(context, driver)?,
+        figures: front::figures(context, driver)
+            .filter(|grid| !grid.rows.is_empty() && !grid.columns.is_empty()),
         coil: front::coil(context, driver),
         drops,
         circuit: circuit::compose(words, driver),

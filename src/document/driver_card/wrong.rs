@@ -35,6 +35,9 @@ pub(super) fn compose(context: Context<'_>, driver: &Driver) -> Option<Grid> {
     };
     let rows: Vec<FaultRow> = rows.into_iter().filter(fits).collect();
     let (seen, unseen): (Vec<FaultRow>, Vec<FaultRow>) = rows.into_iter().partition(|row| !row.by.is_empty());
+    if seen.is_empty() {
+        return None;
+    }
     let unseen: Vec<String> = unseen.into_iter().flat_map(|row| row.names).collect();
     let unseen = (!unseen.is_empty()).then(|| {
         words.say(&Message::new("card-act-unseen-faults").with("faults", fault_rows::listed(&unseen)))

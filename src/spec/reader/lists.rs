@@ -20,6 +20,29 @@ pub struct Pair<A, B> {
 }
 
 impl<'a> Reader<'a> {
+    /// Tables inside this one whose names are the user's own: `step.relay`, `step.fuse`.
+    pub(in crate::spec) fn named_tables(&self, key: &'static str) -> Vec<(At<String>, Reader<'a>)> {
+        let Some(table) = self.table(key) else { return Vec::new() };
+        table.says_something();
+        let read = |(key, value): (At<String>, &'a Spanned<DeValue<'a>>)| {
+            let Some(inner) = value.get_ref().as_table() else {
+                table.wrong_type(&key.value, value, "wanted-table");
+                return None;
+            };
+            Some((key.clone(), table.nested(&key.value, inner, key.place)))
+        };
+        table.entries().filter_map(read).collect()
+    }
+
+    /// A text, or a table that says more.
+    pub(in crate::spec) fn text_or_table(&self, key: &'static str) -> Option<Result<At<String>, Reader<'a>>> {
+        let value = self.get(key)?;
+        match value.get_ref().as_table() {
+            Some(table) => Some(Err(self.nested(key, table, self.file.place(value)))),
+            None => self.text_of(key, value, "wanted-text").map(Ok),
+        }
+    }
+
     /// A list of quantities; `None` where one of them cannot be read.
     pub(in crate::spec) fn quantities<T>(
         &self,

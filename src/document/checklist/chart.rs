@@ -1,0 +1,130 @@
+//! The map of a checklist on one page: where its boxes stand, and the lines between them.
+
+use serde::Serialize;
+
+use super::question::answer_word;
+use super::{Numbers, ending_word, minutes};
+use crate::graph::map::{Map, Route};
+use crate::model::{Chart, Checklist};
+use crate::spec::EndingKind;
+use crate::words::{Message, Words};
+
+/// Boxes and lines, in widths of a box and in layers from the top.
+#[derive(Debug, Serialize)]
+pub(super) struct Drawing {
+    title: String,
+    longest: String,
+    key: String,
+    alt: String,
+    layers: usize,
+    width: f64,
+    /// How many lines across each gap between layers has to hold.
+    tracks: Vec<usize>,
+    boxes: Vec<Place>,
+    lines: Vec<Line>,
+}
+
+/// A step's or an ending's box.
+#[derive(Debug, Serialize)]
+struct Place {
+    layer: usize,
+    x: f64,
+    mark: String,
+    text: String,
+    ends: bool,
+    /// Whether nobody but a licensed person goes on from here.
+    stop: bool,
+    on_longest: bool,
+}
+
+/// The lines of one answer.
+#[derive(Debug, Serialize)]
+struct Line {
+    answer: String,
+    on_longest: bool,
+    /// Whether it ends in an arrow: lines to one box that join do so once.
+    bends: Vec<Bend>,
+}
+
+#[derive(Debug, Serialize)]
+struct Bend {
+    gap: usize,
+    from: f64,
+    to: f64,
+    track: usize,
+}
+
+/// Draws the map.
+pub(super) fn draw(words: &Words, checklist: &Checklist, numbers: &Numbers) -> Option<Drawing> {
+    let chart = Chart::of(&checklist.ways)?;
+    let steps = checklist.ways.steps;
+    // The node of the checklist that a box stands for.
+    let node =
+        |place: usize| if place < steps { Some(place) } else { chart.endings.get(place - steps).copied() };
+    let on_longest = |route: &Route| {
+        let exits = &checklist.steps[route.from].exits;
+        // Of two answers that lead to one place the first is the way.
+        let first = exits.iter().position(|exit| Some(exit.to) == node(route.to));
+        first == Some(route.way) && node(route.to).is_some_and(|to| numbers.on_longest(route.from, to))
+    };
+    let longest: Vec<usize> =
+        chart.map.routes.iter().filter(|route| on_longest(route)).map(|route| route.to).collect();
+    let place = |(place, at): (usize, &Option<crate::graph::map::Place>)| {
+        let (at, node) = ((*at)?, node(place)?);
+        let ending = node.checked_sub(steps).and_then(|ending| checklist.endings.get(ending));
+        let text = match ending {
+            Some(ending) => words.word(short_word(ending.kind)),
+            None => checklist.steps[node].title.clone(),
+        };
+        Some(Place {
+            layer: at.layer,
+            x: at.x,
+            mark: numbers.mark(node),
+            text,
+            ends: ending.is_some(),
+            stop: ending.is_some_and(|ending| ending.kind == EndingKind::Refer),
+            on_longest: longest.contains(&place) || Some(node) == checklist.ways.start,
+        })
+    };
+    let line = |route: &Route| Line {
+        answer: words.word(answer_word(checklist.steps[route.from].exits[route.way].answer)),
+        on_longest: on_longest(route),
+        bends: (route.bends.iter())
+            .map(|bend| Bend { gap: bend.gap, from: bend.from, to: bend.to, track: bend.track })
+            .collect(),
+    };
+    let Map { layers, width, places, routes, tracks, .. } = &chart.map;
+    let way: Vec<String> = numbers.longest.nodes.iter().map(|node| numbers.mark(*node)).collect();
+    let said = Message::new("check-longest")
+        .with("way", way.join(" → "))
+        .with("time", minutes(numbers.longest.weight));
+    Some(Drawing {
+        title: words.word("check-map"),
+        longest: words.say(&said),
+        key: words.word("check-map-key"),
+        alt: alt(words, checklist, numbers),
+        layers: *layers,
+        width: *width,
+        tracks: tracks.clone(),
+        boxes: places.iter().enumerate().filter_map(place).collect(),
+        lines: routes.iter().map(line).collect(),
+    })
+}
+
+/// What fits into an ending's box.
+fn short_word(kind: EndingKind) -> &'static str {
+    if kind == EndingKind::Refer { "check-ending-refer-short" } else { ending_word(kind) }
+}
+
+/// The map in words.
+fn alt(words: &Words, checklist: &Checklist, numbers: &Numbers) -> String {
+    let step = |node: &usize| {
+        let step = &checklist.steps[*node];
+        let exit = |exit: &crate::model::Exit| {
+            format!("{} → {}", words.word(answer_word(exit.answer)), numbers.mark(exit.to))
+        };
+        let exits = step.exits.iter().map(exit).collect::<Vec<_>>().join(", ");
+        format!("{} {}: {exits}", numbers.mark(*node), step.title)
+    };
+    numbers.steps.iter().map(step).collect::<Vec<_>>().join("; ")
+}

@@ -1,0 +1,165 @@
+//! One step on paper: what to do, where, in which state, what to expect, where to go.
+
+use serde::Serialize;
+
+use super::{Numbers, card_word};
+use crate::document::ends;
+use crate::document::marks::Marks;
+use crate::model::{Checklist, Probes, Question};
+use crate::spec::{Answer, Cost, Side};
+use crate::words::{Message, Words};
+
+/// A step.
+#[derive(Debug, Serialize)]
+pub(super) struct Block {
+    number: String,
+    title: String,
+    /// What it costs, and how long it takes.
+    cost: String,
+    /// The steps that lead here.
+    from: String,
+    question: String,
+    lines: Vec<Line>,
+    /// The unit in the box for the reading; empty where there is no box.
+    unit: String,
+    exits: Vec<Way>,
+    because: String,
+}
+
+/// A labelled line: do, where, state, expect.
+#[derive(Debug, Serialize)]
+struct Line {
+    label: String,
+    text: String,
+    /// Whether it is what the eye returns to after the meter.
+    strong: bool,
+    marks: String,
+}
+
+/// A box to tick, and where to go then.
+#[derive(Debug, Serialize)]
+struct Way {
+    answer: String,
+    go: String,
+    note: String,
+    ends: bool,
+}
+
+/// A step by its node.
+pub(super) fn block(
+    words: &Words,
+    checklist: &Checklist,
+    numbers: &Numbers,
+    node: usize,
+    marks: &mut Marks,
+) -> Option<Block> {
+    let step = checklist.steps.get(node)?;
+    let cost = Message::new("check-cost")
+        .with_word("cost", cost_word(step.cost))
+        .with("time", step.time_fact.written.as_deref().unwrap_or_default())
+        .with("mark", marks.mark(words, &step.time_fact));
+    Some(Block {
+        number: numbers.mark(node),
+        title: step.title.clone(),
+        cost: words.say(&cost),
+        from: from(words, checklist, numbers, node),
+        question: step.question.clone(),
+        lines: lines(words, step, marks),
+        unit: step.unit.clone().unwrap_or_default(),
+        exits: (step.exits.iter())
+            .map(|exit| {
+                let ends = checklist.ways.is_ending(exit.to);
+                let go = Message::new(if ends { "check-go-end" } else { "check-go" });
+                Way {
+                    answer: words.word(answer_word(exit.answer)),
+                    go: words.say(&go.with("mark", numbers.mark(exit.to))),
+                    note: exit.note.clone().unwrap_or_default(),
+                    ends,
+                }
+            })
+            .collect(),
+        because: step.because.clone().unwrap_or_default(),
+    })
+}
+
+/// Which steps lead to a node.
+pub(super) fn from(words: &Words, checklist: &Checklist, numbers: &Numbers, node: usize) -> String {
+    if checklist.ways.start == Some(node) {
+        return words.word("check-start");
+    }
+    let leads = |step: &&usize| checklist.steps[**step].exits.iter().any(|exit| exit.to == node);
+    let steps: Vec<String> = numbers.steps.iter().filter(leads).map(|step| numbers.mark(*step)).collect();
+    words.say(&Message::new("check-from").with("steps", steps.join(", ")))
+}
+
+fn lines(words: &Words, step: &Question, marks: &mut Marks) -> Vec<Line> {
+    let plain =
+        |label, text: String| Line { label: words.word(label), text, strong: false, marks: String::new() };
+    let mut lines = vec![plain("check-do", step.action.clone())];
+    if let Some(at) = &step.at {
+        lines.push(plain("check-where", at.clone()));
+    }
+    for probes in &step.probes {
+        let facts = probes.pins.iter().flat_map(|(pin, wire)| std::iter::once(pin).chain(wire));
+        let marks = marks.letters(words, facts);
+        let label = if step.at.is_none() { "check-where" } else { "check-pins" };
+        lines.push(Line { strong: true, ..plain(label, pins(probes, step)) });
+        lines.push(Line { label: String::new(), text: seen(words, probes, step.half), strong: false, marks });
+    }
+    lines.push(plain("check-state", step.state.clone()));
+    let expect = step.expect.written.clone().unwrap_or_else(|| words.word("doc-not-given"));
+    let mark = marks.mark(words, &step.expect);
+    lines.push(Line { strong: true, marks: mark, ..plain("check-expect", expect) });
+    if let Some(card) = &step.card {
+        lines.push(plain("check-figures", card_word(words, card)));
+    }
+    lines
+}
+
+/// `C2/7 + (GN 0.5 mm²)  C2/14 − (BN 0.5 mm²)`: the meter's leads have signs where they matter.
+fn pins(probes: &Probes, step: &Question) -> String {
+    let has_sign = step.unit.as_deref().is_some_and(|unit| ["V", "mV", "A", "mA"].contains(&unit));
+    let pin = |(place, (pin, wire)): (usize, &(crate::model::Fact, Option<crate::model::Fact>))| {
+        let name = pin.written.as_deref().unwrap_or_default();
+        let sign = match place {
+            _ if !has_sign => "",
+            0 => "\u{a0}+",
+            _ => "\u{a0}−",
+        };
+        let wire = wire.as_ref().and_then(|wire| wire.written.as_deref());
+        wire.map_or_else(|| format!("{name}{sign}"), |wire| format!("{name}{sign} ({wire})"))
+    };
+    probes.pins.iter().enumerate().map(pin).collect::<Vec<_>>().join("  ")
+}
+
+/// How the connector is looked at. Of the other half than the drawn one only the half is
+/// named: its view would be a mirror image.
+fn seen(words: &Words, probes: &Probes, half: Option<Side>) -> String {
+    let end = &probes.end;
+    let view = match half {
+        Some(half) if end.side != Some(half) => words.word(match half {
+            Side::Harness => "sheet-harness-half",
+            Side::Component => "sheet-component-half",
+        }),
+        _ => ends::view(words, end),
+    };
+    format!("{}: {view}", ends::title(words, &end.connector, &end.title))
+}
+
+fn cost_word(cost: Cost) -> &'static str {
+    match cost {
+        Cost::Look => "check-cost-look",
+        Cost::Measure => "check-cost-measure",
+        Cost::Unplug => "check-cost-unplug",
+        Cost::Dismantle => "check-cost-dismantle",
+    }
+}
+
+/// The word of an answer.
+pub(super) fn answer_word(answer: Answer) -> &'static str {
+    match answer {
+        Answer::Yes => "check-yes",
+        Answer::No => "check-no",
+        Answer::Undecided => "check-undecided",
+    }
+}
