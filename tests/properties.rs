@@ -32,6 +32,8 @@ mod positions;
 mod reading;
 #[path = "properties/refrigerants.rs"]
 mod refrigerants;
+#[path = "properties/requests.rs"]
+mod requests;
 
 /// How often a property is tried. Nothing is written into the tree on a failure.
 fn every_run() -> Config {

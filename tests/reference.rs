@@ -48,6 +48,8 @@ mod platinum;
 mod positions;
 #[path = "reference/refrigerants.rs"]
 mod refrigerants;
+#[path = "reference/requests.rs"]
+mod requests;
 #[path = "reference/scales.rs"]
 mod scales;
 #[path = "reference/series.rs"]

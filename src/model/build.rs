@@ -11,7 +11,7 @@ use super::sensor::{Points, Sensor};
 use super::{Model, Shop, System, Vehicle};
 use crate::physics::atmosphere::Site;
 use crate::quantity::{MeterRange, MeterRanges, Scalar};
-use crate::spec::{self, About, At, Entry, InstrumentKind, Set, Sourced};
+use crate::spec::{self, About, At, Entry, Hangs, InstrumentKind, Set, Sourced};
 
 mod air;
 mod checklist;
@@ -22,6 +22,7 @@ mod load;
 mod modes;
 mod part_facts;
 mod parts;
+mod request;
 
 /// Builds the model; `None` where the set lacks what every set must have.
 ///
@@ -77,6 +78,7 @@ pub fn build(set: &Set) -> Option<Model> {
         symptoms: all(&set.symptoms, checklist::symptom)?,
         refrigerants: all(&set.refrigerants, |id, refrigerant| air::refrigerant(set, id, refrigerant))?,
         vents: all(&set.vents, |id, vent| air::vent(set, id, vent))?,
+        requests: all(&set.requests, |id, request| request::request(set, id, request))?,
     })
 }
 
@@ -250,6 +252,7 @@ fn build_card(set: &Set, id: &str, card: &spec::Card) -> Option<Card> {
         step: card.step.as_ref().map(|step| step.value),
         range: card.range.as_ref().map(|range| range.value),
         example: card.example.as_ref().map(|example| example.value),
+        on_a_wall: card.hangs.as_ref().is_some_and(|hangs| hangs.value == Hangs::Wall),
         at: (
             card.at.as_ref().map(|at| at.value),
             Fact::new(format!("card.{id}.at"), "fact-sensors-at", card.at.as_ref()),

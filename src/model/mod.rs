@@ -20,6 +20,7 @@ mod panel;
 mod paper;
 mod pins;
 mod refrigerant;
+pub mod request;
 mod sensor;
 pub mod strip;
 mod transducer;
@@ -46,6 +47,7 @@ pub use panel::{Panel, printed_scales};
 pub use paper::{Card, Group, Row, Sheet};
 pub use pins::{PartEnd, PinEnd, PinUse, RolePin};
 pub use refrigerant::Refrigerant;
+pub use request::Request;
 pub use sensor::{Points, Sensor};
 pub use transducer::Transducer;
 pub use vent::{CabinAir, MOST_ROWS as MOST_VENT_ROWS, Position, Vent, steps as vent_steps};
@@ -99,6 +101,8 @@ pub struct Model {
     pub refrigerants: BTreeMap<String, Refrigerant>,
     /// Vents by id.
     pub vents: BTreeMap<String, Vent>,
+    /// Requests by id.
+    pub requests: BTreeMap<String, Request>,
 }
 
 /// The shop whose paper this is.

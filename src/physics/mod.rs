@@ -22,6 +22,7 @@ pub mod potentiometer;
 pub mod preferred;
 pub mod refrigerant;
 pub mod remedy;
+pub mod request;
 pub mod scale;
 pub mod soak;
 pub mod solenoid;

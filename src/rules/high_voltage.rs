@@ -2,7 +2,7 @@
 
 use super::part_circuits;
 use crate::diag::{Finding, Findings};
-use crate::quantity::{Toleranced, Voltage};
+use crate::quantity::{Dimension, Toleranced, Voltage};
 use crate::spec::{Expected, Set, Sourced};
 use crate::words::Message;
 
@@ -35,6 +35,12 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         let voltages = [&system.battery, &system.reference].into_iter().flatten().map(nominal_of);
         let high = voltages.into_iter().find(|volts| is_high(volts.value));
         findings.report_all(high.map(|high| stop(&high)));
+    }
+    for condition in set.requests.values().flat_map(|entry| &entry.item.conditions) {
+        let levels = [&condition.threshold, &condition.release].into_iter().flatten();
+        let mut volts = levels.filter(|level| level.value.dimension == Dimension::Voltage);
+        let high = volts.find(|level| is_high(Voltage::from_volts(level.value.number)));
+        findings.report_all(high.map(|level| stop(&level.map(Voltage::from_volts(level.value.number)))));
     }
     let pins = set.connectors.values().flat_map(|entry| entry.item.pins.values());
     for expected in pins.flat_map(|pin| &pin.expect).flatten() {

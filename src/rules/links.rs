@@ -1,7 +1,7 @@
 //! A link leads to something, and to the right kind of thing.
 
 use crate::diag::{Finding, Findings, nearest};
-use crate::spec::{About, At, Entry, InstrumentKind, Set};
+use crate::spec::{About, At, Entry, InstrumentKind, Set, Watch};
 use crate::words::Message;
 use std::collections::BTreeMap;
 
@@ -57,6 +57,16 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         rule.instrument(&refrigerant.low_gauge, InstrumentKind::PressureGauge);
         rule.instrument(&refrigerant.high_gauge, InstrumentKind::PressureGauge);
         rule.instrument(&refrigerant.thermometer, InstrumentKind::Thermometer);
+    }
+    for request in set.requests.values().map(|entry| &entry.item) {
+        rule.link("system", &request.system, &set.systems);
+        for (watch, thing) in request.conditions.iter().flat_map(|condition| &condition.watch) {
+            match watch {
+                Watch::Sensor => rule.id("sensor", thing, &set.sensors),
+                Watch::Transducer => rule.id("transducer", thing, &set.transducers),
+                Watch::Reading => true,
+            };
+        }
     }
     for vent in set.vents.values().map(|entry| &entry.item) {
         rule.link("system", &vent.system, &set.systems);

@@ -46,6 +46,11 @@ mod positive;
 mod range_known;
 mod refrigerant_range;
 mod refrigerant_units;
+mod request_chain;
+mod request_range;
+mod request_release;
+mod request_scenario;
+mod request_watch;
 mod set_points;
 mod sheet_fits;
 mod shop_named;
@@ -130,6 +135,11 @@ pub fn check(set: &Set, findings: &Findings) {
         set_points::check,
         refrigerant_range::check,
         refrigerant_units::check,
+        request_chain::check,
+        request_range::check,
+        request_release::check,
+        request_scenario::check,
+        request_watch::check,
         sheet_fits::check,
         shop_named::check,
         stall_current::check,

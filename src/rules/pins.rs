@@ -31,6 +31,10 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         actuators.flat_map(|item| [(&item.system, &item.pins), (&item.system, &item.component_pins)]);
     let lights = set.lights.values().map(|entry| (&entry.item.system, &entry.item.pins));
     let transducers = set.transducers.values().map(|entry| (&entry.item.system, &entry.item.pins));
+    for request in set.requests.values().map(|entry| &entry.item) {
+        let system = request.system.as_ref().map_or("", |system| &system.value);
+        take(set, system, given([(&request.line, true)]), &mut used, findings);
+    }
     for (system, pins) in drivers.chain(actuators).chain(lights).chain(transducers) {
         let system = system.as_ref().map_or("", |system| &system.value);
         take(set, system, pins.iter().map(|pin| (&pin.pin, pin.role.is_own())), &mut used, findings);

@@ -65,6 +65,16 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             rule.value(accuracy, |accuracy| accuracy.reading.part() + f64::from(accuracy.digits));
         }
     }
+    for request in set.requests.values().map(|entry| &entry.item) {
+        rule.not_negative(&request.hold, |time| time.seconds());
+        for condition in &request.conditions {
+            rule.not_negative(&condition.delay, |time| time.seconds());
+            rule.not_negative(&condition.release_delay, |time| time.seconds());
+        }
+        if let Some(scenario) = &request.scenario {
+            rule.value(&scenario.length, |time| time.seconds());
+        }
+    }
     for mode in set.modes.values() {
         rule.value(&mode.item.time, |time| time.seconds());
     }

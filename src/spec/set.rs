@@ -11,7 +11,7 @@ use super::syntax;
 use super::value::At;
 use super::{
     Actuator, Card, Checklist, Connector, Control, Driver, Instrument, Light, Mode, Panel, Refrigerant,
-    Sensor, Sheet, Shop, Symptom, System, Transducer, Vehicle, Vent, Wire,
+    Request, Sensor, Sheet, Shop, Symptom, System, Transducer, Vehicle, Vent, Wire,
 };
 use crate::diag::{Finding, Findings, Place, Sources};
 use crate::words::Message;
@@ -38,6 +38,7 @@ const KINDS: &[&str] = &[
     "symptom",
     "refrigerant",
     "vent",
+    "request",
 ];
 
 /// The longest id: it is part of a file name and stands in the title band.
@@ -98,6 +99,8 @@ pub struct Set {
     pub refrigerants: Entries<Refrigerant>,
     /// Vents by id.
     pub vents: Entries<Vent>,
+    /// Requests by id.
+    pub requests: Entries<Request>,
 }
 
 impl Set {
@@ -147,6 +150,7 @@ impl Set {
                 "symptom" => read_kind(file, name, table, &mut self.symptoms, Symptom::read),
                 "refrigerant" => read_kind(file, name, table, &mut self.refrigerants, Refrigerant::read),
                 "vent" => read_kind(file, name, table, &mut self.vents, Vent::read),
+                "request" => read_kind(file, name, table, &mut self.requests, Request::read),
                 _ => file.findings.report(unknown("spec-unknown-kind", "", name, place, KINDS)),
             }
         }

@@ -19,6 +19,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/caution.typ"),
     template!("parts/chart.typ"),
     template!("parts/code.typ"),
+    template!("parts/far.typ"),
     template!("parts/face.typ"),
     template!("parts/fields.typ"),
     template!("parts/figures.typ"),
@@ -45,4 +46,5 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("test-sheet.typ"),
     template!("theme.typ"),
     template!("transducer-card.typ"),
+    template!("wall-card.typ"),
 ];

@@ -118,6 +118,16 @@ label-needs-elevation = its figures depend on the air pressure of the site
 label-its-fluid = its saturation is known there only
 label-takes-cabin-air = takes in cabin air
 label-other-step = the other step is here
+wanted-release-below = expected less than { $threshold }
+wanted-release-above = expected more than { $threshold }
+wanted-measured = expected { $quantity }
+wanted-after = expected later than { $last }
+wanted-trace = expected `trace` in this condition
+label-threshold = the threshold
+label-watches = what watches it
+label-never-together = from here on nothing gets through
+label-scenario = the scenario
+label-scenario-length = the scenario's length
 wanted-inside-reference = expected 0 % to 100 %
 wanted-above-low-stop = expected a window that starts above { $low }
 wanted-driver-of = expected a load of `{ $system }`
@@ -457,6 +467,23 @@ kind-thermometer = thermometer
 kind-multimeter = multimeter
 kind-pressure-gauge = pressure gauge
 kind-hygrometer = hygrometer
+rule-request-release = a condition that is set at { $threshold } and lets go at { $release }, further on the same side
+rule-request-release-help = have the two changed places, or should `side` be the other one?
+rule-request-no-hysteresis = threshold and release threshold are both { $threshold }: there is no hysteresis
+rule-request-no-hysteresis-help = where they meet the request flutters; look up at which value the condition lets go
+rule-request-quantity = { $watch } `{ $id }` does not measure { $quantity }
+rule-request-quantity-help = name what watches this value, or `reading = "…"` where it is seen as live data only
+rule-request-system = `{ $id }` belongs to system `{ $system }`
+rule-request-range = { $written } lies outside what its sensor shows
+rule-request-range-help = check the unit and the sign against the source, and which sensor watches it
+rule-request-never = request `{ $id }` can never be granted: conditions on one value shut each other out
+rule-request-never-help = follow the value up and down with the table of conditions: which side is the wrong way round?
+rule-trace-order = the times of a trace do not rise at { $written }
+rule-requested-time = the request cannot stand from { $written }
+rule-no-trace = the scenario does not say what the value of "{ $title }" does
+rule-no-trace-help = add `trace = [["0 s", "…"], …]`: one point is enough for a value that stays where it is
+kind-sensor = sensor
+kind-transducer = transducer
 
 ## What a value is
 
@@ -623,10 +650,20 @@ fact-wire-conductors = Conductors in series
 fact-wire-current = Current
 fact-wire-temperature = Wire temperature
 fact-drop-limit = Drop, limit
+fact-request-line = Request line
+fact-hold = Hold time
+fact-reads-absent = Read while absent
+fact-reads-waiting = Read while waiting
+fact-reads-granted = Read while granted
+fact-threshold = Threshold
+fact-release = Release threshold
+fact-delay = Delay
+fact-release-delay = Release delay
 
 ## What every document says
 
 doc-sensor-card = Sensor card
+doc-wall-card = Wall card
 doc-actuator-card = Actuator card
 doc-driver-card = Driver card
 doc-test-sheet = Test sheet
@@ -1357,6 +1394,19 @@ table-formula-mixed-air = Inlet: outside and cabin air by mass of dry air, W = x
 table-formula-outlet = Outlet: h less the duty. Dry where that leaves less than { $humidity } relative humidity; otherwise water settles and the air leaves at { $humidity } (the assumption of the spec).
 table-formula-settled = The heat that the settled water takes along is left out: in these rows up to { $percent } % of the duty, W c t/q with W settled, c = 4.186 kJ/(kg K) of water, t the outlet in °C, q the duty. With it the air would leave colder.
 table-formula-outlet-window = Limits of the outlet: corners of thermometer, hygrometer and duty, rounded inward. NOT GIVEN (–) without all three. Marked “min: evaporator control”: the corner lies below what the evaporator is held at, and that stands as the least. Marked “evaporator control”: so does the nominal outlet; it is not reached and no figure is given.
+table-request-title = { $request }, states over its scenario
+table-request-no-scenario = The spec has no scenario.
+table-request-incomplete = A threshold, a delay or the hold time is NOT GIVEN: the states of the scenario are not computed.
+table-from = from s
+table-to = to s
+table-state = State
+table-held-back-by = Held back by
+table-request-absent = not requested
+table-request-inhibited = requested, held back
+table-request-delayed = requested, hold time runs
+table-request-permitted = granted
+table-formula-condition = Condition: set once its value has been at its threshold or past it for the delay, clear once it has been at its release threshold or past it for the release delay, between both as it was; a touch without length counts as none. At 0 s as if the value had been there for ever, clear where it is between both (common practice, no source).
+table-formula-request = Request: held back while a condition that permits is clear or one that inhibits is set; granted once it has stood, and nothing held it back, for the hold time without a break (common practice, no source).
 table-formula-dripping = Dripping: yes where the dew point of the inlet is above every temperature that the evaporator is held at, no where it is below every one; undecided between, or within the limits of the instruments, also where the nominal duty would settle some water.
 table-duty = duty %
 table-ripple = ripple

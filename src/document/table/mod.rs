@@ -14,6 +14,7 @@ mod light;
 mod modes;
 mod panel;
 mod refrigerant;
+pub(in crate::document) mod request;
 pub(in crate::document) mod sensor;
 mod solenoid;
 mod text;
@@ -218,6 +219,7 @@ fn kinds(model: &Model) -> Vec<Kind<'_>> {
         Kind { name: THERMOCOUPLES, ids: thermocouple::ids(model), table: thermocouple::of_thermometer },
         Kind { name: "refrigerant", ids: ids(&model.refrigerants), table: refrigerant::of_refrigerant },
         Kind { name: "vent", ids: ids(&model.vents), table: vent::of_vent },
+        Kind { name: "request", ids: ids(&model.requests), table: request::of_request },
     ]
 }
 

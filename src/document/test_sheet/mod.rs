@@ -7,14 +7,14 @@ mod place;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room};
-use super::furniture::{Furniture, Kind};
+use super::furniture::{Furniture, Kind, shop_paper};
 use super::marks::Marks;
 use super::sensor_card::reading::Readings;
 use super::{Context, Data, Document, Listed, Paperwork, finish};
 use crate::model::{Fact, Group, PinEnd, Row, Sensor, Sheet};
 use crate::physics::circuit::Probe;
 use crate::quantity::{Rounding, Temperature, figure};
-use crate::spec::{Measure, Paper, Spot};
+use crate::spec::{Measure, Spot};
 use crate::words::{Message, Words};
 use expected::Test;
 
@@ -111,10 +111,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let title = Message::new("sheet-title").with("title", &sheet.title).with("vehicle", &vehicle.title);
     let kind = Kind {
         word: "doc-test-sheet",
-        paper: match model.shop.paper {
-            Paper::A4 => "a4",
-            Paper::Letter => "us-letter",
-        },
+        paper: shop_paper(model),
         title: words.say(&title),
         id: listed.id.clone(),
     };
