@@ -18,7 +18,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
 }
 
 /// Each such key, where it stands, and which cards it belongs to.
-fn keys(card: &Card) -> [(&'static str, Option<&Place>, &'static [About]); 6] {
+fn keys(card: &Card) -> [(&'static str, Option<&Place>, &'static [About]); 7] {
     let sensor: &[About] = &[About::Sensor];
     let connector: &[About] = &[About::Connector];
     let metered: &[About] = &[About::Sensor, About::Connector, About::Actuator, About::Driver];
