@@ -16,6 +16,7 @@ mod connector_card;
 mod distance;
 mod driver_card;
 mod ends;
+mod expectation;
 mod fault_rows;
 pub mod faults;
 mod figures;

@@ -19,6 +19,7 @@ pub const DEMO: &[(&str, &str)] = &[
     spec!("curlew/papers.toml"),
     spec!("curlew/part-cards.toml"),
     spec!("curlew/sensors.toml"),
+    spec!("curlew/tests.toml"),
     spec!("heron/air.toml"),
     spec!("heron/actuators.toml"),
     spec!("heron/connector-cards.toml"),
@@ -29,6 +30,7 @@ pub const DEMO: &[(&str, &str)] = &[
     spec!("heron/part-cards.toml"),
     spec!("heron/platinum-and-silicon.toml"),
     spec!("heron/sensors.toml"),
+    spec!("heron/tests.toml"),
     spec!("shop.toml"),
     spec!("vehicles.toml"),
 ];

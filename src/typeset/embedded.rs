@@ -40,6 +40,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/tests.typ"),
     template!("parts/topology.typ"),
     template!("light-card.typ"),
+    template!("parts/waveform.typ"),
     template!("sensor-card.typ"),
     template!("system-card.typ"),
     template!("symptoms.typ"),
