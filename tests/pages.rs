@@ -10,6 +10,8 @@ mod faces;
 mod legibility;
 #[path = "pages/loads.rs"]
 mod loads;
+#[path = "pages/parts.rs"]
+mod parts;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/specs.rs"]
