@@ -62,7 +62,7 @@ pub(super) fn of(paperwork: &Paperwork) -> Reading {
         Paperwork::Card(About::Actuator | About::Driver) => {
             Reading { rest: Distance::Hand, parts: &[("title", Distance::Arm), ("figures", Distance::Arm)] }
         }
-        Paperwork::Card(About::Connector)
+        Paperwork::Card(About::Connector | About::Panel | About::Request | About::Air)
         | Paperwork::TestSheet { .. }
         | Paperwork::Checklist
         | Paperwork::SymptomIndex => IN_HAND,

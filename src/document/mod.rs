@@ -6,6 +6,7 @@
 //! Invariant: this is the last place where a number is a number.
 
 mod actuator_card;
+mod air_card;
 mod axis;
 pub mod bench;
 mod card;
@@ -29,6 +30,8 @@ pub mod import;
 pub mod judgement;
 mod list;
 mod marks;
+mod mode_card;
+mod request_card;
 mod sensor_card;
 mod symptoms;
 pub mod table;
@@ -91,6 +94,9 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
         Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
         Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
+        Paperwork::Card(About::Panel) => mode_card::compose(context, listed),
+        Paperwork::Card(About::Request) => request_card::compose(context, listed),
+        Paperwork::Card(About::Air) => air_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
         Paperwork::Checklist => checklist::compose(context, listed),
         Paperwork::SymptomIndex => symptoms::compose(context, listed),

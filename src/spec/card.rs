@@ -16,6 +16,12 @@ pub enum About {
     Driver,
     /// A connector.
     Connector,
+    /// A panel: the modes of its system.
+    Panel,
+    /// A request with its conditions.
+    Request,
+    /// A system: its refrigerants and the air at its outlets.
+    Air,
 }
 
 impl About {
@@ -25,6 +31,9 @@ impl About {
         ("actuator", Self::Actuator),
         ("driver", Self::Driver),
         ("connector", Self::Connector),
+        ("panel", Self::Panel),
+        ("request", Self::Request),
+        ("air", Self::Air),
     ];
 
     /// The key that names it in a spec.
