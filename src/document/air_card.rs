@@ -69,7 +69,10 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let kind =
         Kind { word: "doc-air-card", paper: paper(model), title: words.say(&title), id: listed.id.clone() };
     let furniture = Furniture::new(context, kind, system_id, system, &mut marks);
-    let fluids: Vec<&Refrigerant> = model.refrigerants.values().filter(|of| of.system == system_id).collect();
+    let mut fluids: Vec<&Refrigerant> =
+        model.refrigerants.values().filter(|of| of.system == system_id).collect();
+    // The largest first: what is left of its page goes to the outlets.
+    fluids.sort_by(|a, b| b.range.high.celsius().total_cmp(&a.range.high.celsius()));
     let vents: Vec<&Vent> = model.vents.values().filter(|of| of.system == system_id).collect();
     let mut facts = vec![&model.shop.elevation];
     let behind = fluids.iter().flat_map(|of| &of.facts).chain(vents.iter().flat_map(|of| &of.facts));
@@ -102,18 +105,23 @@ fn fluid(words: &Words, model: &Model, of: &Refrigerant) -> Option<Fluid> {
     let wanted = |key: &str| {
         let pressure = key.starts_with("absolute_") || key.starts_with("gauge_");
         let line = key.starts_with("suction_line_") || key.starts_with("liquid_line_");
-        key.starts_with("temperature_") || pressure || line || key == "mark"
+        key.starts_with("temperature_") || pressure || line
     };
-    let mut strip = Grid::of_table(words, "card-saturation", &only(&table, wanted)).without_blanks();
+    let table = only(&table, wanted);
+    let mut strip = Grid::of_table(words, "card-saturation", &table);
     strip.title = String::new();
     strip.notes = Vec::new();
+    for (shown, column) in strip.columns.iter_mut().zip(&table.columns) {
+        *shown = head(words, &column.key);
+    }
+    let strip = strip.without_blanks();
+    let has_lines = of.superheat.is_some() || of.subcooling.is_some();
     let critical = figure(of.fluid.critical_temperature().celsius(), 1, Rounding::Down);
     let critical = Message::new("card-critical").with("fluid", of.fluid.number()).with("critical", critical);
-    // The cautions of a screen stand in the caution box here.
-    let said: Vec<String> = ["caution-refrigerant", "caution-law"].map(|id| words.word(id)).into();
-    let mut notes: Vec<String> = table.notes.into_iter().filter(|note| !said.contains(note)).collect();
+    // The first note says where the gauges hang; of the others their columns are not here.
+    let mut notes: Vec<String> = table.notes.into_iter().take(1).collect();
     notes.push(words.say(&critical));
-    notes.push(words.word("card-saturation-how"));
+    notes.extend(has_lines.then(|| words.word("card-saturation-how")));
     Some(Fluid {
         title: of.title.clone(),
         number: of.fluid.number().to_owned(),
@@ -124,6 +132,25 @@ fn fluid(words: &Words, model: &Model, of: &Refrigerant) -> Option<Fluid> {
         strip,
         notes,
     })
+}
+
+/// The head of a column of the strip: what it is of, and below it its unit or its end.
+fn head(words: &Words, key: &str) -> Column {
+    let word = |id: &str| words.word(id);
+    if let Some(scale) = key.strip_prefix("temperature_") {
+        return Column::figures(word("card-saturation"), if scale == "c" { "°C" } else { "°F" });
+    }
+    let end = if key.contains("_min_") { word("card-from") } else { word("card-to") };
+    if key.starts_with("suction") {
+        return Column::figures(word("card-suction-line"), end);
+    }
+    if key.starts_with("liquid") {
+        return Column::figures(word("card-liquid-line"), end);
+    }
+    let (which, unit) = key.split_once('_').unwrap_or((key, ""));
+    let unit = if unit == "kpa" { "kPa" } else { unit };
+    let which = if which == "absolute" { "card-absolute" } else { "card-gauge" };
+    Column::figures(unit, word(which))
 }
 
 /// The columns of a table whose keys are wanted.
@@ -220,7 +247,8 @@ fn matrix(words: &Words, position: &str, rows: &[&Vec<String>], column: &Columns
         Column::figures(words.word("card-outside-air"), "°F"),
     ];
     columns.extend(humidities.iter().map(head));
-    Grid { title: words.say(&title), notes: Vec::new(), columns, rows: ambient.iter().map(line).collect() }
+    let rows = ambient.iter().map(line).collect();
+    Grid { title: words.say(&title), notes: Vec::new(), columns, rows }.without_blanks()
 }
 
 /// The window of one cell, or why there is none.

@@ -102,9 +102,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         set.modes.iter().enumerate().map(|(index, mode)| row(words, set, &cover, (index, mode), &mut marks));
     let data = ModeCard {
         furniture,
-        how: ["card-modes-how-choose", "card-modes-how-tick", "card-modes-how-fault"]
-            .map(|id| words.word(id))
-            .into(),
+        how: ["card-modes-how-choose", "card-modes-how-fault"].map(|id| words.word(id)).into(),
         legend: [
             ("forced", "card-forced", "card-forced-means"),
             ("free", "table-free", "card-free-means"),
@@ -124,7 +122,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         cautions: caution::of(
             words,
             &[Touch::MovingParts, Touch::Running, Touch::HotParts, Touch::Dash],
-            Room::Sheet,
+            Room::Card,
         ),
     };
     Some(finish(listed, (TEMPLATE, 0), data, marks))
@@ -134,7 +132,7 @@ fn row(words: &Words, set: &ModeSet, cover: &Cover, (index, mode): (usize, &Mode
     let step = cover.modes.iter().position(|chosen| *chosen == index);
     let time = mode.time.map(|time| {
         let seconds = figure(time.seconds(), 1, Rounding::Nearest);
-        words.say(&Message::new("card-within").with("time", seconds.trim_end_matches(".0")))
+        words.say(&Message::new("card-mode-within").with("time", seconds.trim_end_matches(".0")))
     });
     let cells = mode.cells.iter().zip(&set.controls).map(|(cell, control)| match cell {
         modes::Cell::Forced(value) => Shown { kind: "forced", text: control.values[*value].clone() },
