@@ -17,6 +17,7 @@ mod connector_card;
 mod distance;
 mod driver_card;
 mod ends;
+mod expectation;
 mod fault_rows;
 pub mod faults;
 mod figures;
@@ -92,7 +93,7 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
         Paperwork::Card(About::Actuator) => actuator_card::compose(context, listed),
         Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
-        Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
+        Paperwork::Card(About::Sensor) | Paperwork::WallCard => sensor_card::compose(context, listed),
         Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
         Paperwork::Card(About::Panel) => mode_card::compose(context, listed),
         Paperwork::Card(About::Request) => request_card::compose(context, listed),

@@ -20,6 +20,7 @@ pub const DEMO: &[(&str, &str)] = &[
     spec!("curlew/papers.toml"),
     spec!("curlew/request.toml"),
     spec!("curlew/sensors.toml"),
+    spec!("curlew/tests.toml"),
     spec!("heron/air.toml"),
     spec!("heron/actuators.toml"),
     spec!("heron/connector-cards.toml"),
@@ -31,6 +32,7 @@ pub const DEMO: &[(&str, &str)] = &[
     spec!("heron/platinum-and-silicon.toml"),
     spec!("heron/request.toml"),
     spec!("heron/sensors.toml"),
+    spec!("heron/tests.toml"),
     spec!("shop.toml"),
     spec!("vehicles.toml"),
 ];

@@ -24,6 +24,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/timeline.typ"),
     template!("parts/chart.typ"),
     template!("parts/code.typ"),
+    template!("parts/far.typ"),
     template!("parts/face.typ"),
     template!("parts/fields.typ"),
     template!("parts/figures.typ"),
@@ -41,8 +42,10 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/table.typ"),
     template!("parts/tests.typ"),
     template!("parts/topology.typ"),
+    template!("parts/waveform.typ"),
     template!("sensor-card.typ"),
     template!("symptoms.typ"),
     template!("test-sheet.typ"),
     template!("theme.typ"),
+    template!("wall-card.typ"),
 ];
