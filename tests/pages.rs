@@ -1,5 +1,7 @@
 //! Pages as they are laid out and exported: nothing lost, nothing clipped, nothing too small.
 
+#[path = "pages/checklists.rs"]
+mod checklists;
 #[path = "pages/codes.rs"]
 mod codes;
 #[path = "pages/faces.rs"]
@@ -10,6 +12,8 @@ mod legibility;
 mod loads;
 #[path = "pages/modes.rs"]
 mod modes;
+#[path = "pages/parts.rs"]
+mod parts;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/specs.rs"]

@@ -29,15 +29,19 @@ mod given;
 mod grid;
 pub mod import;
 pub mod judgement;
+mod light_card;
 mod list;
 mod marks;
 mod mode_card;
+mod part_card;
 mod request_card;
 mod sensor_card;
 mod symptoms;
+mod system_card;
 pub mod table;
 mod test_sheet;
 mod tie;
+mod transducer_card;
 mod users;
 
 use chrono::NaiveDate;
@@ -98,6 +102,9 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Card(About::Panel) => mode_card::compose(context, listed),
         Paperwork::Card(About::Request) => request_card::compose(context, listed),
         Paperwork::Card(About::Air) => air_card::compose(context, listed),
+        Paperwork::Card(About::System) => system_card::compose(context, listed),
+        Paperwork::Card(About::Light) => light_card::compose(context, listed),
+        Paperwork::Card(About::Transducer) => transducer_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
         Paperwork::Checklist => checklist::compose(context, listed),
         Paperwork::SymptomIndex => symptoms::compose(context, listed),
