@@ -100,6 +100,11 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         for vehicle in checklist.vehicles.iter().flatten() {
             rule.id("vehicle", vehicle, &set.vehicles);
         }
+        rule.instrument(&checklist.thermometer, InstrumentKind::Thermometer);
+        rule.instrument(&checklist.meter, InstrumentKind::Multimeter);
+        for step in &checklist.steps {
+            rule.link("test", &step.test, &set.tests);
+        }
         let cards = checklist.steps.iter().map(|step| &step.card);
         for card in cards.chain(checklist.endings.iter().map(|ending| &ending.card)) {
             rule.link("card", card, &set.cards);

@@ -92,6 +92,7 @@ pub fn check(set: &Set, findings: &Findings) {
         checklist::dangling::check,
         checklist::ending_named::check,
         checklist::exits::check,
+        checklist::expects::check,
         checklist::fitted::check,
         checklist::loops::check,
         checklist::map_fits::check,
