@@ -64,6 +64,7 @@ pub(super) fn of(paperwork: &Paperwork) -> Reading {
         }
         Paperwork::Card(About::Connector)
         | Paperwork::TestSheet { .. }
+        | Paperwork::Report { .. }
         | Paperwork::Checklist
         | Paperwork::SymptomIndex => IN_HAND,
     }

@@ -30,6 +30,7 @@ pub mod import;
 pub mod judgement;
 mod list;
 mod marks;
+mod report;
 mod sensor_card;
 mod symptoms;
 pub mod table;
@@ -93,6 +94,7 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
         Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
+        Paperwork::Report { .. } => report::compose(context, listed),
         Paperwork::Checklist => checklist::compose(context, listed),
         Paperwork::SymptomIndex => symptoms::compose(context, listed),
     }

@@ -51,6 +51,7 @@ mod request_range;
 mod request_release;
 mod request_scenario;
 mod request_watch;
+mod report_evidence;
 mod set_points;
 mod sheet_fits;
 mod shop_named;
@@ -137,6 +138,7 @@ pub fn check(set: &Set, findings: &Findings) {
         pins::check,
         positive::check,
         range_known::check,
+        report_evidence::check,
         set_points::check,
         refrigerant_range::check,
         refrigerant_units::check,
