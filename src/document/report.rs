@@ -81,12 +81,8 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let system = model.systems.get(&sheet.system)?;
     let mut marks = Marks::default();
     let title = Message::new("sheet-title").with("title", &report.title).with("vehicle", &vehicle.title);
-    let kind = Kind {
-        word: "doc-report",
-        paper: paper(model),
-        title: words.say(&title),
-        id: listed.id.clone(),
-    };
+    let kind =
+        Kind { word: "doc-report", paper: paper(model), title: words.say(&title), id: listed.id.clone() };
     let furniture = Furniture::new(context, kind, &sheet.system, system, &mut marks);
     let identity = header::identity(words, vehicle, &system.title, &mut marks);
     // The letters of the sheet's values are explained on the sheet.

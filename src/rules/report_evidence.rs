@@ -12,7 +12,11 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         let report = &entry.item;
         if let Some(fourth) = report.evidence.get(MOST) {
             let message = Message::new("rule-report-evidence").with("id", id).with("most", MOST);
-            findings.report(Finding::error(message, fourth.place.clone(), Message::new("wanted-three-tests")));
+            findings.report(Finding::error(
+                message,
+                fourth.place.clone(),
+                Message::new("wanted-three-tests"),
+            ));
         }
         let Some(at) = &report.sheet else { continue };
         let Some(sheet) = set.sheets.get(&at.value) else { continue };

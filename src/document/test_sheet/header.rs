@@ -24,7 +24,12 @@ pub(super) struct Instrument {
 }
 
 /// What is known of the vehicle; what is not is NOT GIVEN.
-pub(in crate::document) fn identity(words: &Words, vehicle: &Vehicle, system: &str, marks: &mut Marks) -> Vec<Labelled> {
+pub(in crate::document) fn identity(
+    words: &Words,
+    vehicle: &Vehicle,
+    system: &str,
+    marks: &mut Marks,
+) -> Vec<Labelled> {
     let mut known = |part: &str, label, value: &Option<String>| {
         let fact = Fact {
             key: format!("vehicle.{}.{part}", vehicle.id),

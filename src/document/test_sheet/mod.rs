@@ -88,12 +88,8 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let system = model.systems.get(&sheet.system)?;
     let mut marks = Marks::default();
     let title = Message::new("sheet-title").with("title", &sheet.title).with("vehicle", &vehicle.title);
-    let kind = Kind {
-        word: "doc-test-sheet",
-        paper: paper(model),
-        title: words.say(&title),
-        id: listed.id.clone(),
-    };
+    let kind =
+        Kind { word: "doc-test-sheet", paper: paper(model), title: words.say(&title), id: listed.id.clone() };
     let furniture = Furniture::new(context, kind, &sheet.system, system, &mut marks);
     let (groups, meanings) = group::all(context, sheet, vehicle, &mut marks);
     let data = TestSheet {

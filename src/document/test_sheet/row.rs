@@ -128,12 +128,6 @@ impl TestRow {
             format!("{} {}", self.expect, self.expect_unit)
         };
         let window = if figure.is_empty() { self.expect_sub } else { figure };
-        Quoted {
-            number: self.number,
-            title: self.title,
-            window,
-            unit: self.unit.unwrap_or_default(),
-            test,
-        }
+        Quoted { number: self.number, title: self.title, window, unit: self.unit.unwrap_or_default(), test }
     }
 }
