@@ -59,6 +59,11 @@ pub(super) fn of(paperwork: &Paperwork) -> Reading {
             rest: Distance::Hand,
             parts: &[("title", Distance::Arm), ("figures", Distance::Arm), ("strip", Distance::Bench)],
         },
+        // The back is for whoever takes it off the wall.
+        Paperwork::WallCard => Reading {
+            rest: Distance::Hand,
+            parts: &[("title", Distance::Wall), ("figures", Distance::Wall), ("strip", Distance::Arm)],
+        },
         Paperwork::Card(About::Actuator | About::Driver) => {
             Reading { rest: Distance::Hand, parts: &[("title", Distance::Arm), ("figures", Distance::Arm)] }
         }

@@ -6,7 +6,8 @@ use super::Context;
 use super::caution::{self, Signalled};
 use super::code::Code;
 use super::marks::Marks;
-use crate::model::{Fact, System};
+use crate::model::{Fact, Model, System};
+use crate::spec::Paper;
 use crate::words::Message;
 
 /// Title band, foot and marks of a document's pages.
@@ -44,6 +45,14 @@ pub(super) struct Kind {
     pub paper: &'static str,
     pub title: String,
     pub id: String,
+}
+
+/// The name of the shop's paper, on which sheets are printed.
+pub(super) fn shop_paper(model: &Model) -> &'static str {
+    match model.shop.paper {
+        Paper::A4 => "a4",
+        Paper::Letter => "us-letter",
+    }
 }
 
 impl Furniture {

@@ -19,6 +19,8 @@ pub struct Listed {
 pub enum Paperwork {
     /// A laminated card about one thing.
     Card(About),
+    /// A sensor's card to be read from across the bay, on the shop's paper.
+    WallCard,
     /// A sheet to fill in for one vehicle.
     TestSheet {
         /// The vehicle's id.
@@ -41,7 +43,7 @@ pub fn list(model: &Model) -> Vec<Listed> {
     let cards = model.cards.values().map(|card| Listed {
         id: card.id.clone(),
         spec: card.id.clone(),
-        paperwork: Paperwork::Card(card.about),
+        paperwork: if card.on_a_wall { Paperwork::WallCard } else { Paperwork::Card(card.about) },
     });
     let sheets = model.sheets.values().flat_map(|sheet| {
         sheet.vehicles.iter().map(|vehicle| Listed {
@@ -79,7 +81,7 @@ impl Listed {
     pub fn is_meant_by(&self, name: &str) -> bool {
         let vehicle = match &self.paperwork {
             Paperwork::TestSheet { vehicle } | Paperwork::Report { vehicle } => Some(vehicle.as_str()),
-            Paperwork::Card(_) | Paperwork::Checklist | Paperwork::SymptomIndex => None,
+            Paperwork::Card(_) | Paperwork::WallCard | Paperwork::Checklist | Paperwork::SymptomIndex => None,
         };
         self.id == name || self.spec == name || vehicle == Some(name)
     }

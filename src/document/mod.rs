@@ -91,7 +91,7 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
         Paperwork::Card(About::Actuator) => actuator_card::compose(context, listed),
         Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
-        Paperwork::Card(About::Sensor) => sensor_card::compose(context, listed),
+        Paperwork::Card(About::Sensor) | Paperwork::WallCard => sensor_card::compose(context, listed),
         Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
         Paperwork::Report { .. } => report::compose(context, listed),

@@ -5,10 +5,10 @@
 
 use serde::Serialize;
 
-use super::furniture::{Furniture, Kind};
+use super::furniture::{Furniture, Kind, shop_paper};
 use super::marks::Marks;
 use super::test_sheet::group::{Quoted, quoted};
-use super::test_sheet::{header, paper};
+use super::test_sheet::header;
 use super::{Context, Data, Document, Listed, Paperwork, finish};
 use crate::model::{Report, Sheet};
 use crate::quantity::{Rounding, figure};
@@ -81,8 +81,12 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let system = model.systems.get(&sheet.system)?;
     let mut marks = Marks::default();
     let title = Message::new("sheet-title").with("title", &report.title).with("vehicle", &vehicle.title);
-    let kind =
-        Kind { word: "doc-report", paper: paper(model), title: words.say(&title), id: listed.id.clone() };
+    let kind = Kind {
+        word: "doc-report",
+        paper: shop_paper(model),
+        title: words.say(&title),
+        id: listed.id.clone(),
+    };
     let furniture = Furniture::new(context, kind, &sheet.system, system, &mut marks);
     let identity = header::identity(words, vehicle, &system.title, &mut marks);
     // The letters of the sheet's values are explained on the sheet.

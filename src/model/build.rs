@@ -11,7 +11,7 @@ use super::sensor::{Points, Sensor};
 use super::{Model, Shop, System, Vehicle};
 use crate::physics::atmosphere::Site;
 use crate::quantity::{MeterRange, MeterRanges, Scalar};
-use crate::spec::{self, At, Entry, InstrumentKind, Set, Sourced};
+use crate::spec::{self, At, Entry, Hangs, InstrumentKind, Set, Sourced};
 pub use test::{probes as probes_of, step_number};
 
 mod air;
@@ -257,6 +257,7 @@ fn build_card(set: &Set, id: &str, card: &spec::Card) -> Option<Card> {
         step: card.step.as_ref().map(|step| step.value),
         range: card.range.as_ref().map(|range| range.value),
         example: card.example.as_ref().map(|example| example.value),
+        on_a_wall: card.hangs.as_ref().is_some_and(|hangs| hangs.value == Hangs::Wall),
         at: (
             card.at.as_ref().map(|at| at.value),
             Fact::new(format!("card.{id}.at"), "fact-sensors-at", card.at.as_ref()),

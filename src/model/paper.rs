@@ -23,6 +23,8 @@ pub struct Card {
     pub range: Option<Interval<Temperature>>,
     /// The temperature of the worked example, where the lead chose it.
     pub example: Option<Temperature>,
+    /// Whether it hangs on a wall and is read from across the bay.
+    pub on_a_wall: bool,
     /// The temperature of the sensors on its connector, as written.
     pub at: (Option<Temperature>, Fact),
     /// From where its connector is drawn, where the lead chose that.

@@ -18,13 +18,14 @@ pub(super) fn check(set: &Set, findings: &Findings) {
 }
 
 /// Each such key, where it stands, and which cards it belongs to.
-fn keys(card: &Card) -> [(&'static str, Option<&Place>, &'static [About]); 5] {
+fn keys(card: &Card) -> [(&'static str, Option<&Place>, &'static [About]); 6] {
     let sensor: &[About] = &[About::Sensor];
     let connector: &[About] = &[About::Connector];
     [
         ("step", card.step.as_ref().map(|step| &step.place), sensor),
         ("range", card.range.as_ref().map(|range| &range.place), sensor),
         ("example", card.example.as_ref().map(|example| &example.place), sensor),
+        ("hangs", card.hangs.as_ref().map(|hangs| &hangs.place), sensor),
         ("at", card.at.as_ref().map(|at| &at.place), connector),
         ("view", card.view.as_ref().map(|view| &view.place), connector),
     ]

@@ -34,6 +34,13 @@ impl About {
     }
 }
 
+/// Where a card hangs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Hangs {
+    /// On a wall, to be read from across the bay.
+    Wall,
+}
+
 /// A card.
 #[derive(Debug, Clone)]
 pub struct Card {
@@ -47,6 +54,8 @@ pub struct Card {
     pub range: Option<Sourced<Interval<Temperature>>>,
     /// The temperature of its worked example.
     pub example: Option<Sourced<Temperature>>,
+    /// Where it hangs, if it is not carried about.
+    pub hangs: Option<At<Hangs>>,
     /// The temperature of the sensors on a connector that its volts and ohms hold at.
     pub at: Option<Sourced<Temperature>>,
     /// From where a connector's face is drawn, where not as its table has it.
@@ -64,6 +73,7 @@ impl Card {
             step: reader.sourced("step", scalar),
             range: reader.sourced("range", interval),
             example: reader.sourced("example", scalar),
+            hangs: reader.choice("hangs", &[("wall", Hangs::Wall)]),
             at: reader.sourced("at", scalar),
             view: reader.choice("view", View::WORDS),
         }

@@ -48,7 +48,7 @@ mod vent;
 mod wire;
 
 pub use actuator::{Actuator, Feedback, LoadTo, Motor, Stop, Stops, Sweep};
-pub use card::{About, Card};
+pub use card::{About, Card, Hangs};
 pub use checklist::{Answer, Checklist, Cost, Ending, EndingKind, Exit, Near, Question, Work};
 pub use circuit::{Circuit, Converter, OtherReader, Topology};
 pub use coded::{Code, Contacts, DoorPosition, Ladder, LadderKind};

@@ -18,6 +18,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/caution.typ"),
     template!("parts/chart.typ"),
     template!("parts/code.typ"),
+    template!("parts/far.typ"),
     template!("parts/face.typ"),
     template!("parts/evidence.typ"),
     template!("parts/fields.typ"),
@@ -42,4 +43,5 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("symptoms.typ"),
     template!("test-sheet.typ"),
     template!("theme.typ"),
+    template!("wall-card.typ"),
 ];

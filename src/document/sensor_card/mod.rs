@@ -13,10 +13,10 @@ use super::card::KeyFigure;
 use super::caution::{self, Cautions, Room};
 use super::ends::{self, End};
 use super::figures;
-use super::furniture::{Furniture, Kind};
+use super::furniture::{Furniture, Kind, shop_paper};
 use super::given::{Given, given};
 use super::marks::Marks;
-use super::{Context, Data, Document, Listed, finish};
+use super::{Context, Data, Document, Listed, Paperwork, finish};
 use crate::model::{Card, PinEnd, PinUse, Points, Sensor};
 use crate::physics::curve::Direction;
 use crate::spec::{About, Topology};
@@ -24,6 +24,8 @@ use crate::words::{Message, Words};
 use reading::Readings;
 
 const TEMPLATE: &str = "sensor-card.typ";
+
+const WALL_TEMPLATE: &str = "wall-card.typ";
 
 /// Everything a sensor card's template gets.
 #[derive(Debug, Serialize)]
@@ -67,8 +69,13 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let system = model.systems.get(&sensor.system)?;
     let readings = Readings::new(sensor, card.meter.as_ref());
     let mut marks = Marks::default();
-    let kind =
-        Kind { word: "doc-sensor-card", paper: "a5", title: sensor.title.clone(), id: listed.id.clone() };
+    let on_a_wall = listed.paperwork == Paperwork::WallCard;
+    let (word, paper, template) = if on_a_wall {
+        ("doc-wall-card", shop_paper(model), WALL_TEMPLATE)
+    } else {
+        ("doc-sensor-card", "a5", TEMPLATE)
+    };
+    let kind = Kind { word, paper, title: sensor.title.clone(), id: listed.id.clone() };
     let furniture = Furniture::new(context, kind, &sensor.system, system, &mut marks);
     let location = sensor.other_facts.iter().find(|fact| fact.label == "fact-location");
     let data = SensorCard {
@@ -93,7 +100,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     };
     // Front and back, unless the strip runs on or the source's own table is long.
     let pages = if strip::fits_a_side(card, sensor) { 2 } else { 0 };
-    Some(finish(listed, (TEMPLATE, pages), data, marks))
+    Some(finish(listed, (template, pages), data, marks))
 }
 
 /// Which way the reading moves when it gets hotter.

@@ -9,12 +9,12 @@ mod state;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
-use super::furniture::{Furniture, Kind};
+use super::furniture::{Furniture, Kind, shop_paper};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, Paperwork, finish};
-use crate::model::{Model, RowOf, Sheet, Shop};
+use crate::model::{RowOf, Sheet, Shop};
 use crate::quantity::{Rounding, Temperature, figure};
-use crate::spec::{Paper, Reads, Surface, Thing};
+use crate::spec::{Reads, Surface, Thing};
 use crate::words::{Message, Words};
 use group::TestGroup;
 
@@ -88,8 +88,12 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let system = model.systems.get(&sheet.system)?;
     let mut marks = Marks::default();
     let title = Message::new("sheet-title").with("title", &sheet.title).with("vehicle", &vehicle.title);
-    let kind =
-        Kind { word: "doc-test-sheet", paper: paper(model), title: words.say(&title), id: listed.id.clone() };
+    let kind = Kind {
+        word: "doc-test-sheet",
+        paper: shop_paper(model),
+        title: words.say(&title),
+        id: listed.id.clone(),
+    };
     let furniture = Furniture::new(context, kind, &sheet.system, system, &mut marks);
     let (groups, meanings) = group::all(context, sheet, vehicle, &mut marks);
     let data = TestSheet {
@@ -110,14 +114,6 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         remarks: true,
     };
     Some(finish(listed, (TEMPLATE, 0), data, marks))
-}
-
-/// The template's name of the shop's paper.
-pub(super) fn paper(model: &Model) -> &'static str {
-    match model.shop.paper {
-        Paper::A4 => "a4",
-        Paper::Letter => "us-letter",
-    }
 }
 
 fn ink(sheet: &Sheet) -> &'static str {
