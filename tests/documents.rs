@@ -111,6 +111,8 @@ fn documents_say_what_they_said() {
         "CUR-MIX",
         "CUR-MODE",
         "CUR-R2",
+        "CUR-SUN",
+        "CUR-SYSTEM",
         "CUR-RELAY",
         "CUR-VALVE",
         "HER-BLOWER",
@@ -122,6 +124,7 @@ fn documents_say_what_they_said() {
         "HER-LINE",
         "HER-MIX",
         "HER-OUTSIDE",
+        "HER-PRESSURE",
         "HER-REAR-CABIN",
         "HER-REAR-DUCT",
         "HER-T1",
@@ -135,6 +138,10 @@ fn documents_say_what_they_said() {
         "CUR-BLOWER-FULL",
         "CUR-ODD-SENSOR",
         "curlew.SYMPTOMS",
+        "HER-NO-COLD",
+        "HER-BLOWER-FULL",
+        "HER-ODD-SENSOR",
+        "heron.SYMPTOMS",
         "HER-SENSORS.RRV-3",
     ];
     let documents = documents(&model, Some(31.0));

@@ -1,5 +1,7 @@
 //! Pages as they are laid out and exported: nothing lost, nothing clipped, nothing too small.
 
+#[path = "pages/checklists.rs"]
+mod checklists;
 #[path = "pages/codes.rs"]
 mod codes;
 #[path = "pages/faces.rs"]
@@ -8,6 +10,8 @@ mod faces;
 mod legibility;
 #[path = "pages/loads.rs"]
 mod loads;
+#[path = "pages/parts.rs"]
+mod parts;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/specs.rs"]

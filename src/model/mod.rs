@@ -35,7 +35,7 @@ pub use build::{build, probes_of, step_number};
 pub use checklist::{
     Chart, Checklist, Ending, Exit, MOST_LAYERS, MOST_WIDTH, Probes, Question, Symptom, Ways, ways,
 };
-pub use connector::{Connector, ConnectorPin};
+pub use connector::{Connector, ConnectorPin, pin_order};
 pub use convert::{
     bits_of, circuit, curve, ladder, ladder_contacts, light, tolerance, transducer, truth_table,
 };

@@ -42,9 +42,12 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         for (about, thing) in &card.item.about {
             match about {
                 About::Sensor => rule.id(about.key(), thing, &set.sensors),
+                About::Light => rule.id(about.key(), thing, &set.lights),
+                About::Transducer => rule.id(about.key(), thing, &set.transducers),
+                About::Connector => rule.id(about.key(), thing, &set.connectors),
+                About::System => rule.id(about.key(), thing, &set.systems),
                 About::Driver => rule.id(about.key(), thing, &set.drivers),
                 About::Actuator => rule.id(about.key(), thing, &set.actuators),
-                About::Connector => rule.id(about.key(), thing, &set.connectors),
             };
         }
         rule.instrument(&card.item.meter, InstrumentKind::Multimeter);
