@@ -48,6 +48,9 @@ pub(super) fn check(set: &Set, findings: &Findings) {
                 About::System => rule.id(about.key(), thing, &set.systems),
                 About::Driver => rule.id(about.key(), thing, &set.drivers),
                 About::Actuator => rule.id(about.key(), thing, &set.actuators),
+                About::Panel => rule.id(about.key(), thing, &set.panels),
+                About::Request => rule.id(about.key(), thing, &set.requests),
+                About::Air => rule.id("system", thing, &set.systems),
             };
         }
         rule.instrument(&card.item.meter, InstrumentKind::Multimeter);
