@@ -783,7 +783,7 @@ card-faults = What faults read
 card-fault = fault
 card-fault-believed = → °C
 card-note-faults-where = Ω: control unit unplugged, key off. V: all mated, key on. → °C: what the control unit then believes; – outside what it takes for a sensor.
-card-note-faults-brackets = In brackets: cannot be told from a good sensor there.
+card-note-faults-brackets = In brackets: with this fault a part may still read inside a good one’s window.
 card-note-faults-unknown = Limits NOT GIVEN: what can be told from a good sensor is not known.
 card-note-faults-more = Every fault at any temperature: bayleaf faults { $id }.
 card-fault-open = open sensor
@@ -820,6 +820,7 @@ card-example-silicon = R = { $rated } Ω × (1 + a x + b x²) with x = { $temper
 card-example-table = { $temperature } °C = { $fahrenheit } °F, on the smooth curve through the rows, ln R against 1/T: R = { $ohms } Ω
 card-example-pull-up = V = { $reference } × { $ohms } Ω / ({ $ohms } Ω + { $resistor } Ω) = { $volts } V.
 card-example-pull-down = V = { $reference } × { $resistor } Ω / ({ $ohms } Ω + { $resistor } Ω) = { $volts } V.
+card-example-node = V = ({ $currents }) / ({ $conductances }) = { $volts } V.
 card-example-network = With the other resistors { $ohms } Ω;
 card-example-meter = With a { $input } meter { $volts } V.
 card-example-window = A good part in a good circuit reads { $window } { $unit }.

@@ -16,8 +16,12 @@ use crate::words::{Message, Words};
 /// Steps of a drawn line.
 const PIECES: u32 = 24;
 
-/// No more than this stands on the axis of errors; a line that leaves it ends there, K.
+/// A size with no larger error than this is drawn if a family has one, K.
 const MOST: f64 = 25.0;
+
+/// Where even the smallest goes beyond that, the axis follows it to here; a line that leaves
+/// it ends there, K.
+const END: f64 = 60.0;
 
 /// Two plots of errors: of faults in the wires, of faults in parts.
 #[derive(Debug, Serialize)]
@@ -80,7 +84,7 @@ pub(super) fn compose(words: &Words, bench: &Bench<'_>, card: &Card) -> Option<S
         let lines: Vec<(Fault, Vec<(f64, f64)>)> = family.into_iter().filter_map(drawn).collect();
         let within = |end: fn(f64, f64) -> f64| {
             let errors = lines.iter().flat_map(|(_, points)| points).map(|(_, error)| *error);
-            errors.fold(0.0, end).clamp(-MOST, MOST)
+            errors.fold(0.0, end).clamp(-END, END)
         };
         let (low, high) = (within(f64::min), within(f64::max));
         if high - low < 0.1 {
