@@ -73,6 +73,14 @@ impl<'a> Bench<'a> {
         Some(bench)
     }
 
+    /// The id of the first card about a sensor, or its own where it has none.
+    #[must_use]
+    pub fn card_of(&self, sensor: &'a Sensor) -> &'a str {
+        let mut cards = self.kit.model().cards.values();
+        let card = cards.find(|card| card.of(About::Sensor) == Some(&sensor.id));
+        card.map_or(&sensor.id, |card| &card.id)
+    }
+
     /// The sensor as physics sees it.
     #[must_use]
     pub fn subject<'b>(&'b self, others: &'b [Other<'b>]) -> Subject<'b> {

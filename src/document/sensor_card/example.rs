@@ -7,7 +7,7 @@ use super::reading::{self, Readings};
 use crate::model::Card;
 use crate::physics::circuit::{Circuit, Topology};
 use crate::physics::curve::Curve;
-use crate::quantity::{Resistance, Rounding, Temperature, Voltage, figure};
+use crate::quantity::{Interval, Resistance, Rounding, Temperature, Voltage, figure};
 use crate::words::{Message, Words};
 
 /// A warm bay; between two rows of any five-point table.
@@ -27,9 +27,7 @@ pub(super) struct Example {
 /// Composes the example.
 pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Example {
     let range = card.range_of(readings.sensor);
-    let middle = Temperature::from_celsius(0.5 * (range.low.celsius() + range.high.celsius()));
-    let usual = if range.contains(&USUAL) { USUAL } else { middle };
-    let at = card.example.unwrap_or(usual);
+    let at = at(range, card);
     let temperature = figures::celsius(at);
     let title = Message::new("card-example").with("temperature", &temperature);
     let lines = [
@@ -39,6 +37,13 @@ pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Ex
         fault(words, readings, at),
     ];
     Example { title: words.say(&title), lines: lines.into_iter().flatten().collect() }
+}
+
+/// The temperature of the example: the lead's, or a warm bay's.
+pub(super) fn at(range: Interval<Temperature>, card: &Card) -> Temperature {
+    let middle = Temperature::from_celsius(0.5 * (range.low.celsius() + range.high.celsius()));
+    let usual = if range.contains(&USUAL) { USUAL } else { middle };
+    card.example.unwrap_or(usual)
 }
 
 /// How the curve gives the resistance.

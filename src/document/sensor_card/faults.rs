@@ -170,7 +170,7 @@ pub(super) fn name(words: &Words, fault: &Fault, bench: &Bench<'_>) -> String {
         Fault::OtherPart(_) => "card-fault-part",
     };
     let part = match fault {
-        Fault::OtherPart(index) => bench.others.get(*index).map_or("", |(sensor, _)| sensor.id.as_str()),
+        Fault::OtherPart(index) => bench.others.get(*index).map_or("", |(sensor, _)| bench.card_of(sensor)),
         _ => "",
     };
     words.say(&Message::new(id).with("size", fault::size(fault)).with("part", part))

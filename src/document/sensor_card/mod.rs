@@ -45,6 +45,7 @@ struct SensorCard {
     plots: Vec<plot::Plot>,
     example: example::Example,
     readings: Vec<advice::Reading>,
+    measuring: Vec<String>,
     next: Vec<String>,
     faults: Option<Grid>,
     signature: Option<signature::Signature>,
@@ -101,6 +102,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         plots: plot::compose(words, &readings, card),
         example: example::compose(words, &readings, card),
         readings: advice::readings(words, &readings),
+        measuring: advice::measuring(words, &readings, card),
         next: advice::next(words, &readings),
         // A wall card is for what is read from afar: its sensor card has the faults.
         faults: faults::compose(words, &bench, card).filter(|_| !on_a_wall),
