@@ -13,7 +13,6 @@ use crate::model::{Fact, System};
 use crate::words::{Message, Words};
 
 /// What the work on a paper brings a person near to.
-#[allow(dead_code, reason = "the kinds that touch battery and refrigerant follow")]
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Touch {
     /// Wiring behind the dash, which airbags and high-voltage cables share.
