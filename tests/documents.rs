@@ -19,6 +19,8 @@ use serde_json::Value;
 mod loads;
 #[path = "documents/modes.rs"]
 mod modes;
+#[path = "documents/sensor_faults.rs"]
+mod sensor_faults;
 
 fn demo() -> Model {
     let findings = Findings::default();

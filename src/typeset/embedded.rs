@@ -40,6 +40,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/place.typ"),
     template!("parts/plot.typ"),
     template!("parts/side2.typ"),
+    template!("parts/signature.typ"),
     template!("parts/steps.typ"),
     template!("parts/strip.typ"),
     template!("parts/symbols.typ"),
