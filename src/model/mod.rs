@@ -50,7 +50,7 @@ pub use pins::{PartEnd, PinEnd, PinUse, RolePin};
 pub use refrigerant::Refrigerant;
 pub use request::Request;
 pub use sensor::{Points, Sensor};
-pub use test::{Bounds, Expect, SequenceStep, Sweep as TestSweep, Test, TruthRow, Wave};
+pub use test::{Bounds, Expect, SequenceStep, Sweep as TestSweep, SweepGiven, Test, TruthRow, Wave};
 pub use transducer::Transducer;
 pub use vent::{CabinAir, MOST_ROWS as MOST_VENT_ROWS, Position, Vent, steps as vent_steps};
 pub use wire::Wire;

@@ -10,7 +10,7 @@ const STATES: [&str; 4] = ["off", "on", "unmated", "running"];
 
 pub(super) fn connector(id: &str, written: &spec::Connector) -> Option<Connector> {
     let mut pins: Vec<ConnectorPin> = written.pins.iter().map(|(mark, pin)| pin_of(id, mark, pin)).collect();
-    pins.sort_by(|one, other| pin_order(&one.mark).cmp(&pin_order(&other.mark)));
+    pins.sort_by_cached_key(|pin| pin_order(&pin.mark));
     let row = |row: &spec::FaceRow| row.places.iter().map(|place| place.value.clone()).collect();
     let latch = written.latch.is_some() || written.latch_side.is_some();
     let looks = [
