@@ -8,6 +8,8 @@ mod faces;
 mod legibility;
 #[path = "pages/loads.rs"]
 mod loads;
+#[path = "pages/look.rs"]
+mod look;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/specs.rs"]
