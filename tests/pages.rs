@@ -1,5 +1,7 @@
 //! Pages as they are laid out and exported: nothing lost, nothing clipped, nothing too small.
 
+#[path = "pages/cautions.rs"]
+mod cautions;
 #[path = "pages/codes.rs"]
 mod codes;
 #[path = "pages/faces.rs"]
