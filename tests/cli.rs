@@ -240,7 +240,9 @@ fn documents_are_named_by_their_own_id_their_sheet_or_their_vehicle() {
         names
     };
     assert_eq!(printed(&["CUR-EVAP"]), ["CUR-EVAP.pdf"]);
-    assert_eq!(printed(&["AMB-12"]), ["CUR-SENSORS.AMB-12.pdf"]);
+    let of_vehicle = printed(&["AMB-12"]);
+    assert!(of_vehicle.contains(&"CUR-SENSORS.AMB-12.pdf".to_owned()), "{of_vehicle:?}");
+    assert!(of_vehicle.iter().all(|name| name.ends_with(".AMB-12.pdf")), "{of_vehicle:?}");
     assert_eq!(printed(&["HER-SENSORS"]).len(), 3);
     let output = bayleaf(folder.path(), &["print", "CUR-EVPA"]);
     assert_eq!(output.status.code(), Some(2));

@@ -15,6 +15,8 @@ use bayleaf::words::Words;
 use expect_test::expect_file;
 use serde_json::Value;
 
+#[path = "documents/loads.rs"]
+mod loads;
 #[path = "documents/modes.rs"]
 mod modes;
 
@@ -109,6 +111,8 @@ fn documents_say_what_they_said() {
         "CUR-MIX",
         "CUR-MODE",
         "CUR-R2",
+        "CUR-SUN",
+        "CUR-SYSTEM",
         "CUR-RELAY",
         "CUR-VALVE",
         "HER-BLOWER",
@@ -120,6 +124,7 @@ fn documents_say_what_they_said() {
         "HER-LINE",
         "HER-MIX",
         "HER-OUTSIDE",
+        "HER-PRESSURE",
         "HER-REAR-CABIN",
         "HER-REAR-DUCT",
         "HER-T1",
@@ -129,6 +134,10 @@ fn documents_say_what_they_said() {
         "CUR-BLOWER-FULL",
         "CUR-ODD-SENSOR",
         "curlew.SYMPTOMS",
+        "HER-NO-COLD",
+        "HER-BLOWER-FULL",
+        "HER-ODD-SENSOR",
+        "heron.SYMPTOMS",
         "HER-SENSORS.RRV-3",
     ];
     let documents = documents(&model, Some(31.0));

@@ -2,6 +2,8 @@
 
 #[path = "pages/cautions.rs"]
 mod cautions;
+#[path = "pages/checklists.rs"]
+mod checklists;
 #[path = "pages/codes.rs"]
 mod codes;
 #[path = "pages/faces.rs"]
@@ -12,6 +14,8 @@ mod legibility;
 mod loads;
 #[path = "pages/look.rs"]
 mod look;
+#[path = "pages/parts.rs"]
+mod parts;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/specs.rs"]

@@ -156,7 +156,7 @@ fn outside_range(loaded: &Loaded, listed: &[Listed], context: Context<'_>, words
     let mut sensors: Vec<&str> = used
         .flat_map(|sheet| &sheet.groups)
         .flat_map(|group| &group.rows)
-        .map(|row| row.sensor.as_str())
+        .filter_map(|row| row.sensor())
         .collect();
     sensors.sort_unstable();
     sensors.dedup();

@@ -1,6 +1,10 @@
 //! The fault dictionary of a thing as a card has room for it: what reads alike in one row.
 
+use super::Context;
+use super::bench::Kit;
+use super::marks::Marks;
 use super::table::{Cell, Table};
+use crate::words::Message;
 
 /// One fault of a dictionary, by its conditions; or several that read the same.
 pub(super) struct FaultRow {
@@ -76,6 +80,20 @@ pub(super) fn listed(names: &[String]) -> String {
         std::iter::once(*fault).chain(sizes).collect::<Vec<_>>().join(", ")
     };
     parts.iter().map(part).collect::<Vec<_>>().join("; ")
+}
+
+/// Which instruments tell the faults from good, and where their accuracies come from.
+///
+/// Only ohms that depend on the temperature are taken with a thermometer.
+pub(super) fn instruments(context: Context<'_>, system: &str, warm: bool, marks: &mut Marks) -> String {
+    let words = context.words;
+    let kit = Kit::of_system(context.model, &[], system).ok();
+    let Some((kit, meter)) = kit.as_ref().and_then(|kit| Some((kit, kit.meter?))) else {
+        return words.word("card-no-instrument");
+    };
+    let thermometer = kit.thermometer.filter(|_| warm).into_iter().flat_map(|meter| &meter.facts);
+    let letters = marks.letters(words, meter.facts.iter().chain(thermometer));
+    words.say(&Message::new("card-instrument").with("meter", &meter.title).with("mark", letters))
 }
 
 /// A row's cell by the key of its column.

@@ -79,7 +79,7 @@ impl Marks {
     }
 }
 
-fn letters_of(index: usize) -> String {
+pub(super) fn letters_of(index: usize) -> String {
     let letter = u8::try_from(index % 26).map_or('?', |offset| char::from(b'a' + offset));
     match index / 26 {
         0 => letter.to_string(),

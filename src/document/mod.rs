@@ -16,6 +16,7 @@ mod connector_card;
 mod distance;
 mod driver_card;
 mod ends;
+mod expectation;
 mod fault_rows;
 pub mod faults;
 mod figures;
@@ -27,13 +28,17 @@ mod given;
 mod grid;
 pub mod import;
 pub mod judgement;
+mod light_card;
 mod list;
 mod marks;
+mod part_card;
 mod sensor_card;
 mod symptoms;
+mod system_card;
 pub mod table;
 mod test_sheet;
 mod tie;
+mod transducer_card;
 mod users;
 
 use chrono::NaiveDate;
@@ -91,6 +96,9 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
         Paperwork::Card(About::Sensor) | Paperwork::WallCard => sensor_card::compose(context, listed),
         Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
+        Paperwork::Card(About::System) => system_card::compose(context, listed),
+        Paperwork::Card(About::Light) => light_card::compose(context, listed),
+        Paperwork::Card(About::Transducer) => transducer_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
         Paperwork::Checklist => checklist::compose(context, listed),
         Paperwork::SymptomIndex => symptoms::compose(context, listed),

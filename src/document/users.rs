@@ -54,7 +54,7 @@ impl<'a> Thing<'a> {
     }
 
     /// The key that a card names it by, and its id.
-    fn name(self) -> (&'static str, &'a str) {
+    pub(super) fn name(self) -> (&'static str, &'a str) {
         match self {
             Self::Sensor(thing) => ("sensor", &thing.id),
             Self::Actuator(thing) => ("actuator", &thing.id),
@@ -75,6 +75,16 @@ impl<'a> Thing<'a> {
 pub(super) fn card_of<'a>(model: &'a Model, key: &str, id: &str) -> Option<&'a str> {
     let about = |card: &&crate::model::Card| card.about.key() == key && card.thing == id;
     model.cards.values().find(about).map(|card| card.id.as_str())
+}
+
+/// Everything with pins, in the order of kinds and ids.
+pub(super) fn things(model: &Model) -> impl Iterator<Item = Thing<'_>> {
+    let sensors = model.sensors.values().map(Thing::Sensor);
+    let lights = model.lights.values().map(Thing::Light);
+    let transducers = model.transducers.values().map(Thing::Transducer);
+    let actuators = model.actuators.values().map(Thing::Actuator);
+    let drivers = model.drivers.values().map(Thing::Driver);
+    sensors.chain(lights).chain(transducers).chain(actuators).chain(drivers)
 }
 
 /// Every use of every pin of a set, in the order of kinds and ids.

@@ -5,13 +5,14 @@ use std::collections::BTreeMap;
 use super::convert;
 use super::fact::Fact;
 use super::instrument::{Multimeter, Thermometer};
-use super::paper::{Card, Group, Row, Sheet};
+use super::paper::Card;
 use super::pins::{PinEnd, PinUse};
 use super::sensor::{Points, Sensor};
 use super::{Model, Shop, System, Vehicle};
 use crate::physics::atmosphere::Site;
 use crate::quantity::{MeterRange, MeterRanges, Scalar};
-use crate::spec::{self, About, At, Entry, Hangs, InstrumentKind, Set, Sourced};
+use crate::spec::{self, At, Entry, Hangs, InstrumentKind, Set, Sourced};
+pub use test::{probes as probes_of, step_number};
 
 mod air;
 mod checklist;
@@ -23,6 +24,8 @@ mod modes;
 mod part_facts;
 mod parts;
 mod request;
+mod sheet;
+mod test;
 
 /// Builds the model; `None` where the set lacks what every set must have.
 ///
@@ -73,7 +76,8 @@ pub fn build(set: &Set) -> Option<Model> {
             })
         })?,
         cards: all(&set.cards, |id, card| build_card(set, id, card))?,
-        sheets: all(&set.sheets, |id, sheet| build_sheet(set, id, sheet))?,
+        sheets: all(&set.sheets, |id, sheet| sheet::build(set, id, sheet))?,
+        tests: all(&set.tests, |id, test| test::build(set, id, test))?,
         checklists: all(&set.checklists, |id, checklist| checklist::checklist(set, id, checklist))?,
         symptoms: all(&set.symptoms, checklist::symptom)?,
         refrigerants: all(&set.refrigerants, |id, refrigerant| air::refrigerant(set, id, refrigerant))?,
@@ -258,46 +262,5 @@ fn build_card(set: &Set, id: &str, card: &spec::Card) -> Option<Card> {
             Fact::new(format!("card.{id}.at"), "fact-sensors-at", card.at.as_ref()),
         ),
         view: card.view.as_ref().map(|view| view.value),
-    })
-}
-
-fn build_sheet(set: &Set, id: &str, sheet: &spec::Sheet) -> Option<Sheet> {
-    let system = text(&sheet.system)?;
-    let of_system =
-        |vehicle: &spec::Vehicle| vehicle.system.as_ref().is_some_and(|other| other.value == system);
-    let vehicles = match &sheet.vehicles {
-        Some(chosen) => chosen.iter().map(|vehicle| vehicle.value.clone()).collect(),
-        None => (set.vehicles.iter())
-            .filter(|(_, vehicle)| of_system(&vehicle.item))
-            .map(|(id, _)| id.clone())
-            .collect(),
-    };
-    Some(Sheet {
-        id: id.to_owned(),
-        title: text(&sheet.title)?,
-        vehicles,
-        thermometer: thermometer(set, &sheet.thermometer),
-        meter: multimeter(set, &sheet.meter),
-        groups: sheet.groups.iter().map(|group| build_group(set, group)).collect::<Option<_>>()?,
-        system,
-    })
-}
-
-fn build_group(set: &Set, group: &spec::Group) -> Option<Group> {
-    let card_of = |sensor: &str| {
-        let about = |card: &spec::Card| card.of(About::Sensor).is_some_and(|at| at.value == sensor);
-        set.cards.iter().find(|(_, card)| about(&card.item)).map(|(id, _)| id.clone())
-    };
-    let rows = group.rows.iter().map(|row| Row {
-        sensor: row.sensor.value.clone(),
-        note: text(&row.note),
-        card: card_of(&row.sensor.value),
-    });
-    Some(Group {
-        title: text(&group.title)?,
-        state: text(&group.state)?,
-        measure: group.measure.as_ref()?.value,
-        place: group.place.as_ref()?.value,
-        rows: rows.collect(),
     })
 }

@@ -64,28 +64,62 @@ pub struct Sheet {
     pub groups: Vec<Group>,
 }
 
-/// Tests that share a state.
+/// Tests under one head.
 #[derive(Debug)]
 pub struct Group {
     /// Its head.
     pub title: String,
-    /// Key, engine, blower.
-    pub state: String,
-    /// What is measured.
-    pub measure: Measure,
-    /// At which end of the wires.
-    pub place: Spot,
+    /// Key, engine, blower, in the lead's own words.
+    pub state: Option<String>,
     /// The tests.
     pub rows: Vec<Row>,
 }
 
-/// One test.
+impl Group {
+    /// What its sensors are measured as, and where; `None` where it has none.
+    #[must_use]
+    pub fn measured(&self) -> Option<(Measure, Spot)> {
+        self.rows.iter().find_map(|row| match row.of {
+            RowOf::Sensor { measure, place, .. } => Some((measure, place)),
+            RowOf::Test(_) => None,
+        })
+    }
+}
+
+/// One row.
 #[derive(Debug)]
 pub struct Row {
-    /// The sensor's id.
-    pub sensor: String,
+    /// What it measures.
+    pub of: RowOf,
     /// What to mind while measuring.
     pub note: Option<String>,
-    /// The card that has this sensor's strip table, where there is one.
+    /// The card that has its sensor's strip table, where there is one.
     pub card: Option<String>,
+}
+
+/// What a row measures.
+#[derive(Debug)]
+pub enum RowOf {
+    /// A sensor, as its group says.
+    Sensor {
+        /// The sensor's id.
+        id: String,
+        /// What is measured.
+        measure: Measure,
+        /// At which end of the wires.
+        place: Spot,
+    },
+    /// A test of its own, by its id.
+    Test(String),
+}
+
+impl Row {
+    /// The sensor that it measures as its group says.
+    #[must_use]
+    pub fn sensor(&self) -> Option<&str> {
+        match &self.of {
+            RowOf::Sensor { id, .. } => Some(id),
+            RowOf::Test(_) => None,
+        }
+    }
 }

@@ -8,6 +8,7 @@
 
 mod accuracy;
 mod figure;
+mod measured;
 mod misprint;
 mod phrase;
 mod read;
@@ -19,6 +20,7 @@ mod wire;
 
 pub use accuracy::{Accuracy, MOST_RANGES, MeterRange, MeterRanges};
 pub use figure::{Rounding, decimals_for, figure, ten_to};
+pub use measured::{Measured, measured, window};
 pub use misprint::{Slip, half_last_digit, slip};
 pub use read::{
     Interval, Misread, Quantity, Reason, Toleranced, accuracy, deviation, interval, number, ratio, scalar,

@@ -310,7 +310,8 @@ pub(super) fn unit_of(term: &Term<'_>, wanted: Dimension) -> Result<Unit, Misrea
     if unit.measures(wanted) { Ok(unit) } else { Err(wrong_dimension(term, unit, wanted)) }
 }
 
-fn any_unit_of(term: &Term<'_>, wanted: Dimension) -> Result<Unit, Misread> {
+/// The unit of a term, whatever it measures.
+pub(super) fn any_unit_of(term: &Term<'_>, wanted: Dimension) -> Result<Unit, Misread> {
     let Some(spelling) = term.unit else {
         return Err(Misread { at: term.number_at.clone(), reason: Reason::UnitMissing(wanted) });
     };

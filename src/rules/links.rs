@@ -1,7 +1,7 @@
 //! A link leads to something, and to the right kind of thing.
 
 use crate::diag::{Finding, Findings, nearest};
-use crate::spec::{About, At, Entry, InstrumentKind, Set, Watch};
+use crate::spec::{About, At, Entry, InstrumentKind, RowOf, Set, Thing, Watch};
 use crate::words::Message;
 use std::collections::BTreeMap;
 
@@ -42,9 +42,12 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         for (about, thing) in &card.item.about {
             match about {
                 About::Sensor => rule.id(about.key(), thing, &set.sensors),
+                About::Light => rule.id(about.key(), thing, &set.lights),
+                About::Transducer => rule.id(about.key(), thing, &set.transducers),
+                About::Connector => rule.id(about.key(), thing, &set.connectors),
+                About::System => rule.id(about.key(), thing, &set.systems),
                 About::Driver => rule.id(about.key(), thing, &set.drivers),
                 About::Actuator => rule.id(about.key(), thing, &set.actuators),
-                About::Connector => rule.id(about.key(), thing, &set.connectors),
             };
         }
         rule.instrument(&card.item.meter, InstrumentKind::Multimeter);
@@ -70,6 +73,11 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         rule.instrument(&vent.thermometer, InstrumentKind::Thermometer);
         rule.instrument(&vent.hygrometer, InstrumentKind::Hygrometer);
     }
+    for test in set.tests.values().map(|entry| &entry.item) {
+        rule.component(&test.component);
+        rule.link("mode", &test.mode, &set.modes);
+        rule.instrument(&test.instrument, InstrumentKind::Multimeter);
+    }
     for sheet in set.sheets.values().map(|entry| &entry.item) {
         rule.link("system", &sheet.system, &set.systems);
         rule.instrument(&sheet.thermometer, InstrumentKind::Thermometer);
@@ -78,7 +86,10 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             rule.id("vehicle", vehicle, &set.vehicles);
         }
         for row in sheet.groups.iter().flat_map(|group| &group.rows) {
-            rule.id("sensor", &row.sensor, &set.sensors);
+            match &row.what {
+                RowOf::Sensor(sensor) => rule.id("sensor", sensor, &set.sensors),
+                RowOf::Test(test) => rule.id("test", test, &set.tests),
+            };
         }
     }
     for checklist in set.checklists.values().map(|entry| &entry.item) {
@@ -128,6 +139,36 @@ impl Rule<'_> {
             None => finding,
         });
         false
+    }
+
+    /// A thing with its kind in front, such as `actuator.mix`.
+    fn component(&self, link: &Option<At<String>>) {
+        let Some(link) = link else { return };
+        if self.set.named_component(&link.value).is_some() {
+            return;
+        }
+        let kind = link.value.split_once('.').map_or("", |(kind, _)| kind);
+        let message = Message::new("rule-no-such-component").with("word", &link.value);
+        let named = |thing: Thing, id: &str| format!("{}.{id}", thing.key());
+        let mut known = Vec::new();
+        for thing in Thing::ALL.into_iter().filter(|thing| kind.is_empty() || thing.key() == kind) {
+            known.extend(self.set.ids_of(thing).into_iter().map(|id| named(thing, id)));
+        }
+        let of_kind = Thing::ALL.into_iter().find(|thing| thing.key() == kind);
+        let label = match of_kind {
+            Some(thing) if known.is_empty() => Message::new("wanted-defined").with("kind", thing.key()),
+            Some(_) => Message::new("wanted-one-of").with("words", listed(known.iter().map(String::as_str))),
+            None => {
+                let kinds = Thing::ALL.map(|thing| format!("`{}.…`", thing.key())).join(", ");
+                Message::new("wanted-component").with("words", kinds)
+            }
+        };
+        let finding = Finding::error(message, link.place.clone(), label);
+        let near = known.iter().map(String::as_str);
+        self.findings.report(match nearest(&link.value, near) {
+            Some(near) => finding.help(Message::new("did-you-mean").with("word", near)),
+            None => finding,
+        });
     }
 
     fn instrument(&self, link: &Option<At<String>>, wanted: InstrumentKind) {

@@ -59,6 +59,11 @@ mod stops_apart;
 mod strip_rows;
 mod table_one_way;
 mod table_outlier;
+mod test_applies;
+mod test_form;
+mod test_pins;
+mod test_state;
+mod test_units;
 mod tolerance_form;
 mod tolerance_missing;
 mod transducer_line;
@@ -147,6 +152,11 @@ pub fn check(set: &Set, findings: &Findings) {
         strip_rows::check,
         table_one_way::check,
         table_outlier::check,
+        test_applies::check,
+        test_form::check,
+        test_pins::check,
+        test_state::check,
+        test_units::check,
         tolerance_form::check,
         tolerance_missing::check,
         vent_air::check,

@@ -115,7 +115,7 @@ fn one_connector(set: &Set, pins: &Pins, findings: &Findings) {
     findings.report(finding.because(signal.place.clone(), Message::new("label-first-use")));
 }
 
-fn exists(set: &Set, pin: &Sourced<String>, findings: &Findings) -> bool {
+pub(super) fn exists(set: &Set, pin: &Sourced<String>, findings: &Findings) -> bool {
     let Some((connector, mark)) = pin.value.split_once('/') else {
         let message = Message::new("rule-pin-form").with("pin", &pin.value);
         findings.report(Finding::error(message, pin.place.clone(), Message::new("wanted-pin")));

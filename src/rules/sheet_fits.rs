@@ -26,7 +26,17 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             of("vehicle", vehicle, set.vehicles.get(&vehicle.value).map(|v| &v.item.system));
         }
         for row in sheet.groups.iter().flat_map(|group| &group.rows) {
-            of("sensor", &row.sensor, set.sensors.get(&row.sensor.value).map(|s| &s.item.system));
+            if let Some(test) = row.test()
+                && let Some(component) =
+                    set.tests.get(&test.value).and_then(|entry| entry.item.component.as_ref())
+                && let Some(theirs) = set.named_component(&component.value).and_then(|found| found.system)
+            {
+                let theirs = At { value: theirs.to_owned(), place: component.place.clone() };
+                of("test", test, Some(&Some(theirs)));
+            }
+            if let Some(sensor) = row.sensor() {
+                of("sensor", sensor, set.sensors.get(&sensor.value).map(|s| &s.item.system));
+            }
         }
         let mut named = std::collections::BTreeMap::new();
         for vehicle in sheet.vehicles.iter().flatten() {

@@ -10,21 +10,30 @@ use crate::quantity::{Interval, Temperature, TemperatureDifference, interval, sc
 pub enum About {
     /// A temperature sensor.
     Sensor,
+    /// A light sensor.
+    Light,
+    /// A pressure transducer.
+    Transducer,
+    /// A connector.
+    Connector,
+    /// A whole system.
+    System,
     /// A door actuator.
     Actuator,
     /// A switched load.
     Driver,
-    /// A connector.
-    Connector,
 }
 
 impl About {
     /// Every one, with the key that names it in a spec.
     pub const ALL: &[(&str, Self)] = &[
         ("sensor", Self::Sensor),
+        ("light", Self::Light),
+        ("transducer", Self::Transducer),
+        ("connector", Self::Connector),
         ("actuator", Self::Actuator),
         ("driver", Self::Driver),
-        ("connector", Self::Connector),
+        ("system", Self::System),
     ];
 
     /// The key that names it in a spec.

@@ -11,7 +11,7 @@ use super::syntax;
 use super::value::At;
 use super::{
     Actuator, Card, Checklist, Connector, Control, Driver, Instrument, Light, Mode, Panel, Refrigerant,
-    Request, Sensor, Sheet, Shop, Symptom, System, Transducer, Vehicle, Vent, Wire,
+    Request, Sensor, Sheet, Shop, Symptom, System, Test, Transducer, Vehicle, Vent, Wire,
 };
 use crate::diag::{Finding, Findings, Place, Sources};
 use crate::words::Message;
@@ -34,6 +34,7 @@ const KINDS: &[&str] = &[
     "wire",
     "card",
     "sheet",
+    "test",
     "checklist",
     "symptom",
     "refrigerant",
@@ -91,6 +92,8 @@ pub struct Set {
     pub cards: Entries<Card>,
     /// Sheets by id.
     pub sheets: Entries<Sheet>,
+    /// Tests by id.
+    pub tests: Entries<Test>,
     /// Checklists by id.
     pub checklists: Entries<Checklist>,
     /// Symptoms by id.
@@ -146,6 +149,7 @@ impl Set {
                 "vehicle" => read_kind(file, name, table, &mut self.vehicles, Vehicle::read),
                 "card" => read_kind(file, name, table, &mut self.cards, Card::read),
                 "sheet" => read_kind(file, name, table, &mut self.sheets, Sheet::read),
+                "test" => read_kind(file, name, table, &mut self.tests, Test::read),
                 "checklist" => read_kind(file, name, table, &mut self.checklists, Checklist::read),
                 "symptom" => read_kind(file, name, table, &mut self.symptoms, Symptom::read),
                 "refrigerant" => read_kind(file, name, table, &mut self.refrigerants, Refrigerant::read),

@@ -57,13 +57,42 @@ pub enum Spot {
     Sensor,
 }
 
-/// One test.
+/// One row: a `[test.ID]`, or a sensor measured as its group says.
 #[derive(Debug, Clone)]
 pub struct SheetRow {
-    /// The sensor it measures.
-    pub sensor: At<String>,
+    /// What it measures.
+    pub what: RowOf,
     /// What to mind while measuring.
     pub note: Option<At<String>>,
+}
+
+/// What a row measures.
+#[derive(Debug, Clone)]
+pub enum RowOf {
+    /// A sensor, as the group says.
+    Sensor(At<String>),
+    /// A test of its own.
+    Test(At<String>),
+}
+
+impl SheetRow {
+    /// The sensor that it measures as its group says.
+    #[must_use]
+    pub fn sensor(&self) -> Option<&At<String>> {
+        match &self.what {
+            RowOf::Sensor(sensor) => Some(sensor),
+            RowOf::Test(_) => None,
+        }
+    }
+
+    /// The test that it is.
+    #[must_use]
+    pub fn test(&self) -> Option<&At<String>> {
+        match &self.what {
+            RowOf::Test(test) => Some(test),
+            RowOf::Sensor(_) => None,
+        }
+    }
 }
 
 impl Sheet {
@@ -82,18 +111,23 @@ impl Sheet {
 
 impl Group {
     fn read(reader: &Reader<'_>) -> Self {
-        reader.require(&["title", "state", "measure", "place", "test"]);
+        reader.require(&["title", "test"]);
         let measures = [
             ("voltage", Measure::Voltage),
             ("resistance", Measure::Resistance),
             ("open voltage", Measure::OpenVoltage),
         ];
+        let rows: Vec<SheetRow> = reader.tables("test").iter().filter_map(SheetRow::read).collect();
+        // A test has its own state; a sensor is measured as the group says.
+        if rows.is_empty() || rows.iter().any(|row| row.sensor().is_some()) {
+            reader.require(&["state", "measure", "place"]);
+        }
         let group = Self {
             title: reader.text("title"),
             state: reader.text("state"),
             measure: reader.choice("measure", &measures),
             place: reader.choice("place", &[("control unit", Spot::ControlUnit), ("sensor", Spot::Sensor)]),
-            rows: reader.tables("test").iter().filter_map(SheetRow::read).collect(),
+            rows,
             at: reader.place.clone(),
         };
         reader.finish();
@@ -103,10 +137,11 @@ impl Group {
 
 impl SheetRow {
     fn read(reader: &Reader<'_>) -> Option<Self> {
-        reader.require(&["sensor"]);
-        let sensor = reader.text("sensor");
+        reader.require_one_of(["sensor", "test"].into_iter());
+        let (sensor, test) = (reader.text("sensor"), reader.text("test"));
+        let what = sensor.map(RowOf::Sensor).or(test.map(RowOf::Test));
         let note = reader.text("note");
         reader.finish();
-        Some(Self { sensor: sensor?, note })
+        Some(Self { what: what?, note })
     }
 }

@@ -79,7 +79,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         readings: front::readings(context, actuator),
         motion: motion::compose(words, actuator, &mut marks),
         circuit: circuit::compose(words, actuator),
-        wrong: wrong::compose(context, actuator),
+        wrong: wrong::compose(context, actuator, &mut marks),
         recalibration: motion::recalibration(words, actuator, &mut marks),
         next: motion::next(words, actuator),
         given: given_facts(words, actuator, &mut marks),

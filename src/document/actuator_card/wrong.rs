@@ -5,6 +5,7 @@ use crate::document::fault_rows::{self, FaultRow};
 use crate::document::faults;
 use crate::document::figures;
 use crate::document::grid::{Column, Grid};
+use crate::document::marks::Marks;
 use crate::document::table::{BLANK, Cell, coded};
 use crate::model::{Actuator, Contacts, PositionLadder, Stops};
 use crate::physics::contacts::Stuck;
@@ -12,9 +13,9 @@ use crate::quantity::{Rounding, figure};
 use crate::words::{Message, Words};
 
 /// The faults of whatever tells its position.
-pub(super) fn compose(context: Context<'_>, actuator: &Actuator) -> Option<Grid> {
+pub(super) fn compose(context: Context<'_>, actuator: &Actuator, marks: &mut Marks) -> Option<Grid> {
     if let Some(stops) = actuator.stops.as_ref().filter(|_| actuator.feedback.is_some()) {
-        return of_feedback(context, actuator, stops);
+        return of_feedback(context, (actuator, stops), marks);
     }
     let words = context.words;
     let contacts = actuator.contacts.as_ref().map(|contacts| of_contacts(words, contacts));
@@ -22,7 +23,11 @@ pub(super) fn compose(context: Context<'_>, actuator: &Actuator) -> Option<Grid>
 }
 
 /// The readings of each fault at both stops.
-fn of_feedback(context: Context<'_>, actuator: &Actuator, stops: &Stops) -> Option<Grid> {
+fn of_feedback(
+    context: Context<'_>,
+    (actuator, stops): (&Actuator, &Stops),
+    marks: &mut Marks,
+) -> Option<Grid> {
     let Context { model, words, .. } = context;
     let id = format!("actuator.{}", actuator.id);
     let table = faults::of(model, words, &faults::Ask { id: &id, ..faults::Ask::default() }).ok()?;
@@ -68,7 +73,13 @@ fn of_feedback(context: Context<'_>, actuator: &Actuator, stops: &Stops) -> Opti
     };
     let grid = Grid {
         title: words.word("card-act-wrong"),
-        notes: std::iter::once(words.word("card-act-wrong-note")).chain(unseen).collect(),
+        notes: [
+            words.word(if all_blank { "card-act-wrong-note-windows" } else { "card-act-wrong-note" }),
+            fault_rows::instruments(context, &actuator.system, false, marks),
+        ]
+        .into_iter()
+        .chain(unseen)
+        .collect(),
         columns,
         rows: seen.into_iter().map(cells).collect(),
     };
@@ -130,6 +141,6 @@ fn of_ladder(words: &Words, ladder: &PositionLadder) -> Option<Grid> {
         Column::figures(words.word("card-act-dirty-ohms"), ""),
         Column::words(words.word("card-act-dirty-into")),
     ];
-    let note = words.say(&Message::new("card-act-dirty-note"));
-    Some(Grid { title: words.word("card-act-wrong"), notes: vec![note], columns, rows })
+    let notes = vec![words.word("card-act-dirty-note")];
+    Some(Grid { title: words.word("card-act-wrong"), notes, columns, rows })
 }

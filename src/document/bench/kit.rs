@@ -17,6 +17,17 @@ pub struct Kit<'a> {
     model: &'a Model,
 }
 
+/// The system of the thing that a card is about, where it is measured.
+fn system_of<'a>(model: &'a Model, card: &Card) -> Option<&'a str> {
+    let id = &card.thing;
+    match card.about {
+        About::Sensor => model.sensors.get(id).map(|sensor| sensor.system.as_str()),
+        About::Actuator => model.actuators.get(id).map(|actuator| actuator.system.as_str()),
+        About::Driver => model.drivers.get(id).map(|driver| driver.system.as_str()),
+        _ => None,
+    }
+}
+
 impl<'a> Kit<'a> {
     /// The instruments named; where none is named, those of the first sheet that
     /// uses the thing, or of the first card.
@@ -43,12 +54,11 @@ impl<'a> Kit<'a> {
     /// # Errors
     /// When there is no such instrument.
     pub fn of_system(model: &'a Model, named: &[String], system: &str) -> Result<Self, Message> {
-        let of_system = |id: &str| model.sensors.get(id).is_some_and(|sensor| sensor.system == system);
         Self::new(
             model,
             named,
             |sheet| sheet.system == system && sheet.meter.is_some(),
-            |card| card.of(About::Sensor).is_some_and(of_system),
+            |card| system_of(model, card) == Some(system),
         )
     }
 

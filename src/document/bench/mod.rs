@@ -45,7 +45,7 @@ impl<'a> Bench<'a> {
         let system = model.systems.get(&sensor.system);
         let battery = system.and_then(|system| system.battery.as_ref());
         let reads = |rows: &[crate::model::Group]| {
-            rows.iter().any(|group| group.rows.iter().any(|row| row.sensor == sensor.id))
+            rows.iter().any(|group| group.rows.iter().any(|row| row.sensor() == Some(sensor.id.as_str())))
         };
         let kit = Kit::new(
             model,

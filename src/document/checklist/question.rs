@@ -9,6 +9,9 @@ use crate::model::{Checklist, Probes, Question};
 use crate::spec::{Answer, Cost, Side};
 use crate::words::{Message, Words};
 
+/// A longer expectation is not a window that the eye returns to, but a sentence to read.
+const WINDOW: usize = 48;
+
 /// A step.
 #[derive(Debug, Serialize)]
 pub(super) struct Block {
@@ -31,8 +34,10 @@ pub(super) struct Block {
 struct Line {
     label: String,
     text: String,
-    /// Whether it is what the eye returns to after the meter.
+    /// Whether it is found at a glance: the pins.
     strong: bool,
+    /// Whether it is what the eye returns to after the meter.
+    window: bool,
     marks: String,
 }
 
@@ -93,8 +98,13 @@ pub(super) fn from(words: &Words, checklist: &Checklist, numbers: &Numbers, node
 }
 
 fn lines(words: &Words, step: &Question, marks: &mut Marks) -> Vec<Line> {
-    let plain =
-        |label, text: String| Line { label: words.word(label), text, strong: false, marks: String::new() };
+    let plain = |label, text: String| Line {
+        label: words.word(label),
+        text,
+        strong: false,
+        window: false,
+        marks: String::new(),
+    };
     let mut lines = vec![plain("check-do", step.action.clone())];
     if let Some(at) = &step.at {
         lines.push(plain("check-where", at.clone()));
@@ -104,12 +114,19 @@ fn lines(words: &Words, step: &Question, marks: &mut Marks) -> Vec<Line> {
         let marks = marks.letters(words, facts);
         let label = if step.at.is_none() { "check-where" } else { "check-pins" };
         lines.push(Line { strong: true, ..plain(label, pins(probes, step)) });
-        lines.push(Line { label: String::new(), text: seen(words, probes, step.half), strong: false, marks });
+        lines.push(Line {
+            label: String::new(),
+            text: seen(words, probes, step.half),
+            strong: false,
+            window: false,
+            marks,
+        });
     }
     lines.push(plain("check-state", step.state.clone()));
     let expect = step.expect.written.clone().unwrap_or_else(|| words.word("doc-not-given"));
     let mark = marks.mark(words, &step.expect);
-    lines.push(Line { strong: true, marks: mark, ..plain("check-expect", expect) });
+    let window = step.unit.is_some() && expect.chars().count() <= WINDOW;
+    lines.push(Line { window, strong: true, marks: mark, ..plain("check-expect", expect) });
     if let Some(card) = &step.card {
         lines.push(plain("check-figures", card_word(words, card)));
     }
@@ -127,7 +144,11 @@ fn pins(probes: &Probes, step: &Question) -> String {
             _ => "\u{a0}−",
         };
         let wire = wire.as_ref().and_then(|wire| wire.written.as_deref());
-        wire.map_or_else(|| format!("{name}{sign}"), |wire| format!("{name}{sign} ({wire})"))
+        // A pin, its sign and its wire stay on one line.
+        wire.map_or_else(
+            || format!("{name}{sign}"),
+            |wire| format!("{name}{sign}\u{a0}({})", wire.replace(' ', "\u{a0}")),
+        )
     };
     probes.pins.iter().enumerate().map(pin).collect::<Vec<_>>().join("  ")
 }

@@ -53,11 +53,13 @@ pub(super) fn compose(context: Context<'_>, driver: &Driver, marks: &mut Marks) 
         rows.push(row("card-drv-contact", from, limit("contact_drop", "fact-contact-drop")));
     }
     let wires = context.model.wires.values().filter(|wire| wire.driver.as_deref() == Some(&driver.id));
+    let limits = rows.len();
     rows.extend(wires.map(|wire| of_wire(words, wire, marks)));
+    let alone = (rows.len() > limits).then(|| words.word("card-drv-wire-note"));
     let heads = ["card-drv-drop", "card-drv-between", "card-drv-most"];
     Grid {
         title: words.word("card-drv-drops"),
-        notes: vec![words.word("card-drv-drops-note")],
+        notes: std::iter::once(words.word("card-drv-drops-note")).chain(alone).collect(),
         columns: heads.map(|head| Column::words(words.word(head))).into(),
         rows,
     }

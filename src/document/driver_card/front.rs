@@ -135,6 +135,12 @@ fn duties(words: &Words, mut table: Table) -> Grid {
         let rows = std::mem::take(&mut grid.rows).into_iter().step_by(2);
         grid.rows = rows.collect();
     }
+    // The column has a shorter name here.
+    for note in &mut grid.notes {
+        if *note == words.word("table-note-averaging") {
+            *note = words.word("card-drv-meter-note");
+        }
+    }
     // The caution stands in its own box.
     grid.notes.retain(|note| *note != words.word("caution-around"));
     if !paused.is_empty() {

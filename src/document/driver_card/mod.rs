@@ -98,7 +98,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         waveform,
         waveform_notes,
         readings: advice::readings(words, driver),
-        wrong: wrong::compose(context, driver),
+        wrong: wrong::compose(context, driver, &mut marks),
         next: advice::next(words, driver),
         given: given_facts(context, driver, &mut marks),
         cautions: caution::of(words, AT_LOADS, Room::Card),

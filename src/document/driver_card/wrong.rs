@@ -5,13 +5,14 @@ use crate::document::fault_rows::{self, FaultRow};
 use crate::document::faults;
 use crate::document::figures;
 use crate::document::grid::{Column, Grid};
+use crate::document::marks::Marks;
 use crate::document::table::{BLANK, Cell};
 use crate::model::{Coil, Driver, Load, Model};
 use crate::quantity::{Rounding, decimals_for, figure};
 use crate::words::{Message, Words};
 
 /// The faults of a coil that is on or off, at its rated temperature; a solenoid's readings say as much.
-pub(super) fn compose(context: Context<'_>, driver: &Driver) -> Option<Grid> {
+pub(super) fn compose(context: Context<'_>, driver: &Driver, marks: &mut Marks) -> Option<Grid> {
     let Context { model, words, .. } = context;
     let Load::Coil(coil, _) = &driver.load else { return None };
     let id = format!("driver.{}", driver.id);
@@ -48,7 +49,10 @@ pub(super) fn compose(context: Context<'_>, driver: &Driver) -> Option<Grid> {
     };
     let grid = Grid {
         title: words.word("card-act-wrong"),
-        notes: std::iter::once(note(words, coil)).chain(unseen).collect(),
+        notes: [note(words, coil), fault_rows::instruments(context, &driver.system, true, marks)]
+            .into_iter()
+            .chain(unseen)
+            .collect(),
         columns: vec![
             Column::words(words.word("card-act-fault")),
             Column::figures("Ω", ""),

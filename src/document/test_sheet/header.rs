@@ -3,9 +3,9 @@
 use serde::Serialize;
 
 use crate::document::marks::Marks;
-use crate::model::{Fact, Sheet, Shop, Vehicle};
+use crate::model::{Fact, Model, Multimeter, RowOf, Sheet, Shop, Vehicle};
 use crate::physics::decision::Rule;
-use crate::spec::Measure;
+use crate::spec::{Measure, Reads};
 use crate::words::{Message, Words};
 
 /// A known fact of the vehicle.
@@ -50,7 +50,8 @@ pub(super) fn identity(words: &Words, vehicle: &Vehicle, system: &str, marks: &m
 }
 
 /// The instruments that windows and ± assume.
-pub(super) fn instruments(words: &Words, shop: &Shop, sheet: &Sheet, marks: &mut Marks) -> Vec<Instrument> {
+pub(super) fn instruments(words: &Words, model: &Model, sheet: &Sheet, marks: &mut Marks) -> Vec<Instrument> {
+    let shop = &model.shop;
     let mut all = Vec::new();
     let mut line = |role, found: Option<(&String, Vec<&Fact>)>| {
         let Some((title, facts)) = found else {
@@ -76,22 +77,40 @@ pub(super) fn instruments(words: &Words, shop: &Shop, sheet: &Sheet, marks: &mut
         thermometer.map(|meter| (&meter.title, meter.facts.iter().chain(soak()).collect())),
     );
     // Leads add nothing to volts.
-    let ohms = reads_ohms(sheet);
+    let ohms = reads_ohms(model, sheet);
     let of_meter = |fact: &&Fact| ohms || fact.label != "fact-leads";
     let meter = sheet.meter.as_ref();
     line(
         "sheet-multimeter",
         meter.map(|meter| (&meter.title, meter.facts.iter().filter(of_meter).collect())),
     );
+    for meter in own_meters(model, sheet) {
+        line("sheet-own-meter", Some((&meter.title, meter.facts.iter().collect())));
+    }
     all
 }
 
-fn reads_ohms(sheet: &Sheet) -> bool {
-    sheet.groups.iter().any(|group| group.measure == Measure::Resistance)
+/// The meters that single tests ask for, each once.
+fn own_meters<'a>(model: &'a Model, sheet: &Sheet) -> Vec<&'a Multimeter> {
+    let mut found: Vec<&Multimeter> = Vec::new();
+    for row in sheet.groups.iter().flat_map(|group| &group.rows) {
+        let RowOf::Test(id) = &row.of else { continue };
+        let meter = model.tests.get(id).and_then(|test| test.instrument.as_ref());
+        found.extend(meter.filter(|meter| found.iter().all(|known| known.title != meter.title)));
+    }
+    found
+}
+
+fn reads_ohms(model: &Model, sheet: &Sheet) -> bool {
+    sheet.groups.iter().flat_map(|group| &group.rows).any(|row| match &row.of {
+        RowOf::Sensor { measure, .. } => *measure == Measure::Resistance,
+        RowOf::Test(id) => model.tests.get(id).is_some_and(|test| test.reads == Reads::Resistance),
+    })
 }
 
 /// What bold, service and ± mean, by the shop's own rule.
-pub(super) fn legend(words: &Words, shop: &Shop, sheet: &Sheet, marks: &mut Marks) -> String {
+pub(super) fn legend(words: &Words, model: &Model, sheet: &Sheet, marks: &mut Marks) -> String {
+    let shop = &model.shop;
     let rule = match shop.decision {
         Some(Rule::Guarded { multiple }) if (multiple.part() - 1.0).abs() > f64::EPSILON => {
             words.say(&Message::new("sheet-legend-guarded-part").with("part", multiple))
@@ -105,8 +124,8 @@ pub(super) fn legend(words: &Words, shop: &Shop, sheet: &Sheet, marks: &mut Mark
     }
     let soak = (shop.soak.is_none() && sheet.thermometer.is_some()).then_some("fact-soak");
     let meter = sheet.meter.as_ref();
-    let leads =
-        (reads_ohms(sheet) && meter.is_some_and(|meter| meter.leads.is_none())).then_some("fact-leads");
+    let leads = (reads_ohms(model, sheet) && meter.is_some_and(|meter| meter.leads.is_none()))
+        .then_some("fact-leads");
     let left_out: Vec<String> = [soak, leads].into_iter().flatten().map(|id| words.word(id)).collect();
     let mut parts = vec![words.word("sheet-legend"), rule];
     if !left_out.is_empty() {
@@ -121,5 +140,13 @@ pub(super) fn near_a_limit(shop: &Shop) -> &'static str {
         Some(Rule::Guarded { .. }) => "sheet-else-undecided",
         Some(Rule::Simple) => "sheet-else-simple",
         None => "sheet-else-no-rule",
+    }
+}
+
+/// The same on a sheet without sensors, where there is no ice water to put anything in.
+pub(super) fn near_a_limit_of_any(shop: &Shop) -> &'static str {
+    match near_a_limit(shop) {
+        "sheet-else-undecided" => "sheet-else-undecided-any",
+        other => other,
     }
 }

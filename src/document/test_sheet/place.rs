@@ -2,19 +2,18 @@
 
 use crate::document::ends::view;
 use crate::document::sensor_card;
-use crate::model::{Group, PinEnd, Sensor};
+use crate::model::{PinEnd, Sensor};
 use crate::spec::{Measure, Side, Spot};
 use crate::words::Words;
 
-/// The group's state, and what is mated for this measurement.
-pub(super) fn state(words: &Words, group: &Group) -> String {
-    let mated = match (group.measure, group.place) {
+/// What is mated for the measurement of a group's sensors.
+pub(super) fn mated(measure: Measure, place: Spot) -> &'static str {
+    match (measure, place) {
         (Measure::Voltage, _) => "sheet-all-mated",
         (Measure::OpenVoltage, _) => "sheet-sensor-unmated",
         (Measure::Resistance, Spot::ControlUnit) => "sheet-unit-unmated",
         (Measure::Resistance, Spot::Sensor) => "sheet-sensor-unmated",
-    };
-    format!("{} · {}", group.state, words.word(mated))
+    }
 }
 
 /// How the half of the connector that is probed is seen.
@@ -22,8 +21,8 @@ pub(super) fn state(words: &Words, group: &Group) -> String {
 /// Unplugged, ohms at the sensor are measured on the component's half, all else
 /// on the harness's. Where the spec describes the other half, its view and latch
 /// would be a mirror image: then only the half is named.
-pub(super) fn seen(words: &Words, end: &PinEnd, group: &Group) -> String {
-    let (wanted, half) = match (group.measure, group.place) {
+pub(super) fn seen(words: &Words, end: &PinEnd, measure: Measure, place: Spot) -> String {
+    let (wanted, half) = match (measure, place) {
         (Measure::Voltage, _) => return view(words, end),
         (Measure::Resistance, Spot::Sensor) => (Side::Component, "sheet-component-half"),
         _ => (Side::Harness, "sheet-harness-half"),

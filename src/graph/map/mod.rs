@@ -110,6 +110,11 @@ struct Plan {
     layers: Vec<Vec<usize>>,
 }
 
+/// A count as a number.
+fn count(count: usize) -> f64 {
+    u32::try_from(count).map_or(f64::INFINITY, f64::from)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

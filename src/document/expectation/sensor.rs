@@ -1,9 +1,10 @@
-//! What a row expects: the window, and the lines under it.
+//! What a sensor is expected to read: the window, and the lines under it.
 
+use super::Tools;
 use crate::document::figures::{self, VOLT_DECIMALS};
 use crate::document::sensor_card::advice;
 use crate::document::sensor_card::reading::{self, Readings};
-use crate::model::{Multimeter, Row, Sheet, Shop};
+use crate::model::{Fact, Multimeter, PinEnd, Sensor};
 use crate::physics::Band;
 use crate::physics::decision::{Limits, Rule, acceptance};
 use crate::physics::uncertainty::{self, Doubt, Instruments};
@@ -11,21 +12,21 @@ use crate::quantity::{Resistance, Rounding, Temperature, Voltage, decimals_for, 
 use crate::spec::{Measure, Spot};
 use crate::words::{Message, Words};
 
-/// One test of a sheet.
+/// A sensor about to be measured.
 #[derive(Clone, Copy)]
-pub(super) struct Test<'a> {
+pub(in crate::document) struct Asked<'a> {
     pub words: &'a Words,
-    pub shop: &'a Shop,
-    pub sheet: &'a Sheet,
+    pub tools: Tools<'a>,
     pub readings: &'a Readings<'a>,
     pub measure: Measure,
     pub place: Spot,
-    pub row: &'a Row,
+    /// The card that has its strip table, where there is one.
+    pub card: Option<&'a str>,
 }
 
-/// The window of one row and the lines under it.
+/// The window of a sensor and the lines under it.
 #[derive(Debug, Default)]
-pub(super) struct Expected {
+pub(in crate::document) struct Expected {
     pub main: String,
     pub is_window: bool,
     pub sub: String,
@@ -33,10 +34,10 @@ pub(super) struct Expected {
     pub sub3: String,
 }
 
-impl Test<'_> {
+impl Asked<'_> {
     /// What it expects at a bay temperature, or where to read that.
-    pub(super) fn expected(&self, bay: Option<Temperature>) -> Expected {
-        let Self { words, readings, measure, row, .. } = *self;
+    pub(in crate::document) fn expected(&self, bay: Option<Temperature>) -> Expected {
+        let Self { words, readings, measure, card, .. } = *self;
         let sensor = readings.sensor;
         if measure == Measure::OpenVoltage {
             // Unplugged, the line does not depend on the bay's temperature.
@@ -49,7 +50,7 @@ impl Test<'_> {
             };
         }
         let Some(at) = bay else {
-            let sub = match &row.card {
+            let sub = match card {
                 Some(card) => words.say(&Message::new("sheet-see-card").with("card", card)),
                 None => words.word("sheet-no-card"),
             };
@@ -123,48 +124,88 @@ impl Test<'_> {
         })
     }
 
-    /// The instruments of the sheet, on the range that this test reads.
+    /// The instruments, on the range that this test reads.
     fn instruments(&self) -> Instruments {
-        let Self { shop, sheet, measure, .. } = *self;
-        let meter = sheet.meter.as_ref();
+        let Self { tools, measure, .. } = *self;
         Instruments {
-            thermometer: sheet.thermometer.as_ref().and_then(|thermometer| thermometer.limit),
-            soak: shop.soak,
-            meter: meter.and_then(|meter| match measure {
+            thermometer: tools.thermometer.and_then(|thermometer| thermometer.limit),
+            soak: tools.shop.soak,
+            meter: tools.meter.and_then(|meter| match measure {
                 Measure::Resistance => meter.ohms,
                 Measure::Voltage | Measure::OpenVoltage => meter.volts,
             }),
-            leads: meter.and_then(Multimeter::most_of_leads),
+            leads: tools.meter.and_then(Multimeter::most_of_leads),
         }
     }
 
-    /// How near to a limit a reading is undecided, by the shop's rule.
+    /// How near to a limit a reading is undecided.
     ///
-    /// `None` where the accuracy of thermometer or meter was not given; what else
-    /// was not given is left out, and the sheet's legend says so.
+    /// `None` where the accuracy of the thermometer was not given: the curve moves with it.
     fn undecided(&self, doubt: &Doubt, window: Band<f64>) -> Option<String> {
-        use uncertainty::Source::{MeterReading, Thermometer};
-        if [Thermometer, MeterReading].iter().any(|source| doubt.left_out.contains(source)) {
+        if doubt.left_out.contains(&uncertainty::Source::Thermometer) {
             return None;
         }
-        let (decimals, unit) = match self.measure {
-            Measure::Resistance => (decimals_for(window.nominal), "Ω"),
-            Measure::Voltage | Measure::OpenVoltage => (VOLT_DECIMALS, "V"),
+        let decimals = match self.measure {
+            Measure::Resistance => decimals_for(window.nominal),
+            Measure::Voltage | Measure::OpenVoltage => VOLT_DECIMALS,
         };
-        let expanded = doubt.budget.expanded();
-        let (shown, id) = match self.shop.decision {
-            Some(rule @ Rule::Guarded { .. }) => {
-                let guard = rule.guard(expanded);
-                let limits = Limits::new(Some(window.low), Some(window.high)).ok()?;
-                let none_passes = acceptance(&limits, guard).ok()?.is_empty();
-                (guard, if none_passes { "sheet-doubt-all" } else { "sheet-doubt" })
-            }
-            // Nothing is undecided by a simple rule, and without a rule nobody knows.
-            Some(Rule::Simple) | None => (expanded, "sheet-doubt-only"),
-        };
-        let doubt = figure(shown, decimals, Rounding::Up);
-        Some(self.words.say(&Message::new(id).with("doubt", doubt).with("unit", unit)))
+        let limits = Limits::new(Some(window.low), Some(window.high)).ok()?;
+        let unit = (decimals, 1.0, unit_of(self.measure));
+        undecided(self.words, self.tools.shop.decision, doubt, &limits, unit)
     }
+}
+
+/// How near to a limit a reading is undecided, by the shop's rule; `unit` is the decimals,
+/// the number of printed units in the SI unit, and the printed unit.
+///
+/// `None` where the accuracy of the meter was not given; what else was not given is
+/// left out, and the sheet's legend says so.
+pub(super) fn undecided(
+    words: &Words,
+    decision: Option<Rule>,
+    doubt: &Doubt,
+    limits: &Limits,
+    (decimals, factor, unit): (usize, f64, &str),
+) -> Option<String> {
+    if doubt.left_out.contains(&uncertainty::Source::MeterReading) {
+        return None;
+    }
+    let expanded = doubt.budget.expanded();
+    let (shown, id) = match decision {
+        Some(rule @ Rule::Guarded { .. }) => {
+            let guard = rule.guard(expanded);
+            let none_passes = acceptance(limits, guard).ok()?.is_empty();
+            (guard, if none_passes { "sheet-doubt-all" } else { "sheet-doubt" })
+        }
+        // Nothing is undecided by a simple rule, and without a rule nobody knows.
+        Some(Rule::Simple) | None => (expanded, "sheet-doubt-only"),
+    };
+    let doubt = figure(shown * factor, decimals, Rounding::Up);
+    Some(words.say(&Message::new(id).with("doubt", doubt).with("unit", unit)))
+}
+
+/// The unit of what is measured.
+pub(in crate::document) fn unit_of(measure: Measure) -> &'static str {
+    match measure {
+        Measure::Voltage | Measure::OpenVoltage => "V",
+        Measure::Resistance => "Ω",
+    }
+}
+
+/// The facts that the window of a sensor rests on, its pins not counted.
+pub(in crate::document) fn facts(sensor: &Sensor, measure: Measure) -> Vec<&Fact> {
+    let curve = sensor.curve_facts.iter().filter(|_| measure != Measure::OpenVoltage);
+    let circuit = sensor.circuit_facts.iter().filter(|_| measure != Measure::Resistance);
+    let other = sensor.other_facts.iter().filter(|fact| fact.label == "fact-service-limit");
+    curve.chain(circuit).chain(other).collect()
+}
+
+/// The same with the pins of both its ends.
+pub(in crate::document) fn facts_with_pins(sensor: &Sensor, measure: Measure) -> Vec<&Fact> {
+    let pins = [&sensor.control_unit, &sensor.component].into_iter().flatten();
+    // A sheet names pins, not wires.
+    let pins = pins.flat_map(PinEnd::facts).filter(|fact| fact.label != "fact-wire");
+    facts(sensor, measure).into_iter().chain(pins).collect()
 }
 
 /// NOT GIVEN where a window should be, with the nominal value where that is known.

@@ -1,0 +1,119 @@
+//! One row: what, where, what to expect, where to write.
+
+use serde::Serialize;
+
+use super::{place, state};
+use crate::document::Context;
+use crate::document::expectation::unit_of;
+use crate::document::expectation::{self, Asked, Expectation, Field, Sketch, StepRow, Tools};
+use crate::document::marks::Marks;
+use crate::document::sensor_card::reading::Readings;
+use crate::model::{Row, Test, Vehicle};
+use crate::physics::circuit::Probe;
+use crate::spec::{Measure, Spot};
+
+/// One row of the data that the template gets.
+#[derive(Debug, Default, Serialize)]
+pub(super) struct TestRow {
+    pub number: String,
+    title: String,
+    note: String,
+    pins: String,
+    pub view: String,
+    expect: String,
+    /// The window's unit; empty where there is no window.
+    expect_unit: String,
+    /// The reading's unit, printed in the box to write in; null where there is no such box.
+    unit: Option<String>,
+    expect_sub: String,
+    expect_sub2: String,
+    expect_sub3: String,
+    marks: String,
+    /// What must be so before, where something else is expected: under the row.
+    lines: Vec<String>,
+    /// More boxes to write in.
+    fields: Vec<Field>,
+    /// Rows of its own.
+    steps: Vec<StepRow>,
+    sketch: Option<Sketch>,
+    /// Whether there is anything to do on this vehicle.
+    applies: bool,
+}
+
+/// A sensor, measured as its group says.
+pub(super) fn of_sensor(
+    context: Context<'_>,
+    tools: Tools<'_>,
+    row: &Row,
+    (id, measure, spot): (&str, Measure, Spot),
+    marks: &mut Marks,
+) -> Option<TestRow> {
+    let Context { model, words, bay, .. } = context;
+    let sensor = model.sensors.get(id)?;
+    let (end, probe) = match spot {
+        Spot::ControlUnit => (&sensor.control_unit, Probe::ControlUnit),
+        Spot::Sensor => (&sensor.component, Probe::Sensor),
+    };
+    let readings = Readings::at(sensor, tools.meter, probe);
+    let card = row.card.as_deref();
+    let expected = Asked { words, tools, readings: &readings, measure, place: spot, card }.expected(bay);
+    let unit = unit_of(measure);
+    Some(TestRow {
+        title: sensor.title.clone(),
+        note: row.note.clone().unwrap_or_default(),
+        pins: end
+            .as_ref()
+            .map_or_else(|| words.word("doc-not-given"), |end| place::probes(words, sensor, end, measure)),
+        view: end.as_ref().map_or_else(String::new, |end| place::seen(words, end, measure, spot)),
+        unit: Some(unit.to_owned()),
+        expect_unit: if expected.is_window { unit } else { "" }.to_owned(),
+        expect: expected.main,
+        expect_sub: expected.sub,
+        expect_sub2: expected.sub2,
+        expect_sub3: expected.sub3,
+        marks: marks.letters(words, expectation::facts_with_pins(sensor, measure)),
+        applies: true,
+        ..TestRow::default()
+    })
+}
+
+/// A test of its own; `shared` is the state that stands over its group.
+pub(super) fn of_test(
+    context: Context<'_>,
+    tools: Tools<'_>,
+    row: &Row,
+    test: &Test,
+    (vehicle, shared): (&Vehicle, &[String]),
+    marks: &mut Marks,
+) -> Option<TestRow> {
+    let words = context.words;
+    let marks = marks.letters(words, expectation::facts(context, test));
+    let title = test.title.clone();
+    let note = row.note.clone().unwrap_or_default();
+    if let Some(why) = state::not_applicable(words, test, vehicle) {
+        return Some(TestRow { title, note, marks, expect_sub: why, ..TestRow::default() });
+    }
+    let found = expectation::of(context, test, tools, row.card.as_deref());
+    let Expectation { main, unit, subs, reading, fields, steps, sketch } = found;
+    let mut subs = subs.into_iter();
+    let mut sub = || subs.next().unwrap_or_default();
+    Some(TestRow {
+        title,
+        note,
+        pins: state::probes(context, test),
+        view: state::view(context, test),
+        expect: main,
+        expect_unit: unit,
+        unit: reading,
+        expect_sub: sub(),
+        expect_sub2: sub(),
+        expect_sub3: sub(),
+        marks,
+        lines: state::lines(words, test, shared),
+        fields,
+        steps,
+        sketch,
+        applies: true,
+        ..TestRow::default()
+    })
+}

@@ -1,0 +1,59 @@
+//! Builds test sheets.
+
+use super::super::paper::{Group, Row, RowOf, Sheet};
+use super::{multimeter, text, thermometer};
+use crate::spec::{self, About, Set};
+
+pub(super) fn build(set: &Set, id: &str, sheet: &spec::Sheet) -> Option<Sheet> {
+    let system = text(&sheet.system)?;
+    let of_system =
+        |vehicle: &spec::Vehicle| vehicle.system.as_ref().is_some_and(|other| other.value == system);
+    let vehicles = match &sheet.vehicles {
+        Some(chosen) => chosen.iter().map(|vehicle| vehicle.value.clone()).collect(),
+        None => (set.vehicles.iter())
+            .filter(|(_, vehicle)| of_system(&vehicle.item))
+            .map(|(id, _)| id.clone())
+            .collect(),
+    };
+    Some(Sheet {
+        id: id.to_owned(),
+        title: text(&sheet.title)?,
+        vehicles,
+        thermometer: thermometer(set, &sheet.thermometer),
+        meter: multimeter(set, &sheet.meter),
+        groups: sheet.groups.iter().map(|written| group(set, written)).collect::<Option<_>>()?,
+        system,
+    })
+}
+
+fn group(set: &Set, written: &spec::Group) -> Option<Group> {
+    let measured = written.measure.as_ref().zip(written.place.as_ref());
+    let row = |row: &spec::SheetRow| {
+        let of = match &row.what {
+            spec::RowOf::Sensor(sensor) => {
+                let (measure, place) = measured?;
+                RowOf::Sensor { id: sensor.value.clone(), measure: measure.value, place: place.value }
+            }
+            spec::RowOf::Test(test) => RowOf::Test(test.value.clone()),
+        };
+        Some(Row { card: card_of(set, row), note: text(&row.note), of })
+    };
+    Some(Group {
+        title: text(&written.title)?,
+        state: text(&written.state),
+        rows: written.rows.iter().map(row).collect::<Option<_>>()?,
+    })
+}
+
+/// The card that has the strip table of a row's sensor.
+fn card_of(set: &Set, row: &spec::SheetRow) -> Option<String> {
+    let sensor = match &row.what {
+        spec::RowOf::Sensor(sensor) => &sensor.value,
+        spec::RowOf::Test(test) => {
+            let component = set.tests.get(&test.value)?.item.component.as_ref()?;
+            component.value.strip_prefix("sensor.")?
+        }
+    };
+    let about = |card: &spec::Card| card.of(About::Sensor).is_some_and(|at| at.value == *sensor);
+    set.cards.iter().find(|(_, card)| about(&card.item)).map(|(id, _)| id.clone())
+}
