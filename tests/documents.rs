@@ -104,9 +104,13 @@ fn documents_say_what_they_said() {
     let chosen = [
         "CUR-BLOWER",
         "CUR-CLUTCH",
+        "CUR-AIR",
         "CUR-EVAP",
         "CUR-INTAKE",
         "CUR-LINE",
+        "CUR-MODES",
+        "CUR-REQUEST",
+        "HER-AIR",
         "CUR-C2",
         "CUR-MIX",
         "CUR-MODE",

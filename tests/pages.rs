@@ -14,6 +14,8 @@ mod legibility;
 mod loads;
 #[path = "pages/look.rs"]
 mod look;
+#[path = "pages/modes.rs"]
+mod modes;
 #[path = "pages/parts.rs"]
 mod parts;
 #[path = "pages/reader.rs"]
@@ -187,6 +189,35 @@ fn long_short_and_extreme_content_stays_on_its_pages() {
     for document in &documents {
         check_geometry(document);
         typesetter().pdf(job(document)).expect("it exports to both standards");
+    }
+}
+
+#[test]
+fn mode_request_and_air_cards_of_any_length_stay_on_their_pages() {
+    let model = built(&modes::extreme());
+    let documents = documents(&model);
+    assert_eq!(documents.len(), 6);
+    for document in &documents {
+        check_geometry(document);
+        typesetter().pdf(job(document)).expect("it exports to both standards");
+    }
+}
+
+#[test]
+fn a_mode_card_has_one_page_and_a_box_to_tick_for_every_forced_cell() {
+    for document in documents(&demo()).iter().filter(|document| document.template == "mode-card.typ") {
+        let data: Value = serde_json::from_slice(&document.data).expect("data is JSON");
+        let rows = data["modes"].as_array().expect("it has modes");
+        let cells = rows.iter().flat_map(|row| row["cells"].as_array().expect("a mode has cells"));
+        let forced = cells.filter(|cell| cell["kind"] == "forced").count();
+        let pieces = typesetter().pieces(job(document)).expect("it lays out");
+        assert!(pieces.iter().all(|piece| piece.page == 1), "{} has more than a page", document.id);
+        let is_box = |piece: &&Piece| {
+            let [left, top, right, bottom] = piece.area;
+            let sides = [right - left, bottom - top];
+            piece.text.is_none() && sides.iter().all(|side| (4.99..6.0).contains(side))
+        };
+        assert!(pieces.iter().filter(is_box).count() >= forced, "{}: {forced} are forced", document.id);
     }
 }
 

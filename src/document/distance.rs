@@ -67,7 +67,7 @@ pub(super) fn of(paperwork: &Paperwork) -> Reading {
         Paperwork::Card(About::Actuator | About::Driver | About::Light | About::Transducer) => {
             Reading { rest: Distance::Hand, parts: &[("title", Distance::Arm), ("figures", Distance::Arm)] }
         }
-        Paperwork::Card(About::Connector | About::System)
+        Paperwork::Card(About::Connector | About::System | About::Panel | About::Request | About::Air)
         | Paperwork::TestSheet { .. }
         | Paperwork::Checklist
         | Paperwork::SymptomIndex => IN_HAND,

@@ -6,6 +6,7 @@
 //! Invariant: this is the last place where a number is a number.
 
 mod actuator_card;
+mod air_card;
 mod axis;
 pub mod bench;
 mod card;
@@ -31,7 +32,9 @@ pub mod judgement;
 mod light_card;
 mod list;
 mod marks;
+mod mode_card;
 mod part_card;
+mod request_card;
 mod sensor_card;
 mod symptoms;
 mod system_card;
@@ -96,6 +99,9 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
         Paperwork::Card(About::Sensor) | Paperwork::WallCard => sensor_card::compose(context, listed),
         Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
+        Paperwork::Card(About::Panel) => mode_card::compose(context, listed),
+        Paperwork::Card(About::Request) => request_card::compose(context, listed),
+        Paperwork::Card(About::Air) => air_card::compose(context, listed),
         Paperwork::Card(About::System) => system_card::compose(context, listed),
         Paperwork::Card(About::Light) => light_card::compose(context, listed),
         Paperwork::Card(About::Transducer) => transducer_card::compose(context, listed),

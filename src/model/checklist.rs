@@ -1,6 +1,7 @@
 //! Checklists: questions and endings as a graph, and the complaints that lead to them.
 
 use super::fact::Fact;
+use super::instrument::{Multimeter, Thermometer};
 use super::pins::PinEnd;
 use crate::graph::Graph;
 use crate::graph::map::{self, Map};
@@ -20,6 +21,10 @@ pub struct Checklist {
     pub vehicles: Option<Vec<String>>,
     /// What a driver complains of.
     pub symptom: String,
+    /// The thermometer that the windows of its tests assume.
+    pub thermometer: Option<Thermometer>,
+    /// And the multimeter.
+    pub meter: Option<Multimeter>,
     /// Who may do the work.
     pub work: Work,
     /// Questions and endings, and where each answer leads.
@@ -47,7 +52,9 @@ pub struct Question {
     pub half: Option<Side>,
     /// Key, engine, panel, and what is mated.
     pub state: String,
-    /// What answers yes.
+    /// The test whose computed window answers yes.
+    pub test: Option<String>,
+    /// What answers yes, where no test says it.
     pub expect: Fact,
     /// The unit of the reading; none where nothing is read off.
     pub unit: Option<String>,

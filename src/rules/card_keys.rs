@@ -21,7 +21,8 @@ pub(super) fn check(set: &Set, findings: &Findings) {
 fn keys(card: &Card) -> [(&'static str, Option<&Place>, &'static [About]); 7] {
     let sensor: &[About] = &[About::Sensor];
     let connector: &[About] = &[About::Connector];
-    let metered: &[About] = &[About::Sensor, About::Connector, About::Actuator, About::Driver];
+    let metered: &[About] =
+        &[About::Sensor, About::Connector, About::Actuator, About::Driver, About::Request];
     [
         ("meter", card.meter.as_ref().map(|meter| &meter.place), metered),
         ("step", card.step.as_ref().map(|step| &step.place), sensor),

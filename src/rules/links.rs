@@ -48,6 +48,9 @@ pub(super) fn check(set: &Set, findings: &Findings) {
                 About::System => rule.id(about.key(), thing, &set.systems),
                 About::Driver => rule.id(about.key(), thing, &set.drivers),
                 About::Actuator => rule.id(about.key(), thing, &set.actuators),
+                About::Panel => rule.id(about.key(), thing, &set.panels),
+                About::Request => rule.id(about.key(), thing, &set.requests),
+                About::Air => rule.id("system", thing, &set.systems),
             };
         }
         rule.instrument(&card.item.meter, InstrumentKind::Multimeter);
@@ -96,6 +99,11 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         rule.link("system", &checklist.system, &set.systems);
         for vehicle in checklist.vehicles.iter().flatten() {
             rule.id("vehicle", vehicle, &set.vehicles);
+        }
+        rule.instrument(&checklist.thermometer, InstrumentKind::Thermometer);
+        rule.instrument(&checklist.meter, InstrumentKind::Multimeter);
+        for step in &checklist.steps {
+            rule.link("test", &step.test, &set.tests);
         }
         let cards = checklist.steps.iter().map(|step| &step.card);
         for card in cards.chain(checklist.endings.iter().map(|ending| &ending.card)) {

@@ -7,6 +7,7 @@
 mod airbag;
 mod beta_plausible;
 mod card_keys;
+mod card_nothing;
 mod checklist;
 mod coefficients_plausible;
 mod coil_plausible;
@@ -85,11 +86,13 @@ pub fn check(set: &Set, findings: &Findings) {
         airbag::check,
         beta_plausible::check,
         card_keys::check,
+        card_nothing::check,
         checklist::airbag::check,
         checklist::costly_first::check,
         checklist::dangling::check,
         checklist::ending_named::check,
         checklist::exits::check,
+        checklist::expects::check,
         checklist::fitted::check,
         checklist::loops::check,
         checklist::map_fits::check,

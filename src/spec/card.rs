@@ -22,6 +22,12 @@ pub enum About {
     Actuator,
     /// A switched load.
     Driver,
+    /// A panel: the modes of its system.
+    Panel,
+    /// A request with its conditions.
+    Request,
+    /// A system: its refrigerants and the air at its outlets.
+    Air,
 }
 
 impl About {
@@ -33,6 +39,9 @@ impl About {
         ("connector", Self::Connector),
         ("actuator", Self::Actuator),
         ("driver", Self::Driver),
+        ("panel", Self::Panel),
+        ("request", Self::Request),
+        ("air", Self::Air),
         ("system", Self::System),
     ];
 
