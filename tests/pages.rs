@@ -185,7 +185,7 @@ fn nothing_of_the_demo_set_is_clipped_crowded_or_too_small() {
 fn long_short_and_extreme_content_stays_on_its_pages() {
     let model = built(&specs::extreme());
     let documents = documents(&model);
-    assert_eq!(documents.len(), 5);
+    assert_eq!(documents.len(), 8);
     for document in &documents {
         check_geometry(document);
         typesetter().pdf(job(document)).expect("it exports to both standards");
@@ -224,24 +224,33 @@ fn a_mode_card_has_one_page_and_a_box_to_tick_for_every_forced_cell() {
 #[test]
 fn boxes_to_write_in_keep_their_sizes() {
     let documents = documents(&demo());
-    let sheet = documents.iter().find(|document| document.id == "CUR-SENSORS.AMB-12").expect("it is listed");
-    let pieces = typesetter().pieces(job(sheet)).expect("it lays out");
-    let tests = 15;
-    let box_count = |width: f64, height: f64, most: f64| {
-        let fits = |piece: &&Piece| {
-            let [left, top, right, bottom] = piece.area;
-            piece.text.is_none()
-                && (right - left) >= width - 0.01
-                && (right - left) <= most
-                && (bottom - top) >= height - 0.01
-                && (bottom - top) <= most
+    // Each test has a box and three ticks; a row of a truth table or a sequence too.
+    for (id, tests, fields) in
+        [("CUR-SENSORS.AMB-12", 15, 0), ("HER-PARTS.RRV-3", 9 + 13, 11), ("HER-REPORT.RRV-3", 6, 0)]
+    {
+        let sheet = documents.iter().find(|document| document.id == id).expect("it is listed");
+        let pieces = typesetter().pieces(job(sheet)).expect("it lays out");
+        let box_count = |width: f64, height: f64, most: f64| {
+            let fits = |piece: &&Piece| {
+                let [left, top, right, bottom] = piece.area;
+                piece.text.is_none()
+                    && (right - left) >= width - 0.01
+                    && (right - left) <= most
+                    && (bottom - top) >= height - 0.01
+                    && (bottom - top) <= most
+            };
+            pieces.iter().filter(fits).count()
         };
-        pieces.iter().filter(fits).count()
-    };
-    // 30 × 9 mm for a reading (design-of-forms.online spacing allowances), 5 mm
-    // for a tick (common practice, no source).
-    assert!(box_count(30.0, 9.0, 40.0) >= tests, "reading boxes");
-    assert!(box_count(5.0, 5.0, 7.0) >= 3 * tests, "tick boxes");
+        // 30 × 9 mm for a reading (design-of-forms.online spacing allowances), 5 mm
+        // for a tick (common practice, no source).
+        assert!(
+            box_count(30.0, 9.0, 44.0) >= tests + fields,
+            "{id}: {} reading boxes",
+            box_count(30.0, 9.0, 44.0)
+        );
+        let ticks = if id.contains("REPORT") { 2 } else { 3 };
+        assert!(box_count(5.0, 5.0, 7.0) >= ticks * tests, "{id}: {} tick boxes", box_count(5.0, 5.0, 7.0));
+    }
 }
 
 /// Every text inside the margins, none on another, none under the legible size.

@@ -26,6 +26,7 @@ const ROOMS: &[&str] = &[
     "load",
     "misread",
     "paper",
+    "report",
     "rule",
     "run",
     "sheet",

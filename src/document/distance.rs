@@ -69,6 +69,7 @@ pub(super) fn of(paperwork: &Paperwork) -> Reading {
         }
         Paperwork::Card(About::Connector | About::System | About::Panel | About::Request | About::Air)
         | Paperwork::TestSheet { .. }
+        | Paperwork::Report { .. }
         | Paperwork::Checklist
         | Paperwork::SymptomIndex => IN_HAND,
     }

@@ -34,6 +34,7 @@ mod list;
 mod marks;
 mod mode_card;
 mod part_card;
+mod report;
 mod request_card;
 mod sensor_card;
 mod symptoms;
@@ -106,6 +107,7 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Card(About::Light) => light_card::compose(context, listed),
         Paperwork::Card(About::Transducer) => transducer_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
+        Paperwork::Report { .. } => report::compose(context, listed),
         Paperwork::Checklist => checklist::compose(context, listed),
         Paperwork::SymptomIndex => symptoms::compose(context, listed),
     }

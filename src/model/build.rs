@@ -77,6 +77,7 @@ pub fn build(set: &Set) -> Option<Model> {
         })?,
         cards: all(&set.cards, |id, card| build_card(set, id, card))?,
         sheets: all(&set.sheets, |id, sheet| sheet::build(set, id, sheet))?,
+        reports: all(&set.reports, sheet::report)?,
         tests: all(&set.tests, |id, test| test::build(set, id, test))?,
         checklists: all(&set.checklists, |id, checklist| checklist::checklist(set, id, checklist))?,
         symptoms: all(&set.symptoms, checklist::symptom)?,

@@ -45,7 +45,7 @@ pub use instrument::{Hygrometer, Multimeter, PressureGauge, Thermometer};
 pub use light::Light;
 pub use mode::{Control, Mode, ModeSet};
 pub use panel::{Panel, printed_scales};
-pub use paper::{Card, Group, Row, RowOf, Sheet};
+pub use paper::{Card, Group, Report, Row, RowOf, Sheet};
 pub use pins::{PartEnd, PinEnd, PinUse, RolePin};
 pub use refrigerant::Refrigerant;
 pub use request::Request;
@@ -95,6 +95,8 @@ pub struct Model {
     pub cards: BTreeMap<String, Card>,
     /// Sheets by id.
     pub sheets: BTreeMap<String, Sheet>,
+    /// Result reports by id.
+    pub reports: BTreeMap<String, Report>,
     /// Tests by id.
     pub tests: BTreeMap<String, Test>,
     /// Checklists by id.

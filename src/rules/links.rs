@@ -81,6 +81,12 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         rule.link("mode", &test.mode, &set.modes);
         rule.instrument(&test.instrument, InstrumentKind::Multimeter);
     }
+    for report in set.reports.values().map(|entry| &entry.item) {
+        rule.link("sheet", &report.sheet, &set.sheets);
+        for test in &report.evidence {
+            rule.id("test", test, &set.tests);
+        }
+    }
     for sheet in set.sheets.values().map(|entry| &entry.item) {
         rule.link("system", &sheet.system, &set.systems);
         rule.instrument(&sheet.thermometer, InstrumentKind::Thermometer);

@@ -47,6 +47,7 @@ mod positive;
 mod range_known;
 mod refrigerant_range;
 mod refrigerant_units;
+mod report_evidence;
 mod request_chain;
 mod request_range;
 mod request_release;
@@ -140,6 +141,7 @@ pub fn check(set: &Set, findings: &Findings) {
         pins::check,
         positive::check,
         range_known::check,
+        report_evidence::check,
         set_points::check,
         refrigerant_range::check,
         refrigerant_units::check,

@@ -102,10 +102,10 @@ fn is_clear(map: &Map, widths: &[f64]) -> Result<(), TestCaseError> {
         );
         prop_assert_eq!(route.bends.len(), to.layer - from.layer);
         prop_assert!((route.bends[0].from - from.x).abs() <= widths[route.from] / 2.0);
-        prop_assert_eq!(route.bends.last().expect("it passes a gap").to, to.x);
+        prop_assert!((route.bends.last().expect("it passes a gap").to - to.x).abs() < SLACK);
         for pair in route.bends.windows(2) {
             // Straight down through the layer between two gaps.
-            prop_assert_eq!(pair[0].to, pair[1].from);
+            prop_assert!((pair[0].to - pair[1].from).abs() < SLACK);
             for (place, width) in boxes.iter().filter(|(place, _)| place.layer == pair[1].gap) {
                 prop_assert!((pair[0].to - place.x).abs() > width / 2.0, "{:?}", map);
             }
@@ -161,7 +161,8 @@ proptest! {
         let weights: Vec<f64> = (0..checklist.steps.len()).map(|step| f64::from(u32::try_from(1 + step % 5).expect("small"))).collect();
         let longest = checklist.ways.graph.longest(0, &weights).expect("there is no loop");
         let weight = |node: usize| weights.get(node).copied().unwrap_or_default();
-        prop_assert_eq!(longest.nodes.iter().map(|node| weight(*node)).sum::<f64>(), longest.weight);
+        let sum: f64 = longest.nodes.iter().map(|node| weight(*node)).sum();
+        prop_assert!((sum - longest.weight).abs() < 1e-9);
         for pair in longest.nodes.windows(2) {
             prop_assert!(checklist.ways.graph.next(pair[0]).contains(&pair[1]));
         }
