@@ -1,5 +1,7 @@
 //! Pages as they are laid out and exported: nothing lost, nothing clipped, nothing too small.
 
+#[path = "pages/cautions.rs"]
+mod cautions;
 #[path = "pages/checklists.rs"]
 mod checklists;
 #[path = "pages/codes.rs"]
@@ -10,6 +12,8 @@ mod faces;
 mod legibility;
 #[path = "pages/loads.rs"]
 mod loads;
+#[path = "pages/look.rs"]
+mod look;
 #[path = "pages/modes.rs"]
 mod modes;
 #[path = "pages/parts.rs"]
