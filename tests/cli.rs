@@ -106,7 +106,7 @@ fn specs_in_the_usual_folder_are_read() {
     write(folder.path(), "specs/all.toml", GOOD);
     let output = bayleaf(folder.path(), &["print"]);
     assert_eq!(output.status.code(), Some(0), "{}", errors(&output));
-    must_contain(&said(&output), "1 document, 2 pages");
+    must_contain(&said(&output), "1 document, 4 pages");
     assert_eq!(names_in(&folder.path().join("out")), ["SEN-1.pdf"]);
 }
 
@@ -118,7 +118,7 @@ fn a_card_whose_back_is_too_full_is_printed_with_a_warning() {
     write(folder.path(), "specs/all.toml", GOOD.replace("\n[card.SEN-1]", &steps));
     let output = bayleaf(folder.path(), &["print"]);
     assert_eq!(output.status.code(), Some(0), "{}", errors(&output));
-    must_contain(&errors(&output), "pages, not 2: its back is too full");
+    must_contain(&errors(&output), "pages, not 4: its back is too full");
 }
 
 #[test]

@@ -21,6 +21,8 @@ mod loads;
 mod modes;
 #[path = "documents/proofs.rs"]
 mod proofs;
+#[path = "documents/sensor_faults.rs"]
+mod sensor_faults;
 
 fn demo() -> Model {
     let findings = Findings::default();
@@ -106,13 +108,19 @@ fn documents_say_what_they_said() {
     let chosen = [
         "CUR-BLOWER",
         "CUR-CLUTCH",
+        "CUR-AIR",
         "CUR-EVAP",
         "CUR-INTAKE",
         "CUR-LINE",
+        "CUR-MODES",
+        "CUR-REQUEST",
+        "HER-AIR",
         "CUR-C2",
         "CUR-MIX",
         "CUR-MODE",
         "CUR-R2",
+        "CUR-SUN",
+        "CUR-SYSTEM",
         "CUR-RELAY",
         "CUR-VALVE",
         "HER-BLOWER",
@@ -124,15 +132,24 @@ fn documents_say_what_they_said() {
         "HER-LINE",
         "HER-MIX",
         "HER-OUTSIDE",
+        "HER-PRESSURE",
         "HER-REAR-CABIN",
         "HER-REAR-DUCT",
         "HER-T1",
         "HER-VALVE",
         "CUR-SENSORS.AMB-15",
+        "CUR-PARTS.AMB-15",
+        "HER-PARTS.RRV-3",
+        "CUR-REPORT.AMB-15",
+        "HER-REPORT.RRV-3",
         "CUR-NO-COLD",
         "CUR-BLOWER-FULL",
         "CUR-ODD-SENSOR",
         "curlew.SYMPTOMS",
+        "HER-NO-COLD",
+        "HER-BLOWER-FULL",
+        "HER-ODD-SENSOR",
+        "heron.SYMPTOMS",
         "HER-SENSORS.RRV-3",
     ];
     let documents = documents(&model, Some(31.0));
@@ -153,6 +170,78 @@ fn a_sheet_without_a_bay_temperature_points_to_its_cards() {
     assert!(data["at_note"].as_str().is_some_and(|note| note.contains("strip table")));
     // Unplugged, the reading does not depend on the bay.
     assert_eq!(data["groups"][1]["rows"][0]["expect"].as_str(), Some("4.898–5.097"));
+}
+
+/// What a test expects follows from its component; worked here from the demo's own values.
+#[test]
+fn a_test_takes_its_window_from_its_component() {
+    let model = demo();
+    let rows = |id: &str| {
+        let documents = documents(&model, Some(31.0));
+        let sheet = documents.iter().find(|document| document.id == id).expect("it is listed");
+        let data: Value = serde_json::from_slice(&sheet.data).expect("data is JSON");
+        let groups = data["groups"].as_array().expect("groups").clone();
+        groups.iter().flat_map(|group| group["rows"].as_array().expect("rows").clone()).collect::<Vec<_>>()
+    };
+    let heron = rows("HER-PARTS.RRV-3");
+    let text = |value: &Value| value.as_str().unwrap_or_default().replace('\u{a0}', " ");
+    let row = |title: &str| {
+        heron.iter().find(|row| text(&row["title"]) == title).expect("it is on the sheet").clone()
+    };
+    assert_eq!(text(&row("Reference at the unit")["expect"]), "4.900–5.100");
+    // 10.5 Ω ± 5 % at 20 °C, copper 11 K warmer by (234.5 + 31)/(234.5 + 20) (IEC 60034-1 form):
+    // 10.406 to 11.501, inward.
+    let by_copper = |cold: f64| cold * (234.5 + 31.0) / (234.5 + 20.0);
+    assert!((by_copper(9.975) - 10.406).abs() < 1e-3 && (by_copper(11.025) - 11.501).abs() < 1e-3);
+    assert_eq!(text(&row("Solenoid coil")["expect"]), "10.5–11.5");
+    // 8 to 14 % and 86 to 92 % of 5.00 V ± 2 %; 3 % of the shortest travel.
+    let sweep = row("Mix door, coldest to hottest");
+    let field = |index: usize| text(&sweep["fields"][index]["window"]);
+    assert_eq!([field(0), field(1)], ["0.392–0.714 V", "4.214–4.692 V"]);
+    assert_eq!(field(2), "≤ 0.105 V");
+    assert!(0.03 * (4.9 * 0.86 - 5.1 * 0.14) >= 0.105);
+    // 42 % ± 3 % of the battery.
+    assert_eq!(text(&row("Blower step 2, across the motor")["expect"]), "39.0–45.0");
+    // A lower frequency is the longer period: 1/420 s to 1/380 s, inward.
+    let wave = row("Solenoid, command 40 %");
+    assert_eq!(text(&wave["fields"][0]["window"]), "2.39–2.63 ms");
+    let forced: Vec<String> = row("Panel at the coldest set-point")["steps"]
+        .as_array()
+        .expect("steps")
+        .iter()
+        .map(|s| text(&s["expect"]))
+        .collect();
+    assert_eq!(forced, ["recirculation", "face", "cold stop", "highest", "present", "full"]);
+}
+
+#[test]
+fn a_test_for_other_vehicles_leaves_no_box() {
+    let model = demo_with(&[("built_from = \"2020-01\"", "built_from = \"2021-01\"")]);
+    let documents = documents(&model, Some(31.0));
+    let last_row = |id: &str| {
+        let sheet = documents.iter().find(|document| document.id == id).expect("it is listed");
+        let data: Value = serde_json::from_slice(&sheet.data).expect("data is JSON");
+        let groups = data["groups"].as_array().expect("groups");
+        let rows = groups.last().and_then(|group| group["rows"].as_array()).expect("rows");
+        rows.last().expect("a row").clone()
+    };
+    let early = last_row("HER-PARTS.RRV-3");
+    assert_eq!((early["applies"].as_bool(), early["unit"].as_str()), (Some(false), None));
+    assert_eq!(early["expect_sub"].as_str(), Some("not applicable: only if built 2021-01 or later"));
+    assert_eq!(last_row("HER-PARTS.RRV-7")["applies"].as_bool(), Some(true));
+}
+
+#[test]
+fn a_laminated_sheet_says_what_to_write_with() {
+    let paper = ("[sheet.HER-PARTS]\n", "[sheet.HER-PARTS]\nsurface = \"laminated, wet-erase\"\n");
+    let said = |changes: &[(&str, &str)]| {
+        let documents = documents(&demo_with(changes), Some(31.0));
+        let sheet = documents.into_iter().find(|document| document.id == "HER-PARTS.RRV-3").expect("listed");
+        let data: Value = serde_json::from_slice(&sheet.data).expect("data is JSON");
+        data["corrections"].as_str().expect("text").to_owned()
+    };
+    assert!(said(&[]).starts_with("Write in ink."));
+    assert!(said(&[paper]).contains("wet-erase marker"));
 }
 
 #[test]

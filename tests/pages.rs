@@ -1,5 +1,9 @@
 //! Pages as they are laid out and exported: nothing lost, nothing clipped, nothing too small.
 
+#[path = "pages/cautions.rs"]
+mod cautions;
+#[path = "pages/checklists.rs"]
+mod checklists;
 #[path = "pages/codes.rs"]
 mod codes;
 #[path = "pages/faces.rs"]
@@ -8,6 +12,12 @@ mod faces;
 mod legibility;
 #[path = "pages/loads.rs"]
 mod loads;
+#[path = "pages/look.rs"]
+mod look;
+#[path = "pages/modes.rs"]
+mod modes;
+#[path = "pages/parts.rs"]
+mod parts;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/specs.rs"]
@@ -189,7 +199,7 @@ fn nothing_of_the_demo_set_is_clipped_crowded_or_too_small() {
 fn long_short_and_extreme_content_stays_on_its_pages() {
     let model = built(&specs::extreme());
     let documents = documents(&model);
-    assert_eq!(documents.len(), 5);
+    assert_eq!(documents.len(), 8);
     for document in &documents {
         check_geometry(document);
         typesetter().pdf(job(document)).expect("it exports to both standards");
@@ -197,26 +207,64 @@ fn long_short_and_extreme_content_stays_on_its_pages() {
 }
 
 #[test]
+fn mode_request_and_air_cards_of_any_length_stay_on_their_pages() {
+    let model = built(&modes::extreme());
+    let documents = documents(&model);
+    assert_eq!(documents.len(), 6);
+    for document in &documents {
+        check_geometry(document);
+        typesetter().pdf(job(document)).expect("it exports to both standards");
+    }
+}
+
+#[test]
+fn a_mode_card_has_one_page_and_a_box_to_tick_for_every_forced_cell() {
+    for document in documents(&demo()).iter().filter(|document| document.template == "mode-card.typ") {
+        let data: Value = serde_json::from_slice(&document.data).expect("data is JSON");
+        let rows = data["modes"].as_array().expect("it has modes");
+        let cells = rows.iter().flat_map(|row| row["cells"].as_array().expect("a mode has cells"));
+        let forced = cells.filter(|cell| cell["kind"] == "forced").count();
+        let pieces = typesetter().pieces(job(document)).expect("it lays out");
+        assert!(pieces.iter().all(|piece| piece.page == 1), "{} has more than a page", document.id);
+        let is_box = |piece: &&Piece| {
+            let [left, top, right, bottom] = piece.area;
+            let sides = [right - left, bottom - top];
+            piece.text.is_none() && sides.iter().all(|side| (4.99..6.0).contains(side))
+        };
+        assert!(pieces.iter().filter(is_box).count() >= forced, "{}: {forced} are forced", document.id);
+    }
+}
+
+#[test]
 fn boxes_to_write_in_keep_their_sizes() {
     let documents = documents(&demo());
-    let sheet = documents.iter().find(|document| document.id == "CUR-SENSORS.AMB-12").expect("it is listed");
-    let pieces = typesetter().pieces(job(sheet)).expect("it lays out");
-    let tests = 15;
-    let box_count = |width: f64, height: f64, most: f64| {
-        let fits = |piece: &&Piece| {
-            let [left, top, right, bottom] = piece.area;
-            piece.text.is_none()
-                && (right - left) >= width - 0.01
-                && (right - left) <= most
-                && (bottom - top) >= height - 0.01
-                && (bottom - top) <= most
+    // Each test has a box and three ticks; a row of a truth table or a sequence too.
+    for (id, tests, fields) in
+        [("CUR-SENSORS.AMB-12", 15, 0), ("HER-PARTS.RRV-3", 9 + 13, 11), ("HER-REPORT.RRV-3", 6, 0)]
+    {
+        let sheet = documents.iter().find(|document| document.id == id).expect("it is listed");
+        let pieces = typesetter().pieces(job(sheet)).expect("it lays out");
+        let box_count = |width: f64, height: f64, most: f64| {
+            let fits = |piece: &&Piece| {
+                let [left, top, right, bottom] = piece.area;
+                piece.text.is_none()
+                    && (right - left) >= width - 0.01
+                    && (right - left) <= most
+                    && (bottom - top) >= height - 0.01
+                    && (bottom - top) <= most
+            };
+            pieces.iter().filter(fits).count()
         };
-        pieces.iter().filter(fits).count()
-    };
-    // 30 × 9 mm for a reading (design-of-forms.online spacing allowances), 5 mm
-    // for a tick (common practice, no source).
-    assert!(box_count(30.0, 9.0, 40.0) >= tests, "reading boxes");
-    assert!(box_count(5.0, 5.0, 7.0) >= 3 * tests, "tick boxes");
+        // 30 × 9 mm for a reading (design-of-forms.online spacing allowances), 5 mm
+        // for a tick (common practice, no source).
+        assert!(
+            box_count(30.0, 9.0, 44.0) >= tests + fields,
+            "{id}: {} reading boxes",
+            box_count(30.0, 9.0, 44.0)
+        );
+        let ticks = if id.contains("REPORT") { 2 } else { 3 };
+        assert!(box_count(5.0, 5.0, 7.0) >= ticks * tests, "{id}: {} tick boxes", box_count(5.0, 5.0, 7.0));
+    }
 }
 
 /// Every text inside the margins, none on another, none under the legible size.

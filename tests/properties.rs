@@ -22,6 +22,8 @@ mod faults;
 mod figures;
 #[path = "properties/fits.rs"]
 mod fits;
+#[path = "properties/graphs.rs"]
+mod graphs;
 #[path = "properties/loads.rs"]
 mod loads;
 #[path = "properties/modes.rs"]

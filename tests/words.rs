@@ -28,6 +28,7 @@ const ROOMS: &[&str] = &[
     "misread",
     "paper",
     "proof",
+    "report",
     "rule",
     "run",
     "sheet",

@@ -110,6 +110,15 @@ pub enum Command {
     /// Example: bayleaf new specs
     New(New),
 
+    /// List the built-in templates, or hand them out to be changed
+    ///
+    /// Each begins with what it sets and which data it receives. Keep the ones you
+    /// change and give their folder to print with --templates; the built-in ones do the
+    /// rest. theme.typ alone restyles every paper.
+    ///
+    /// Example: bayleaf templates --write own
+    Templates(Templates),
+
     /// Write what a shell needs to complete these commands
     ///
     /// Example: bayleaf completions bash > ~/.local/share/bash-completion/completions/bayleaf
@@ -411,6 +420,18 @@ pub struct New {
     /// The folder to make
     #[arg(value_name = "DIR")]
     pub folder: PathBuf,
+}
+
+/// Arguments of `templates`.
+#[derive(Debug, Args)]
+pub struct Templates {
+    /// Write them into this folder
+    #[arg(long, value_name = "DIR")]
+    pub write: Option<PathBuf>,
+
+    /// Replace files there that differ
+    #[arg(long, requires = "write")]
+    pub overwrite: bool,
 }
 
 /// Arguments of `import`.

@@ -4,6 +4,7 @@ mod args;
 mod check;
 mod faults;
 mod fit;
+mod handout;
 mod import;
 mod judge;
 mod load;
@@ -30,6 +31,7 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Faults(faults) => faults::run(&faults),
         Command::Judge(judge) => judge::run(&judge),
         Command::Fit(fit) => fit::run(&fit),
+        Command::Templates(templates) => handout::run(&templates),
         Command::Completions(completions) => shell::completions(&completions),
         Command::Man(man) => shell::man(&man),
         Command::New(new) => new::run(&new),

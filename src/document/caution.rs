@@ -13,7 +13,6 @@ use crate::model::{Fact, System};
 use crate::words::{Message, Words};
 
 /// What the work on a paper brings a person near to.
-#[allow(dead_code, reason = "the kinds that touch battery and refrigerant follow")]
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Touch {
     /// Wiring behind the dash, which airbags and high-voltage cables share.
@@ -104,10 +103,11 @@ pub(super) fn stop(words: &Words, system_id: &str, system: &System, marks: &mut 
 pub(super) const AT_WIRES: &[Touch] =
     &[Touch::Dash, Touch::MovingParts, Touch::HotParts, Touch::Unplugging, Touch::Ohms, Touch::Probing];
 
-/// The same on a sheet, which leads a person around a whole vehicle.
+/// The same on a sheet, which leads a person around a whole vehicle, its battery too.
 pub(super) const AROUND: &[Touch] = &[
     Touch::Dash,
     Touch::MovingParts,
+    Touch::Battery,
     Touch::Running,
     Touch::HotParts,
     Touch::Unplugging,
@@ -182,9 +182,9 @@ mod tests {
     fn only_a_paper_for_gauges_leaves_the_circuit_to_licensed_people() {
         let words = Words::english();
         for room in [Room::Card, Room::Sheet] {
-            assert!(of(&words, AT_WIRES, room).law.contains("stays closed"));
+            assert!(of(&words, AT_WIRES, room).law.contains("circuit stays"));
             let gauges = of(&words, &[Touch::Refrigerant], room);
-            assert!(!gauges.law.contains("stays closed"));
+            assert!(!gauges.law.contains("circuit stays"));
             assert!(gauges.levels[0].text.contains("licensed"));
         }
     }

@@ -64,11 +64,12 @@ pub(super) fn of(paperwork: &Paperwork) -> Reading {
             rest: Distance::Hand,
             parts: &[("title", Distance::Wall), ("figures", Distance::Wall), ("strip", Distance::Arm)],
         },
-        Paperwork::Card(About::Actuator | About::Driver) => {
+        Paperwork::Card(About::Actuator | About::Driver | About::Light | About::Transducer) => {
             Reading { rest: Distance::Hand, parts: &[("title", Distance::Arm), ("figures", Distance::Arm)] }
         }
-        Paperwork::Card(About::Connector)
+        Paperwork::Card(About::Connector | About::System | About::Panel | About::Request | About::Air)
         | Paperwork::TestSheet { .. }
+        | Paperwork::Report { .. }
         | Paperwork::Checklist
         | Paperwork::SymptomIndex
         | Paperwork::Index { .. }

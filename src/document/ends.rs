@@ -93,7 +93,7 @@ pub(super) fn of_part<'a>(
 }
 
 /// What a pin does, in a word or two.
-fn role(role: Role) -> &'static str {
+pub(super) fn role(role: Role) -> &'static str {
     match role {
         Role::Signal => "card-pin-signal",
         Role::Reference => "card-pin-reference",

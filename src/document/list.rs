@@ -29,6 +29,11 @@ pub enum Paperwork {
         /// The vehicle's id.
         vehicle: String,
     },
+    /// What was found and done on one vehicle.
+    Report {
+        /// The vehicle's id.
+        vehicle: String,
+    },
     /// Questions from a symptom to a named ending.
     Checklist,
     /// From complaints of a system to checklists and first tests.
@@ -59,6 +64,14 @@ pub fn list(model: &Model) -> Vec<Listed> {
             paperwork: Paperwork::TestSheet { vehicle: vehicle.clone() },
         })
     });
+    let reports = model.reports.values().flat_map(|report| {
+        let vehicles = model.sheets.get(&report.sheet).map(|sheet| &sheet.vehicles[..]).unwrap_or_default();
+        vehicles.iter().map(|vehicle| Listed {
+            id: format!("{}.{vehicle}", report.id),
+            spec: report.id.clone(),
+            paperwork: Paperwork::Report { vehicle: vehicle.clone() },
+        })
+    });
     let checklists = model.checklists.keys().map(|id| Listed {
         id: id.clone(),
         spec: id.clone(),
@@ -74,7 +87,8 @@ pub fn list(model: &Model) -> Vec<Listed> {
         spec: index::ID.to_owned(),
         paperwork: Paperwork::Index { pages: BTreeMap::new() },
     };
-    let mut listed: Vec<Listed> = cards.chain(sheets).chain(checklists).chain(indexes).collect();
+    let mut listed: Vec<Listed> =
+        cards.chain(sheets).chain(reports).chain(checklists).chain(indexes).collect();
     // One document needs no index.
     if listed.len() > 1 {
         listed.push(all);
@@ -88,7 +102,7 @@ impl Listed {
     #[must_use]
     pub fn is_meant_by(&self, name: &str) -> bool {
         let vehicle = match &self.paperwork {
-            Paperwork::TestSheet { vehicle } => Some(vehicle.as_str()),
+            Paperwork::TestSheet { vehicle } | Paperwork::Report { vehicle } => Some(vehicle.as_str()),
             _ => None,
         };
         self.id == name || self.spec == name || vehicle == Some(name)

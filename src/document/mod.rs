@@ -6,6 +6,7 @@
 //! Invariant: this is the last place where a number is a number.
 
 mod actuator_card;
+mod air_card;
 mod axis;
 pub mod bench;
 mod card;
@@ -29,14 +30,21 @@ mod grid;
 pub mod import;
 mod index;
 pub mod judgement;
+mod light_card;
 mod list;
 mod marks;
+mod mode_card;
+mod part_card;
 mod proof;
+mod report;
+mod request_card;
 mod sensor_card;
 mod symptoms;
+mod system_card;
 pub mod table;
 mod test_sheet;
 mod tie;
+mod transducer_card;
 mod users;
 
 use chrono::NaiveDate;
@@ -95,7 +103,14 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
         Paperwork::Card(About::Sensor) | Paperwork::WallCard => sensor_card::compose(context, listed),
         Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
+        Paperwork::Card(About::Panel) => mode_card::compose(context, listed),
+        Paperwork::Card(About::Request) => request_card::compose(context, listed),
+        Paperwork::Card(About::Air) => air_card::compose(context, listed),
+        Paperwork::Card(About::System) => system_card::compose(context, listed),
+        Paperwork::Card(About::Light) => light_card::compose(context, listed),
+        Paperwork::Card(About::Transducer) => transducer_card::compose(context, listed),
         Paperwork::TestSheet { .. } => test_sheet::compose(context, listed),
+        Paperwork::Report { .. } => report::compose(context, listed),
         Paperwork::Checklist => checklist::compose(context, listed),
         Paperwork::SymptomIndex => symptoms::compose(context, listed),
         Paperwork::Index { .. } => index::compose(context, listed),

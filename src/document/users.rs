@@ -77,6 +77,16 @@ pub(super) fn card_of<'a>(model: &'a Model, key: &str, id: &str) -> Option<&'a s
     model.cards.values().find(about).map(|card| card.id.as_str())
 }
 
+/// Everything with pins, in the order of kinds and ids.
+pub(super) fn things(model: &Model) -> impl Iterator<Item = Thing<'_>> {
+    let sensors = model.sensors.values().map(Thing::Sensor);
+    let lights = model.lights.values().map(Thing::Light);
+    let transducers = model.transducers.values().map(Thing::Transducer);
+    let actuators = model.actuators.values().map(Thing::Actuator);
+    let drivers = model.drivers.values().map(Thing::Driver);
+    sensors.chain(lights).chain(transducers).chain(actuators).chain(drivers)
+}
+
 /// Every use of every pin of a set, in the order of kinds and ids.
 pub(super) fn all(model: &Model) -> impl Iterator<Item = User<'_>> {
     let sensors = model.sensors.values().flat_map(|sensor| {

@@ -11,7 +11,7 @@ use super::sensor::{Points, Sensor};
 use super::{Model, Shop, System, Vehicle};
 use crate::physics::atmosphere::Site;
 use crate::quantity::{MeterRange, MeterRanges, Scalar};
-use crate::spec::{self, About, At, Entry, Hangs, InstrumentKind, Set, Sourced};
+use crate::spec::{self, At, Entry, Hangs, InstrumentKind, Set, Sourced};
 pub use test::{probes as probes_of, step_number};
 
 mod air;
@@ -77,6 +77,7 @@ pub fn build(set: &Set) -> Option<Model> {
         })?,
         cards: all(&set.cards, |id, card| build_card(set, id, card))?,
         sheets: all(&set.sheets, |id, sheet| sheet::build(set, id, sheet))?,
+        reports: all(&set.reports, sheet::report)?,
         tests: all(&set.tests, |id, test| test::build(set, id, test))?,
         checklists: all(&set.checklists, |id, checklist| checklist::checklist(set, id, checklist))?,
         symptoms: all(&set.symptoms, checklist::symptom)?,

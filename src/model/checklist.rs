@@ -1,6 +1,7 @@
 //! Checklists: questions and endings as a graph, and the complaints that lead to them.
 
 use super::fact::Fact;
+use super::instrument::{Multimeter, Thermometer};
 use super::pins::PinEnd;
 use crate::graph::Graph;
 use crate::graph::map::{self, Map};
@@ -20,6 +21,10 @@ pub struct Checklist {
     pub vehicles: Option<Vec<String>>,
     /// What a driver complains of.
     pub symptom: String,
+    /// The thermometer that the windows of its tests assume.
+    pub thermometer: Option<Thermometer>,
+    /// And the multimeter.
+    pub meter: Option<Multimeter>,
     /// Who may do the work.
     pub work: Work,
     /// Questions and endings, and where each answer leads.
@@ -47,7 +52,9 @@ pub struct Question {
     pub half: Option<Side>,
     /// Key, engine, panel, and what is mated.
     pub state: String,
-    /// What answers yes.
+    /// The test whose computed window answers yes.
+    pub test: Option<String>,
+    /// What answers yes, where no test says it.
     pub expect: Fact,
     /// The unit of the reading; none where nothing is read off.
     pub unit: Option<String>,
@@ -171,8 +178,11 @@ pub const MOST_LAYERS: usize = 16;
 /// See [`MOST_LAYERS`].
 pub const MOST_WIDTH: f64 = 6.0;
 
-/// How wide a map is tried, the narrowest first: its boxes are the largest.
-const TRIED: [f64; 4] = [3.7, 4.5, 5.2, 5.8];
+/// How wide a map is tried.
+const TRIED: [f64; 5] = [3.7, 4.1, 4.6, 5.2, 5.8];
+
+/// Up to this width, and this many layers, the boxes have their full size.
+const ROOMY: (f64, usize) = (4.1, 10);
 
 /// Width of an ending's box, in widths of a step's.
 const ENDING: f64 = 0.62;
@@ -202,15 +212,20 @@ impl Chart {
         let widths: Vec<f64> = (0..ways.steps).map(|_| 1.0).chain(endings.iter().map(|_| ENDING)).collect();
         next.resize(widths.len(), Vec::new());
         let graph = Graph::new(next);
-        let mut last = None;
-        for most in TRIED {
-            let map = map::draw(&graph, ways.start?, &widths, most)?;
-            let fits = map.layers <= MOST_LAYERS && map.width <= MOST_WIDTH;
-            last = Some(map);
-            if fits {
-                break;
-            }
-        }
-        Some(Self { map: last?, endings })
+        let start = ways.start?;
+        let drawn = TRIED.iter().map(|most| map::draw(&graph, start, &widths, *most));
+        let maps = drawn.collect::<Option<Vec<Map>>>()?;
+        let map = maps.into_iter().min_by(|a, b| cost(a).total_cmp(&cost(b)))?;
+        Some(Self { map, endings })
     }
+}
+
+/// How bad a map is: a page that it does not fit, crossings, small boxes, long ways.
+fn cost(map: &Map) -> f64 {
+    let number = |count: usize| u32::try_from(count).map_or(f64::INFINITY, f64::from);
+    let fits = map.layers <= MOST_LAYERS && map.width <= MOST_WIDTH;
+    let small = (map.width - ROOMY.0).max(0.0) * 6.0 + number(map.layers.saturating_sub(ROOMY.1));
+    let passed = map.routes.iter().map(|route| route.bends.len().saturating_sub(1)).sum();
+    let base = if fits { 0.0 } else { 1e6 };
+    base + 100.0 * number(map.crossings) + small + 2.0 * number(passed)
 }

@@ -40,3 +40,24 @@ pub struct ConnectorPin {
     /// What a document says a meter shows: key off, key on, unmated, running.
     pub expect: [Option<Fact>; 4],
 }
+
+/// Orders `2` before `10`, and `A2` before `A10` and after both: letters, then the number behind them.
+#[must_use]
+pub fn pin_order(mark: &str) -> (String, u64, String) {
+    let at = mark.find(|c: char| c.is_ascii_digit()).unwrap_or(mark.len());
+    let (letters, rest) = mark.split_at(at);
+    let end = rest.find(|c: char| !c.is_ascii_digit()).unwrap_or(rest.len());
+    (letters.to_owned(), rest[..end].parse().unwrap_or(u64::MAX), rest[end..].to_owned())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::pin_order;
+
+    #[test]
+    fn pins_stand_in_the_order_of_a_person() {
+        let mut marks = ["10", "A10", "2", "B1", "A2", "1"];
+        marks.sort_by_key(|mark| pin_order(mark));
+        assert_eq!(marks, ["1", "2", "10", "A2", "A10", "B1"]);
+    }
+}

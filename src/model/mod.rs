@@ -35,7 +35,7 @@ pub use build::{build, probes_of, step_number};
 pub use checklist::{
     Chart, Checklist, Ending, Exit, MOST_LAYERS, MOST_WIDTH, Probes, Question, Symptom, Ways, ways,
 };
-pub use connector::{Connector, ConnectorPin};
+pub use connector::{Connector, ConnectorPin, pin_order};
 pub use convert::{
     bits_of, circuit, curve, ladder, ladder_contacts, light, tolerance, transducer, truth_table,
 };
@@ -45,12 +45,12 @@ pub use instrument::{Hygrometer, Multimeter, PressureGauge, Thermometer};
 pub use light::Light;
 pub use mode::{Control, Mode, ModeSet};
 pub use panel::{Panel, printed_scales};
-pub use paper::{Card, Group, Row, RowOf, Sheet};
+pub use paper::{Card, Group, Report, Row, RowOf, Sheet};
 pub use pins::{PartEnd, PinEnd, PinUse, RolePin};
 pub use refrigerant::Refrigerant;
 pub use request::Request;
 pub use sensor::{Points, Sensor};
-pub use test::{Bounds, Expect, SequenceStep, Sweep as TestSweep, Test, TruthRow, Wave};
+pub use test::{Bounds, Expect, SequenceStep, Sweep as TestSweep, SweepGiven, Test, TruthRow, Wave};
 pub use transducer::Transducer;
 pub use vent::{CabinAir, MOST_ROWS as MOST_VENT_ROWS, Position, Vent, steps as vent_steps};
 pub use wire::Wire;
@@ -95,6 +95,8 @@ pub struct Model {
     pub cards: BTreeMap<String, Card>,
     /// Sheets by id.
     pub sheets: BTreeMap<String, Sheet>,
+    /// Result reports by id.
+    pub reports: BTreeMap<String, Report>,
     /// Tests by id.
     pub tests: BTreeMap<String, Test>,
     /// Checklists by id.

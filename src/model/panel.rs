@@ -11,6 +11,8 @@ pub struct Panel {
     pub id: String,
     /// Its name.
     pub title: String,
+    /// Its system's id.
+    pub system: String,
     /// The scale it shows in °C; never computed from the other one.
     pub celsius: Option<SetPoints>,
     /// The scale it shows in °F; never computed from the other one.

@@ -4,7 +4,7 @@ use super::fact::Fact;
 use super::instrument::{Multimeter, Thermometer};
 use super::sensor::Sensor;
 use crate::quantity::{Interval, Temperature, TemperatureDifference};
-use crate::spec::{About, Measure, Spot, View};
+use crate::spec::{About, Measure, Spot, Surface, View};
 
 /// A card about one thing.
 #[derive(Debug)]
@@ -60,8 +60,23 @@ pub struct Sheet {
     pub thermometer: Option<Thermometer>,
     /// The multimeter for the readings.
     pub meter: Option<Multimeter>,
+    /// What it is written on.
+    pub surface: Surface,
     /// Groups of tests that share a state.
     pub groups: Vec<Group>,
+}
+
+/// A result report, printed once for every vehicle of its sheet.
+#[derive(Debug)]
+pub struct Report {
+    /// Its id.
+    pub id: String,
+    /// What it reports on.
+    pub title: String,
+    /// The sheet whose windows it carries.
+    pub sheet: String,
+    /// The tests whose readings are its evidence, where the lead chose them.
+    pub evidence: Vec<String>,
 }
 
 /// Tests under one head.

@@ -110,16 +110,20 @@ pub enum Sweep {
     /// From stop to stop of the component.
     Travel,
     /// As written.
-    Given {
-        /// Where it starts.
-        start: Sourced<Interval<Measured>>,
-        /// Where it ends.
-        end: Sourced<Interval<Measured>>,
-        /// The longest time.
-        time: Option<Sourced<Duration>>,
-        /// The largest step.
-        largest_step: Option<Sourced<Measured>>,
-    },
+    Given(Box<SweepGiven>),
+}
+
+/// A sweep as its spec gives it.
+#[derive(Debug)]
+pub struct SweepGiven {
+    /// Where it starts.
+    pub start: Sourced<Interval<Measured>>,
+    /// Where it ends.
+    pub end: Sourced<Interval<Measured>>,
+    /// The longest time.
+    pub time: Option<Sourced<Duration>>,
+    /// The largest step.
+    pub largest_step: Option<Sourced<Measured>>,
 }
 
 /// One event of a sequence.

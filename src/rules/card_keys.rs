@@ -18,10 +18,13 @@ pub(super) fn check(set: &Set, findings: &Findings) {
 }
 
 /// Each such key, where it stands, and which cards it belongs to.
-fn keys(card: &Card) -> [(&'static str, Option<&Place>, &'static [About]); 6] {
+fn keys(card: &Card) -> [(&'static str, Option<&Place>, &'static [About]); 7] {
     let sensor: &[About] = &[About::Sensor];
     let connector: &[About] = &[About::Connector];
+    let metered: &[About] =
+        &[About::Sensor, About::Connector, About::Actuator, About::Driver, About::Request];
     [
+        ("meter", card.meter.as_ref().map(|meter| &meter.place), metered),
         ("step", card.step.as_ref().map(|step| &step.place), sensor),
         ("range", card.range.as_ref().map(|range| &range.place), sensor),
         ("example", card.example.as_ref().map(|example| &example.place), sensor),

@@ -42,9 +42,15 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         for (about, thing) in &card.item.about {
             match about {
                 About::Sensor => rule.id(about.key(), thing, &set.sensors),
+                About::Light => rule.id(about.key(), thing, &set.lights),
+                About::Transducer => rule.id(about.key(), thing, &set.transducers),
+                About::Connector => rule.id(about.key(), thing, &set.connectors),
+                About::System => rule.id(about.key(), thing, &set.systems),
                 About::Driver => rule.id(about.key(), thing, &set.drivers),
                 About::Actuator => rule.id(about.key(), thing, &set.actuators),
-                About::Connector => rule.id(about.key(), thing, &set.connectors),
+                About::Panel => rule.id(about.key(), thing, &set.panels),
+                About::Request => rule.id(about.key(), thing, &set.requests),
+                About::Air => rule.id("system", thing, &set.systems),
             };
         }
         rule.instrument(&card.item.meter, InstrumentKind::Multimeter);
@@ -75,6 +81,12 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         rule.link("mode", &test.mode, &set.modes);
         rule.instrument(&test.instrument, InstrumentKind::Multimeter);
     }
+    for report in set.reports.values().map(|entry| &entry.item) {
+        rule.link("sheet", &report.sheet, &set.sheets);
+        for test in &report.evidence {
+            rule.id("test", test, &set.tests);
+        }
+    }
     for sheet in set.sheets.values().map(|entry| &entry.item) {
         rule.link("system", &sheet.system, &set.systems);
         rule.instrument(&sheet.thermometer, InstrumentKind::Thermometer);
@@ -93,6 +105,11 @@ pub(super) fn check(set: &Set, findings: &Findings) {
         rule.link("system", &checklist.system, &set.systems);
         for vehicle in checklist.vehicles.iter().flatten() {
             rule.id("vehicle", vehicle, &set.vehicles);
+        }
+        rule.instrument(&checklist.thermometer, InstrumentKind::Thermometer);
+        rule.instrument(&checklist.meter, InstrumentKind::Multimeter);
+        for step in &checklist.steps {
+            rule.link("test", &step.test, &set.tests);
         }
         let cards = checklist.steps.iter().map(|step| &step.card);
         for card in cards.chain(checklist.endings.iter().map(|ending| &ending.card)) {

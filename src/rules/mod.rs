@@ -7,6 +7,7 @@
 mod airbag;
 mod beta_plausible;
 mod card_keys;
+mod card_nothing;
 mod checklist;
 mod coefficients_plausible;
 mod coil_plausible;
@@ -46,6 +47,7 @@ mod positive;
 mod range_known;
 mod refrigerant_range;
 mod refrigerant_units;
+mod report_evidence;
 mod request_chain;
 mod request_range;
 mod request_release;
@@ -85,11 +87,13 @@ pub fn check(set: &Set, findings: &Findings) {
         airbag::check,
         beta_plausible::check,
         card_keys::check,
+        card_nothing::check,
         checklist::airbag::check,
         checklist::costly_first::check,
         checklist::dangling::check,
         checklist::ending_named::check,
         checklist::exits::check,
+        checklist::expects::check,
         checklist::fitted::check,
         checklist::loops::check,
         checklist::map_fits::check,
@@ -137,6 +141,7 @@ pub fn check(set: &Set, findings: &Findings) {
         pins::check,
         positive::check,
         range_known::check,
+        report_evidence::check,
         set_points::check,
         refrigerant_range::check,
         refrigerant_units::check,

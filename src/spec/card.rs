@@ -10,21 +10,39 @@ use crate::quantity::{Interval, Temperature, TemperatureDifference, interval, sc
 pub enum About {
     /// A temperature sensor.
     Sensor,
+    /// A light sensor.
+    Light,
+    /// A pressure transducer.
+    Transducer,
+    /// A connector.
+    Connector,
+    /// A whole system.
+    System,
     /// A door actuator.
     Actuator,
     /// A switched load.
     Driver,
-    /// A connector.
-    Connector,
+    /// A panel: the modes of its system.
+    Panel,
+    /// A request with its conditions.
+    Request,
+    /// A system: its refrigerants and the air at its outlets.
+    Air,
 }
 
 impl About {
     /// Every one, with the key that names it in a spec.
     pub const ALL: &[(&str, Self)] = &[
         ("sensor", Self::Sensor),
+        ("light", Self::Light),
+        ("transducer", Self::Transducer),
+        ("connector", Self::Connector),
         ("actuator", Self::Actuator),
         ("driver", Self::Driver),
-        ("connector", Self::Connector),
+        ("panel", Self::Panel),
+        ("request", Self::Request),
+        ("air", Self::Air),
+        ("system", Self::System),
     ];
 
     /// The key that names it in a spec.

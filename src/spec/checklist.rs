@@ -17,6 +17,10 @@ pub struct Checklist {
     pub vehicles: Option<Vec<At<String>>>,
     /// What a driver complains of.
     pub symptom: Option<At<String>>,
+    /// The thermometer and the multimeter that the windows of its tests assume.
+    pub thermometer: Option<At<String>>,
+    /// See `thermometer`.
+    pub meter: Option<At<String>>,
     /// What kind of work it leads to.
     pub work: Option<At<Work>>,
     /// The step it begins with.
@@ -83,7 +87,9 @@ pub struct Question {
     pub half: Option<At<Side>>,
     /// Key, engine, panel, and what is mated.
     pub state: Option<At<String>>,
-    /// What answers yes.
+    /// The test whose computed window answers yes.
+    pub test: Option<At<String>>,
+    /// What answers yes, where no test says it.
     pub expect: Option<Sourced<String>>,
     /// The unit printed in the box for the reading; no box without it.
     pub unit: Option<At<String>>,
@@ -167,6 +173,8 @@ impl Checklist {
             vehicles: reader.texts("vehicles"),
             symptom: reader.text("symptom"),
             work: reader.choice("work", &works),
+            thermometer: reader.text("thermometer"),
+            meter: reader.text("meter"),
             start: reader.text("start"),
             steps: reader
                 .named_tables("step")
@@ -186,7 +194,7 @@ impl Checklist {
 
 impl Question {
     fn read(id: At<String>, reader: &Reader<'_>) -> Self {
-        reader.require(&["title", "question", "do", "state", "expect", "time", "cost"]);
+        reader.require(&["title", "question", "do", "state", "time", "cost"]);
         let costs = [
             ("look", Cost::Look),
             ("measure", Cost::Measure),
@@ -211,6 +219,7 @@ impl Question {
             pins: reader.sourced_list("pins", |text| Ok(text.to_owned())).unwrap_or_default(),
             half: reader.choice("half", &[("harness", Side::Harness), ("component", Side::Component)]),
             state: reader.text("state"),
+            test: reader.text("test"),
             expect: reader.sourced_text("expect"),
             unit: reader.text("unit"),
             time: reader.sourced("time", scalar),

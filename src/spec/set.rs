@@ -11,7 +11,7 @@ use super::syntax;
 use super::value::At;
 use super::{
     Actuator, Card, Checklist, Connector, Control, Driver, Instrument, Light, Mode, Panel, Refrigerant,
-    Request, Sensor, Sheet, Shop, Symptom, System, Test, Transducer, Vehicle, Vent, Wire,
+    Report, Request, Sensor, Sheet, Shop, Symptom, System, Test, Transducer, Vehicle, Vent, Wire,
 };
 use crate::diag::{Finding, Findings, Place, Sources};
 use crate::words::Message;
@@ -35,6 +35,7 @@ const KINDS: &[&str] = &[
     "card",
     "sheet",
     "test",
+    "report",
     "checklist",
     "symptom",
     "refrigerant",
@@ -92,6 +93,8 @@ pub struct Set {
     pub cards: Entries<Card>,
     /// Sheets by id.
     pub sheets: Entries<Sheet>,
+    /// Result reports by id.
+    pub reports: Entries<Report>,
     /// Tests by id.
     pub tests: Entries<Test>,
     /// Checklists by id.
@@ -149,6 +152,7 @@ impl Set {
                 "vehicle" => read_kind(file, name, table, &mut self.vehicles, Vehicle::read),
                 "card" => read_kind(file, name, table, &mut self.cards, Card::read),
                 "sheet" => read_kind(file, name, table, &mut self.sheets, Sheet::read),
+                "report" => read_kind(file, name, table, &mut self.reports, Report::read),
                 "test" => read_kind(file, name, table, &mut self.tests, Test::read),
                 "checklist" => read_kind(file, name, table, &mut self.checklists, Checklist::read),
                 "symptom" => read_kind(file, name, table, &mut self.symptoms, Symptom::read),

@@ -16,8 +16,21 @@ pub struct Sheet {
     pub thermometer: Option<At<String>>,
     /// The multimeter whose loading the volts include.
     pub meter: Option<At<String>>,
+    /// What is written on.
+    pub surface: Option<At<Surface>>,
     /// Groups of tests that share a state.
     pub groups: Vec<Group>,
+}
+
+/// What a sheet is written on, and with what.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Surface {
+    /// Paper: a pen that cannot be rubbed out.
+    Paper,
+    /// A laminated sheet that is used again.
+    WetErase,
+    /// A laminated sheet that is kept.
+    Permanent,
 }
 
 /// Tests that share a state of the vehicle.
@@ -104,6 +117,14 @@ impl Sheet {
             vehicles: reader.texts("vehicles"),
             thermometer: reader.text("thermometer"),
             meter: reader.text("meter"),
+            surface: reader.choice(
+                "surface",
+                &[
+                    ("paper", Surface::Paper),
+                    ("laminated, wet-erase", Surface::WetErase),
+                    ("laminated, permanent", Surface::Permanent),
+                ],
+            ),
             groups: reader.tables("group").iter().map(Group::read).collect(),
         }
     }

@@ -2,7 +2,7 @@
 
 use std::fs;
 
-use super::{GOOD, bayleaf, errors, folder, write};
+use super::{GOOD, bayleaf, errors, folder, names_in, said, write};
 
 fn theme() -> String {
     let path = concat!(env!("CARGO_MANIFEST_DIR"), "/templates/theme.typ");
@@ -55,4 +55,35 @@ fn a_folder_without_templates_or_a_broken_one_prints_nothing() {
     assert_eq!(output.status.code(), Some(2));
     assert!(errors(&output).contains("theme.typ:1"), "{}", errors(&output));
     assert!(!folder.path().join("out/SEN-1.pdf").exists());
+}
+
+#[test]
+fn templates_that_are_handed_out_print_what_the_built_in_ones_do() {
+    let folder = folder();
+    write(folder.path(), "specs/set.toml", GOOD);
+    let output = bayleaf(folder.path(), &["templates", "--write", "own"]);
+    assert!(output.status.success(), "{}", errors(&output));
+    assert!(said(&output).contains("print --templates own"), "{}", said(&output));
+    for (out, more) in [("usual", &[] as &[&str]), ("handed", &["--templates", "own"])] {
+        let print = [&["print", "--date", "2026-11-24", "--out", out], more].concat();
+        let output = bayleaf(folder.path(), &print);
+        assert!(output.status.success(), "{}", errors(&output));
+    }
+    let read = |name: &str| fs::read(folder.path().join(name)).expect("it was printed");
+    assert_eq!(read("usual/SEN-1.pdf"), read("handed/SEN-1.pdf"));
+}
+
+#[test]
+fn a_changed_template_is_overwritten_only_where_that_is_asked_for() {
+    let folder = folder();
+    write(folder.path(), "own/theme.typ", "// mine");
+    let refused = bayleaf(folder.path(), &["templates", "--write", "own"]);
+    assert_eq!(refused.status.code(), Some(2));
+    assert!(errors(&refused).contains("theme.typ` exists and differs"), "{}", errors(&refused));
+    assert_eq!(names_in(&folder.path().join("own")), ["theme.typ"], "nothing else was written");
+    let twice = ["templates", "--write", "own", "--overwrite"];
+    assert!(bayleaf(folder.path(), &twice).status.success());
+    assert_eq!(fs::read_to_string(folder.path().join("own/theme.typ")).ok(), Some(theme()));
+    // What is the same already stands in nobody's way.
+    assert!(bayleaf(folder.path(), &["templates", "--write", "own"]).status.success());
 }

@@ -40,7 +40,7 @@ fn every_page_says_in_its_symbol_what_is_typed_beside_it() {
         let pages = read(&printed.pdf);
         assert_eq!(pages.len(), printed.pages);
         for (index, found) in pages.iter().enumerate() {
-            assert_eq!(found, &[wanted.clone()], "{} page {}", document.id, index + 1);
+            assert_eq!(found, std::slice::from_ref(&wanted), "{} page {}", document.id, index + 1);
         }
         // Twice a page: in the band beside the symbol, and at the foot.
         let text = text_of(&printed.pdf);

@@ -108,7 +108,116 @@ test = [
         writeln!(spec, "    {{ sensor = \"long\", note = \"{note}\" }},").expect("a text takes any line");
     }
     spec.push_str("]\n");
+    spec.push_str(&every_form());
     let mut sources = Sources::default();
     sources.add("extreme.toml".to_owned(), spec);
     sources
+}
+
+/// A sheet with every form of a test at its longest, one at its shortest, and its report.
+fn every_form() -> String {
+    let long =
+        "with the rear doors shut, the auxiliary heater at rest and every other load of the vehicle off";
+    let head = |id: &str, quantity: &str, meter: &str, key: &str| {
+        format!(
+            r#"
+[test.{id}]
+title = "{LONG_TITLE}"
+component = "sensor.long"
+quantity = "{quantity}"
+place = "control unit"
+mated = {mated}
+ignition = "{key}"
+set_point = "{long}"
+blower = "{long}"
+meter = "{meter}"
+pins = {{ plus = "REAR-AUX-UNIT-02/41", minus = "REAR-AUX-UNIT-02/42" }}
+soak = {{ value = "12 h", source = "{LONG_SOURCE}" }}
+wait = "90 s"
+before = ["{long}", "{long}", "{long}"]
+differs = [{{ when = "{long}", expect = "{long}" }}]
+faults = [{{ reads = "{long}", means = "{LONG_PLACE}" }}]
+next = ["{LONG_PLACE}"]
+"#,
+            mated = key != "key off",
+        )
+    };
+    let volts = |id: &str| head(id, "voltage", "DC volts", "engine running");
+    let (mut rows, mut events) = (String::new(), String::new());
+    for number in 0..12 {
+        write!(rows, "{{ name = \"{long} {number}\", values = [\"{long}\", \"open\"] }}, ").expect("text");
+        write!(
+            events,
+            "{{ event = \"{long} {number}\", expect = \"{long}\", after = \"1.25 s to 999 s\" }}, "
+        )
+        .expect("text");
+    }
+    let tests = [
+        (head("curve", "resistance", "ohms", "key off"), r#"form = "curve""#.to_owned()),
+        (volts("window"), r#"form = "window", window = "1234.5 mV to 123456.7 mV""#.to_owned()),
+        (volts("limit"), r#"form = "limit", least = "-123.456 V""#.to_owned()),
+        (volts("ratio"), r#"form = "ratio", to = "reference", window = "0.125 % to 99.875 %""#.to_owned()),
+        (
+            volts("difference"),
+            format!(r#"form = "difference", of = ["{long}", "{long}"], window = "-0.125 V to 0.125 V""#),
+        ),
+        (
+            volts("sweep"),
+            r#"form = "sweep", start = "4.9 V to 5.1 V", end = "0.4 V to 0.6 V", time = "120 s", largest_step = "0.05 V""#
+                .to_owned(),
+        ),
+        (volts("table"), format!(r#"form = "truth table", columns = ["{long}", "B"], rows = [{rows}]"#)),
+        (volts("sequence"), format!(r#"form = "sequence", steps = [{events}]"#)),
+        (
+            head("waveform", "frequency", "oscilloscope", "engine running"),
+            r#"form = "waveform", frequency = "0.25 Hz to 0.5 Hz", duty = "0 % to 1 %", high = "13.125 V to 14.875 V", low = "-0.875 V to 0.125 V""#
+                .to_owned(),
+        ),
+    ];
+    let mut spec = String::new();
+    let mut listed = String::new();
+    for (test, expect) in &tests {
+        let id =
+            test.split_once("[test.").and_then(|(_, rest)| rest.split_once(']')).map_or("", |(id, _)| id);
+        writeln!(spec, "{test}expect = {{ {expect} }}").expect("text");
+        write!(listed, "{{ test = \"{id}\", note = \"{long}\" }}, ").expect("text");
+    }
+    write!(
+        spec,
+        r#"
+[test.short]
+title = "A"
+component = "system.gull"
+quantity = "observation"
+place = "vehicle"
+ignition = "key off"
+meter = "none"
+expect = {{ form = "sequence", steps = [{{ event = "B", expect = "C" }}, {{ event = "D", expect = "E", within = "1 s" }}] }}
+
+[sheet.EVERY-FORM]
+title = "{LONG_TITLE}"
+system = "gull"
+meter = "bench"
+surface = "laminated, permanent"
+
+[[sheet.EVERY-FORM.group]]
+title = "{LONG_TITLE}"
+test = [{listed} {{ test = "short" }}]
+
+[[sheet.EVERY-FORM.group]]
+title = "A"
+test = [{{ test = "short" }}]
+
+[report.EVERY-FORM-REPORT]
+title = "{LONG_TITLE}"
+sheet = "EVERY-FORM"
+evidence = ["curve", "window", "difference"]
+
+[report.FORTY-REPORT]
+title = "R"
+sheet = "FORTY"
+"#
+    )
+    .expect("text");
+    spec
 }

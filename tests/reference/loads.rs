@@ -291,7 +291,12 @@ fn a_period_is_drawn_as_simulated_in_time() {
         meets(&format!("{case:?} start"), least, start.expect("moments"), Absolute(1e-6 * greatest));
         meets(&format!("{case:?} peak"), greatest, peak, Absolute(1e-6 * greatest));
         // It ends where it began.
-        meets(&format!("{case:?} end"), least, amperes().last().expect("moments"), Absolute(1e-6 * greatest));
+        meets(
+            &format!("{case:?} end"),
+            least,
+            amperes().next_back().expect("moments"),
+            Absolute(1e-6 * greatest),
+        );
         let time = |moment: &Moment| moment.at.seconds();
         let area = |of: fn(&Moment) -> f64| -> f64 {
             let piece =

@@ -30,6 +30,9 @@ pub(super) struct Report {
     pub failure: Option<String>,
 }
 
+/// A file's name, and what it holds.
+type Named = (String, Vec<u8>);
+
 /// A process's typesetter and output folder.
 pub(super) struct Batch<'a> {
     context: Context<'a>,
@@ -106,7 +109,7 @@ impl<'a> Batch<'a> {
     }
 
     /// The document's files by name, and how many pages it has.
-    fn files(&self, document: &Document) -> Result<(usize, Vec<(String, Vec<u8>)>), Failure> {
+    fn files(&self, document: &Document) -> Result<(usize, Vec<Named>), Failure> {
         let job = super::job(document, self.context.date);
         let picture = match self.form {
             PaperFormat::Pdf => {

@@ -62,6 +62,11 @@ impl<'a> Kit<'a> {
         )
     }
 
+    /// The set that they are of.
+    pub(super) fn model(&self) -> &'a Model {
+        self.model
+    }
+
     fn choose(&mut self, uses: impl Fn(&Sheet) -> bool, shows: impl Fn(&Card) -> bool) {
         let chosen = |id: &String| Some(Message::new("judge-instruments-of").with("id", id));
         if let Some((id, sheet)) = self.model.sheets.iter().find(|(_, sheet)| uses(sheet)) {

@@ -7,7 +7,7 @@ mod kit;
 pub use kit::Kit;
 
 use crate::diag::nearest;
-use crate::model::{Fact, Model, Sensor};
+use crate::model::{Card, Fact, Model, Sensor};
 use crate::physics::decision::Rule;
 use crate::physics::fault::{Instruments, Other, Subject};
 use crate::quantity::{Resistance, Temperature, Toleranced, Voltage};
@@ -63,6 +63,22 @@ impl<'a> Bench<'a> {
             facts: model.shop.facts.iter().chain(kit.facts()).cloned().chain([battery_fact]).collect(),
             kit,
         })
+    }
+
+    /// The bench of a card's sensor: with the card's own meter where it names one.
+    #[must_use]
+    pub fn of_card(model: &'a Model, card: &'a Card) -> Option<Self> {
+        let mut bench = Self::new(model, card.of(About::Sensor)?, &[]).ok()?;
+        bench.kit.meter = card.meter.as_ref().or(bench.kit.meter);
+        Some(bench)
+    }
+
+    /// The id of the first card about a sensor, or its own where it has none.
+    #[must_use]
+    pub fn card_of(&self, sensor: &'a Sensor) -> &'a str {
+        let mut cards = self.kit.model().cards.values();
+        let card = cards.find(|card| card.of(About::Sensor) == Some(&sensor.id));
+        card.map_or(&sensor.id, |card| &card.id)
     }
 
     /// The sensor as physics sees it.

@@ -6,7 +6,7 @@ use super::question::answer_word;
 use super::{Numbers, ending_word, minutes};
 use crate::graph::map::{Map, Route};
 use crate::model::{Chart, Checklist};
-use crate::spec::EndingKind;
+use crate::spec::{Answer, EndingKind};
 use crate::words::{Message, Words};
 
 /// Boxes and lines, in widths of a box and in layers from the top.
@@ -42,7 +42,6 @@ struct Place {
 struct Line {
     answer: String,
     on_longest: bool,
-    /// Whether it ends in an arrow: lines to one box that join do so once.
     bends: Vec<Bend>,
 }
 
@@ -87,7 +86,10 @@ pub(super) fn draw(words: &Words, checklist: &Checklist, numbers: &Numbers) -> O
         })
     };
     let line = |route: &Route| Line {
-        answer: words.word(answer_word(checklist.steps[route.from].exits[route.way].answer)),
+        answer: words.word(match checklist.steps[route.from].exits[route.way].answer {
+            Answer::Undecided => "check-undecided-short",
+            answer => answer_word(answer),
+        }),
         on_longest: on_longest(route),
         bends: (route.bends.iter())
             .map(|bend| Bend { gap: bend.gap, from: bend.from, to: bend.to, track: bend.track })

@@ -95,7 +95,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         furniture.applicability = format!("{} · {}", furniture.applicability, words.say(&only));
     }
     let steps = (numbers.steps.iter())
-        .filter_map(|node| question::block(words, checklist, &numbers, *node, &mut marks))
+        .filter_map(|node| question::block(context, checklist, &numbers, *node, &mut marks))
         .collect();
     let longest = minutes(numbers.longest.weight);
     let intro =

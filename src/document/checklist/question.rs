@@ -3,11 +3,16 @@
 use serde::Serialize;
 
 use super::{Numbers, card_word};
-use crate::document::ends;
+use crate::document::expectation::{self, Tools};
 use crate::document::marks::Marks;
-use crate::model::{Checklist, Probes, Question};
+use crate::document::{Context, ends};
+use crate::model::{Checklist, Expect, Probes, Question, Test};
+use crate::quantity::{Rounding, figure};
 use crate::spec::{Answer, Cost, Side};
 use crate::words::{Message, Words};
+
+/// A longer expectation is not a window that the eye returns to, but a sentence to read.
+const WINDOW: usize = 48;
 
 /// A step.
 #[derive(Debug, Serialize)]
@@ -31,8 +36,10 @@ pub(super) struct Block {
 struct Line {
     label: String,
     text: String,
-    /// Whether it is what the eye returns to after the meter.
+    /// Whether it is found at a glance: the pins.
     strong: bool,
+    /// Whether it is what the eye returns to after the meter.
+    window: bool,
     marks: String,
 }
 
@@ -47,12 +54,13 @@ struct Way {
 
 /// A step by its node.
 pub(super) fn block(
-    words: &Words,
+    context: Context<'_>,
     checklist: &Checklist,
     numbers: &Numbers,
     node: usize,
     marks: &mut Marks,
 ) -> Option<Block> {
+    let words = context.words;
     let step = checklist.steps.get(node)?;
     let cost = Message::new("check-cost")
         .with_word("cost", cost_word(step.cost))
@@ -64,7 +72,7 @@ pub(super) fn block(
         cost: words.say(&cost),
         from: from(words, checklist, numbers, node),
         question: step.question.clone(),
-        lines: lines(words, step, marks),
+        lines: lines(context, checklist, step, marks),
         unit: step.unit.clone().unwrap_or_default(),
         exits: (step.exits.iter())
             .map(|exit| {
@@ -92,9 +100,15 @@ pub(super) fn from(words: &Words, checklist: &Checklist, numbers: &Numbers, node
     words.say(&Message::new("check-from").with("steps", steps.join(", ")))
 }
 
-fn lines(words: &Words, step: &Question, marks: &mut Marks) -> Vec<Line> {
-    let plain =
-        |label, text: String| Line { label: words.word(label), text, strong: false, marks: String::new() };
+fn lines(context: Context<'_>, checklist: &Checklist, step: &Question, marks: &mut Marks) -> Vec<Line> {
+    let words = context.words;
+    let plain = |label, text: String| Line {
+        label: words.word(label),
+        text,
+        strong: false,
+        window: false,
+        marks: String::new(),
+    };
     let mut lines = vec![plain("check-do", step.action.clone())];
     if let Some(at) = &step.at {
         lines.push(plain("check-where", at.clone()));
@@ -104,16 +118,50 @@ fn lines(words: &Words, step: &Question, marks: &mut Marks) -> Vec<Line> {
         let marks = marks.letters(words, facts);
         let label = if step.at.is_none() { "check-where" } else { "check-pins" };
         lines.push(Line { strong: true, ..plain(label, pins(probes, step)) });
-        lines.push(Line { label: String::new(), text: seen(words, probes, step.half), strong: false, marks });
+        lines.push(Line {
+            label: String::new(),
+            text: seen(words, probes, step.half),
+            strong: false,
+            window: false,
+            marks,
+        });
     }
     lines.push(plain("check-state", step.state.clone()));
-    let expect = step.expect.written.clone().unwrap_or_else(|| words.word("doc-not-given"));
-    let mark = marks.mark(words, &step.expect);
-    lines.push(Line { strong: true, marks: mark, ..plain("check-expect", expect) });
+    let test = step.test.as_ref().and_then(|test| context.model.tests.get(test));
+    let (expect, mark) = match test {
+        Some(test) => {
+            let marks = marks.letters(words, expectation::facts(context, test));
+            (tested(context, checklist, step, test), marks)
+        }
+        None => (
+            step.expect.written.clone().unwrap_or_else(|| words.word("doc-not-given")),
+            marks.mark(words, &step.expect),
+        ),
+    };
+    let window = step.unit.is_some() && expect.chars().count() <= WINDOW;
+    lines.push(Line { window, strong: true, marks: mark, ..plain("check-expect", expect) });
     if let Some(card) = &step.card {
         lines.push(plain("check-figures", card_word(words, card)));
     }
     lines
+}
+
+/// What a test expects, in the bay of today: the window with its unit, and what is said under it.
+fn tested(context: Context<'_>, checklist: &Checklist, step: &Question, test: &Test) -> String {
+    let tools = Tools {
+        shop: &context.model.shop,
+        thermometer: checklist.thermometer.as_ref(),
+        meter: checklist.meter.as_ref(),
+    };
+    let found = expectation::of(context, test, tools, step.card.as_deref());
+    let mut window = format!("{} {}", found.main, found.unit);
+    // A window that moves with temperature says at which it holds.
+    if let (Expect::Curve(_), Some(bay), false) = (&test.expect, context.bay, found.main.is_empty()) {
+        let at = format!("{} °C", figure(bay.celsius(), 1, Rounding::Nearest));
+        window = context.words.say(&Message::new("check-at").with("window", window).with("temperature", at));
+    }
+    let said = std::iter::once(window.trim()).chain(found.subs.iter().map(String::as_str));
+    said.filter(|text| !text.is_empty()).collect::<Vec<_>>().join(" · ")
 }
 
 /// `C2/7 + (GN 0.5 mm²)  C2/14 − (BN 0.5 mm²)`: the meter's leads have signs where they matter.
@@ -127,7 +175,11 @@ fn pins(probes: &Probes, step: &Question) -> String {
             _ => "\u{a0}−",
         };
         let wire = wire.as_ref().and_then(|wire| wire.written.as_deref());
-        wire.map_or_else(|| format!("{name}{sign}"), |wire| format!("{name}{sign} ({wire})"))
+        // A pin, its sign and its wire stay on one line.
+        wire.map_or_else(
+            || format!("{name}{sign}"),
+            |wire| format!("{name}{sign}\u{a0}({})", wire.replace(' ', "\u{a0}")),
+        )
     };
     probes.pins.iter().enumerate().map(pin).collect::<Vec<_>>().join("  ")
 }

@@ -174,13 +174,13 @@ pub(super) struct SweepShown {
 
 pub(super) fn of_sweep(context: Context<'_>, test: &Test, sweep: &TestSweep) -> SweepShown {
     match sweep {
-        TestSweep::Given { start, end, time, largest_step } => SweepShown {
+        TestSweep::Given(sweep) => SweepShown {
             names: [None, None],
-            start: within(start),
-            end: within(end),
-            time: time.as_ref().map(|time| most(time.value.seconds(), 1, "s")),
-            largest_step: largest_step.as_ref().and_then(|step| written(None, Some(step))),
-            rises: start.value.high.value() <= end.value.low.value(),
+            start: within(&sweep.start),
+            end: within(&sweep.end),
+            time: sweep.time.as_ref().map(|time| most(time.value.seconds(), 1, "s")),
+            largest_step: sweep.largest_step.as_ref().and_then(|step| written(None, Some(step))),
+            rises: sweep.start.value.high.value() <= sweep.end.value.low.value(),
         },
         TestSweep::Travel => travel(context, test),
     }

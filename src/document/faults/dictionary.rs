@@ -9,38 +9,38 @@ use crate::quantity::{Interval, Resistance, Rounding, decimals_for, figure};
 use crate::words::{Message, Words};
 
 /// The faults of one thing.
-pub(super) struct Dictionary {
+pub(in crate::document) struct Dictionary {
     /// What the blocks differ by, such as a position; none where there is one block.
     pub(super) condition: Option<Column>,
     /// Readings and beliefs, in their order on a screen.
-    pub(super) shown: Vec<Column>,
+    pub(in crate::document) shown: Vec<Column>,
     /// What each test is called where it tells faults apart, in the order of `windows`.
     pub(super) tests: Vec<&'static str>,
     /// The faults, condition by condition.
-    pub(super) blocks: Vec<Block>,
+    pub(in crate::document) blocks: Vec<Block>,
 }
 
 /// The faults under one condition: only these can be mistaken for each other.
-pub(super) struct Block {
+pub(in crate::document) struct Block {
     /// The condition, where there is more than one.
-    pub(super) condition: Option<f64>,
+    pub(in crate::document) condition: Option<f64>,
     /// What a good part reads in each test, widened by the reading's uncertainty.
-    pub(super) good: Vec<Option<Interval<f64>>>,
+    pub(in crate::document) good: Vec<Option<Interval<f64>>>,
     /// The faults.
-    pub(super) entries: Vec<Entry>,
+    pub(in crate::document) entries: Vec<Entry>,
 }
 
 /// One fault.
-pub(super) struct Entry {
+pub(in crate::document) struct Entry {
     /// Its key for programs, and its name.
-    pub(super) fault: (&'static str, String),
+    pub(in crate::document) fault: (&'static str, String),
     /// Its size with its unit.
-    pub(super) size: Option<String>,
+    pub(in crate::document) size: Option<String>,
     /// A cell for each column of `shown`.
-    pub(super) shown: Vec<Cell>,
+    pub(in crate::document) shown: Vec<Cell>,
     /// What it reads in each test, widened by the reading's uncertainty; `None`
     /// where that is not known.
-    pub(super) windows: Vec<Option<Interval<f64>>>,
+    pub(in crate::document) windows: Vec<Option<Interval<f64>>>,
 }
 
 impl Dictionary {

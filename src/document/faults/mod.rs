@@ -4,10 +4,10 @@
 //! One file per kind of thing; `dictionary` is what they have in common.
 
 mod coil;
-mod dictionary;
+pub(in crate::document) mod dictionary;
 mod light;
 mod potentiometer;
-mod sensor;
+pub(in crate::document) mod sensor;
 mod transducer;
 
 use crate::diag::nearest;

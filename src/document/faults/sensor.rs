@@ -18,18 +18,7 @@ pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Resul
     bench.covers(at)?;
     let others: Vec<Other<'_>> = bench.others.iter().map(|(_, other)| *other).collect();
     let place = ask.place.unwrap_or(Place::ControlUnit);
-    let readings = Readings {
-        words,
-        bench: &bench,
-        names: bench.others.iter().map(|(sensor, _)| *sensor).collect(),
-        subject: bench.subject(&others),
-        instruments: bench.instruments(),
-        at,
-        tests: match place {
-            Place::ControlUnit => [Test::VoltsAtUnit, Test::OhmsAtUnit],
-            Place::Sensor => [Test::VoltsAtSensor, Test::OhmsAtSensor],
-        },
-    };
+    let readings = Readings::new(words, &bench, &others, at, place);
     let dictionary = readings.dictionary(others.len());
     let method = ["faults-formula-reading", "faults-formula-believed", "faults-formula-separable"];
     let method = method.into_iter().chain(["faults-formula-sizes"]).map(|id| words.word(id));
@@ -52,6 +41,35 @@ struct Readings<'a> {
     at: Temperature,
     /// Volts, then ohms.
     tests: [Test; 2],
+}
+
+/// What every fault of the bench's sensor reads at the control unit, at one temperature.
+pub(in crate::document) fn at_unit(words: &Words, bench: &Bench<'_>, at: Temperature) -> Dictionary {
+    let others: Vec<Other<'_>> = bench.others.iter().map(|(_, other)| *other).collect();
+    Readings::new(words, bench, &others, at, Place::ControlUnit).dictionary(others.len())
+}
+
+impl<'a> Readings<'a> {
+    fn new(
+        words: &'a Words,
+        bench: &'a Bench<'a>,
+        others: &'a [Other<'a>],
+        at: Temperature,
+        place: Place,
+    ) -> Self {
+        Self {
+            words,
+            bench,
+            names: bench.others.iter().map(|(sensor, _)| *sensor).collect(),
+            subject: bench.subject(others),
+            instruments: bench.instruments(),
+            at,
+            tests: match place {
+                Place::ControlUnit => [Test::VoltsAtUnit, Test::OhmsAtUnit],
+                Place::Sensor => [Test::VoltsAtSensor, Test::OhmsAtSensor],
+            },
+        }
+    }
 }
 
 impl Readings<'_> {

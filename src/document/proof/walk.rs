@@ -129,11 +129,13 @@ impl<'a> Walk<'a, '_> {
     /// The computation that printed a number. Where several did, and from different values,
     /// the next one after the number before it: a block is composed in its order.
     fn find(&mut self, printed: &str) -> Option<&'a Traced> {
-        let unsigned = printed.strip_prefix('−');
-        let is_it = |traced: &Traced| traced.printed == printed || Some(traced.printed.as_str()) == unsigned;
         let after = self.last.map_or(0, |last| last + 1);
-        let behind = (after..self.record.len()).chain(0..after);
-        let found = behind.into_iter().find(|index| is_it(&self.record[*index]))?;
+        let find = |wanted: &str| {
+            let mut behind = (after..self.record.len()).chain(0..after);
+            behind.find(|index| self.record[*index].printed == wanted)
+        };
+        // A minus sign may also stand between two numbers.
+        let found = find(printed).or_else(|| find(printed.strip_prefix('−')?))?;
         self.last = Some(found);
         self.record.get(found)
     }

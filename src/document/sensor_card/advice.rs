@@ -2,9 +2,11 @@
 
 use serde::Serialize;
 
+use super::example;
 use super::figures;
 use super::reading::{self, Readings};
 use super::{name, signed};
+use crate::model::Card;
 use crate::physics::Band;
 use crate::quantity::Voltage;
 use crate::spec::Topology;
@@ -70,6 +72,32 @@ pub(super) fn readings(words: &Words, readings: &Readings<'_>) -> Vec<Reading> {
             line(low, "card-means-low-pull-down"),
         ],
     }
+}
+
+/// How the sensor is measured, in the order of doing, with the window at one temperature
+/// between two rows as an example.
+pub(super) fn measuring(words: &Words, readings: &Readings<'_>, card: &Card) -> Vec<String> {
+    let sensor = readings.sensor;
+    let at = example::at(card.range_of(sensor), card);
+    let window = match (readings.volt_band(at), readings.ohm_band(at)) {
+        (Some(band), _) => Some(format!("{} V", figures::range(&reading::volts(band)))),
+        (None, Some(band)) => Some(format!("{} Ω", figures::range(&reading::ohms(band)))),
+        (None, None) => None,
+    };
+    let pins = sensor.control_unit.as_ref().map(|end| super::probes(words, sensor, end));
+    let volts = pins.filter(|_| sensor.circuit.is_some());
+    let steps = [
+        Some(words.word("card-measure-temperature")),
+        Some(match volts {
+            Some(pins) => words.say(&Message::new("card-measure-volts").with("pins", pins)),
+            None => words.word("card-measure-ohms"),
+        }),
+        window.map(|window| {
+            let message = Message::new("card-measure-window").with("at", figures::celsius(at));
+            words.say(&message.with("window", window))
+        }),
+    ];
+    steps.into_iter().flatten().collect()
 }
 
 /// The lead's own next steps, or those that every such input has in common.

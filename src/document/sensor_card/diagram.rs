@@ -15,6 +15,12 @@ pub(super) struct Diagram {
     resistor: String,
     series: String,
     parallel: String,
+    /// A second resistor that the unit switches beside the first.
+    switched: String,
+    /// Another unit on the line: its resistor, and where that leads.
+    reader: Vec<String>,
+    /// How far the return lies above the unit's ground.
+    offset: String,
     meter: String,
     signal: String,
     /// The ground side of the meter: the return pin of a pull-up.
@@ -53,6 +59,13 @@ pub(super) fn compose(words: &Words, sensor: &Sensor, card: &Card) -> Option<Dia
         .with("resistor", &resistor)
         .with("signal", &signal)
         .with("other", &other);
+    let more = [
+        ("card-alt-switched", fact(&["fact-switched"])),
+        ("card-alt-reader", fact(&["fact-reader"])),
+        ("card-alt-offset", fact(&["fact-return-offset"])),
+    ];
+    let more =
+        more.into_iter().filter_map(|(id, value)| Some(words.say(&Message::new(id).with("value", value?))));
     let (ground, supply) = match sensor.topology? {
         Topology::PullUp => (other, String::new()),
         Topology::PullDown => (pin(&sensor.control_unit, |end| &end.ground).unwrap_or_default(), other),
@@ -61,9 +74,14 @@ pub(super) fn compose(words: &Words, sensor: &Sensor, card: &Card) -> Option<Dia
     Some(Diagram {
         kind,
         coefficient: if sensor.curve.falls() { "−t°" } else { "+t°" },
-        alt: words.say(&alt),
+        alt: std::iter::once(words.say(&alt)).chain(more).collect::<Vec<_>>().join(" "),
         series: fact(&["fact-series"]).unwrap_or_default(),
         parallel: fact(&["fact-parallel"]).unwrap_or_default(),
+        switched: fact(&["fact-switched"]).unwrap_or_default(),
+        reader: fact(&["fact-reader"])
+            .map(|resistor| vec![resistor, fact(&["fact-reader-reference"]).unwrap_or_default()])
+            .unwrap_or_default(),
+        offset: fact(&["fact-return-offset"]).unwrap_or_default(),
         meter: input.map(|input| input.nominal.to_string()).unwrap_or_default(),
         sensor_signal: pin(&sensor.component, |end| &end.signal).unwrap_or_default(),
         sensor_return: pin(&sensor.component, |end| &end.other).unwrap_or_default(),

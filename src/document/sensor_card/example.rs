@@ -5,9 +5,9 @@ use serde::Serialize;
 use super::figures::{self, nominal_ohms, nominal_volts};
 use super::reading::{self, Readings};
 use crate::model::Card;
-use crate::physics::circuit::Topology;
+use crate::physics::circuit::{Circuit, Topology};
 use crate::physics::curve::Curve;
-use crate::quantity::{Resistance, Rounding, Temperature, figure};
+use crate::quantity::{Interval, Resistance, Rounding, Temperature, Voltage, figure};
 use crate::words::{Message, Words};
 
 /// A warm bay; between two rows of any five-point table.
@@ -27,9 +27,7 @@ pub(super) struct Example {
 /// Composes the example.
 pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Example {
     let range = card.range_of(readings.sensor);
-    let middle = Temperature::from_celsius(0.5 * (range.low.celsius() + range.high.celsius()));
-    let usual = if range.contains(&USUAL) { USUAL } else { middle };
-    let at = card.example.unwrap_or(usual);
+    let at = at(range, card);
     let temperature = figures::celsius(at);
     let title = Message::new("card-example").with("temperature", &temperature);
     let lines = [
@@ -39,6 +37,13 @@ pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Ex
         fault(words, readings, at),
     ];
     Example { title: words.say(&title), lines: lines.into_iter().flatten().collect() }
+}
+
+/// The temperature of the example: the lead's, or a warm bay's.
+pub(super) fn at(range: Interval<Temperature>, card: &Card) -> Temperature {
+    let middle = Temperature::from_celsius(0.5 * (range.low.celsius() + range.high.celsius()));
+    let usual = if range.contains(&USUAL) { USUAL } else { middle };
+    card.example.unwrap_or(usual)
 }
 
 /// How the curve gives the resistance.
@@ -84,22 +89,32 @@ fn resistance(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option
 fn voltage(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<String> {
     let circuit = readings.circuit()?;
     let sensor = readings.ohms(at)?;
-    let leg = circuit.leg(sensor);
-    let id = match circuit.topology {
-        Topology::PullUp => "card-example-pull-up",
-        Topology::PullDown => "card-example-pull-down",
-    };
-    let message = Message::new(id)
-        .with("reference", circuit.reference.nominal)
-        .with("ohms", nominal_ohms(leg.ohms()))
-        .with("resistor", nominal_ohms(circuit.resistor.nominal.ohms()))
-        .with("volts", nominal_volts(circuit.voltage(sensor, None).volts()));
+    let volts = nominal_volts(circuit.voltage(sensor, None).volts());
     let mut parts = Vec::new();
-    if circuit.series.is_some() || circuit.parallel.is_some() {
-        let network = Message::new("card-example-network").with("ohms", nominal_ohms(leg.ohms()));
-        parts.push(words.say(&network));
+    if circuit.reader.is_some() || circuit.offset.is_some() {
+        // More than one voltage drives the pin: no longer a divider.
+        let (currents, conductances) = at_pin(circuit, sensor);
+        let message = Message::new("card-example-node")
+            .with("currents", currents)
+            .with("conductances", conductances)
+            .with("volts", volts);
+        parts.push(words.say(&message));
+    } else {
+        let leg = nominal_ohms(circuit.leg(sensor).ohms());
+        if circuit.series.is_some() || circuit.parallel.is_some() {
+            parts.push(words.say(&Message::new("card-example-network").with("ohms", &leg)));
+        }
+        let id = match circuit.topology {
+            Topology::PullUp => "card-example-pull-up",
+            Topology::PullDown => "card-example-pull-down",
+        };
+        let message = Message::new(id)
+            .with("reference", circuit.reference.nominal)
+            .with("ohms", leg)
+            .with("resistor", nominal_ohms(circuit.resistor.nominal.ohms()))
+            .with("volts", volts);
+        parts.push(words.say(&message));
     }
-    parts.push(words.say(&message));
     if let Some(meter) = &readings.meter {
         let loaded = Message::new("card-example-meter")
             .with("input", meter.input.nominal)
@@ -107,6 +122,37 @@ fn voltage(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<St
         parts.push(words.say(&loaded));
     }
     Some(parts.join(" "))
+}
+
+/// All that leads to the unit's pin, as current and conductance: V/R + V/R …, 1/R + 1/R ….
+///
+/// # Source
+/// Kirchhoff's current law, for the pin: V Σ 1/R = Σ Vᵢ/R.
+fn at_pin(circuit: &Circuit, sensor: Resistance) -> (String, String) {
+    let none = Voltage::from_volts(0.0);
+    let offset = circuit.offset.map_or(none, |offset| offset.nominal);
+    let reference = circuit.reference.nominal;
+    let (resistor_to, parallel_to, sensor_to) = match circuit.topology {
+        Topology::PullUp => (reference, none, offset),
+        Topology::PullDown => (none, reference, reference),
+    };
+    let line = circuit.series.map_or(0.0, |series| series.nominal.ohms()) + sensor.ohms();
+    let reader_to = circuit.reader.and_then(|reader| reader.reference).map_or(none, |volts| volts.nominal);
+    let parts = [
+        Some((circuit.resistor.nominal, resistor_to)),
+        circuit.parallel.map(|parallel| (parallel.nominal, parallel_to)),
+        circuit.reader.map(|reader| (reader.resistor.nominal, reader_to)),
+        Some((Resistance::from_ohms(line), sensor_to)),
+    ];
+    let (mut currents, mut conductances) = (Vec::new(), Vec::new());
+    for (ohms, to) in parts.into_iter().flatten() {
+        let ohms = nominal_ohms(ohms.ohms());
+        if to.volts().abs() > 0.0 {
+            currents.push(format!("{} V/{ohms} Ω", nominal_volts(to.volts())));
+        }
+        conductances.push(format!("1/{ohms} Ω"));
+    }
+    (currents.join(" + "), conductances.join(" + "))
 }
 
 /// The window around it.

@@ -3,18 +3,22 @@
 pub(super) mod advice;
 mod diagram;
 mod example;
+mod faults;
 mod plot;
 pub(super) mod reading;
+mod signature;
 mod strip;
 
 use serde::Serialize;
 
+use super::bench::Bench;
 use super::card::KeyFigure;
 use super::caution::{self, Cautions, Room};
 use super::ends::{self, End};
 use super::figures;
 use super::furniture::{Furniture, Kind, shop_paper};
 use super::given::{Given, given};
+use super::grid::Grid;
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, Paperwork, finish};
 use crate::model::{Card, PinEnd, PinUse, Points, Sensor};
@@ -41,7 +45,10 @@ struct SensorCard {
     plots: Vec<plot::Plot>,
     example: example::Example,
     readings: Vec<advice::Reading>,
+    measuring: Vec<String>,
     next: Vec<String>,
+    faults: Option<Grid>,
+    signature: Option<signature::Signature>,
     given: Vec<Given>,
     points: Option<PointTable>,
     cautions: Cautions,
@@ -68,6 +75,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let sensor = model.sensors.get(card.of(About::Sensor)?)?;
     let system = model.systems.get(&sensor.system)?;
     let readings = Readings::new(sensor, card.meter.as_ref());
+    let bench = Bench::of_card(model, card)?;
     let mut marks = Marks::default();
     let on_a_wall = listed.paperwork == Paperwork::WallCard;
     let (word, paper, template) = if on_a_wall {
@@ -94,12 +102,17 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         plots: plot::compose(words, &readings, card),
         example: example::compose(words, &readings, card),
         readings: advice::readings(words, &readings),
+        measuring: advice::measuring(words, &readings, card),
         next: advice::next(words, &readings),
+        // A wall card is for what is read from afar: its sensor card has the faults.
+        faults: faults::compose(words, &bench, card).filter(|_| !on_a_wall),
+        signature: signature::compose(words, &bench, card).filter(|_| !on_a_wall),
         points: sensor.points.as_ref().map(|points| point_table(words, points)),
         cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
-    // Front and back, unless the strip runs on or the source's own table is long.
-    let pages = if strip::fits_a_side(card, sensor) { 2 } else { 0 };
+    // Front and back, or two leaves; unless the strip runs on or the source's own table is long.
+    let sides = if data.faults.is_some() { 4 } else { 2 };
+    let pages = if strip::fits_a_side(card, sensor) { sides } else { 0 };
     Some(finish(listed, (template, pages), data, marks))
 }
 

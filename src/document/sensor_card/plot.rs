@@ -128,7 +128,38 @@ fn ticks(low: f64, high: f64, step: f64) -> Vec<Tick> {
         .collect()
 }
 
+/// An axis with its ticks, in parts of its length.
+#[derive(Debug, Serialize)]
+pub(in crate::document) struct Axis {
+    /// The value at its beginning.
+    #[serde(skip)]
+    pub low: f64,
+    /// The value at its end.
+    #[serde(skip)]
+    pub high: f64,
+    ticks: Vec<Tick>,
+}
+
+impl Axis {
+    /// An axis that begins and ends at a tick, around both values.
+    pub(in crate::document) fn rounded(low: f64, high: f64) -> Self {
+        let step = round_step(high - low);
+        let (low, high) = ((low / step).floor() * step, (high / step).ceil() * step);
+        Self { low, high, ticks: ticks(low, high, step) }
+    }
+
+    /// Where a value lies on it.
+    pub(in crate::document) fn share(&self, value: f64) -> f64 {
+        (value - self.low) / (self.high - self.low)
+    }
+}
+
+/// An axis from one value to another, which need not be ticks.
+pub(in crate::document) fn axis(low: f64, high: f64) -> Axis {
+    Axis { low, high, ticks: ticks(low, high, round_step(high - low)) }
+}
+
 /// Four decimals are a hundredth of a millimetre on paper; fewer bytes, same line.
-fn tidy(share: f64) -> f64 {
+pub(in crate::document) fn tidy(share: f64) -> f64 {
     (share * 1e4).round() / 1e4
 }

@@ -171,6 +171,9 @@ fn notes(words: &Words, readings: &Readings<'_>, card: &Card) -> [String; 2] {
             None => words.word("card-note-no-meter"),
         });
     }
+    if sensor.circuit.as_ref().is_some_and(|circuit| circuit.switched.is_some()) {
+        places.push(words.word("card-note-switched"));
+    }
     places.push(words.word("card-note-ohms"));
     [places.join(" "), parts.join(" ")]
 }

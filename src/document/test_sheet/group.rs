@@ -20,6 +20,36 @@ pub(super) struct TestGroup {
     rows: Vec<TestRow>,
 }
 
+/// One row as a report quotes it.
+#[derive(Debug, Serialize)]
+pub(in crate::document) struct Quoted {
+    pub number: String,
+    pub title: String,
+    /// The window, or what stands in its place.
+    pub window: String,
+    /// The unit of the reading.
+    pub unit: String,
+    /// The test's id; empty for a sensor.
+    #[serde(skip)]
+    pub test: String,
+}
+
+/// The rows of a sheet for one vehicle as a report quotes them.
+pub(in crate::document) fn quoted(
+    context: Context<'_>,
+    sheet: &Sheet,
+    vehicle: &Vehicle,
+    marks: &mut Marks,
+) -> Vec<Quoted> {
+    let (groups, _) = all(context, sheet, vehicle, marks);
+    let ids = sheet.groups.iter().flat_map(|group| &group.rows).map(|row| match &row.of {
+        RowOf::Test(id) => id.clone(),
+        RowOf::Sensor { .. } => String::new(),
+    });
+    let rows = groups.into_iter().flat_map(|group| group.rows);
+    rows.zip(ids).map(|(row, test)| row.quoted(test)).collect()
+}
+
 /// What wrong readings of one test mean, and what to do next.
 #[derive(Debug, Serialize)]
 pub(super) struct Meaning {

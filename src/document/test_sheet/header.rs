@@ -10,7 +10,7 @@ use crate::words::{Message, Words};
 
 /// A known fact of the vehicle.
 #[derive(Debug, Serialize)]
-pub(super) struct Labelled {
+pub(in crate::document) struct Labelled {
     label: String,
     value: String,
 }
@@ -24,7 +24,12 @@ pub(super) struct Instrument {
 }
 
 /// What is known of the vehicle; what is not is NOT GIVEN.
-pub(super) fn identity(words: &Words, vehicle: &Vehicle, system: &str, marks: &mut Marks) -> Vec<Labelled> {
+pub(in crate::document) fn identity(
+    words: &Words,
+    vehicle: &Vehicle,
+    system: &str,
+    marks: &mut Marks,
+) -> Vec<Labelled> {
     let mut known = |part: &str, label, value: &Option<String>| {
         let fact = Fact {
             key: format!("vehicle.{}.{part}", vehicle.id),

@@ -1,28 +1,27 @@
 //! The test sheet: what to measure on one vehicle, where, and what to expect.
 
-mod group;
-mod header;
+pub(super) mod group;
+pub(super) mod header;
 mod place;
 mod row;
 mod state;
 
 use serde::Serialize;
 
-use super::caution::{self, Cautions, Room};
+use super::caution::{self, Cautions, Room, Touch};
 use super::furniture::{Furniture, Kind, shop_paper};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, Paperwork, finish};
-use crate::model::{Sheet, Shop};
+use crate::model::{RowOf, Sheet, Shop};
 use crate::quantity::{Rounding, Temperature, figure};
-use crate::spec::Paper;
-use crate::spec::{Measure, Spot};
+use crate::spec::{Reads, Surface, Thing};
 use crate::words::{Message, Words};
 use group::TestGroup;
 
 const TEMPLATE: &str = "test-sheet.typ";
 
 /// Conditions to write down before measuring, with the unit printed in the box.
-const BOXES: [(&str, &str); 11] = [
+pub(super) const BOXES: [(&str, &str); 12] = [
     ("sheet-box-technician", ""),
     ("sheet-box-date", ""),
     ("sheet-box-odometer", "km"),
@@ -33,7 +32,8 @@ const BOXES: [(&str, &str); 11] = [
     ("sheet-box-battery-running", "V"),
     ("sheet-box-reference", "V"),
     ("sheet-box-leads", "Ω"),
-    ("sheet-box-complaint", ""),
+    ("sheet-box-key", ""),
+    ("sheet-box-mode", ""),
 ];
 
 const SIGN_OFF: [&str; 4] =
@@ -45,6 +45,8 @@ struct TestSheet {
     furniture: Furniture,
     vehicle: Vec<header::Labelled>,
     boxes: Vec<WriteOn>,
+    /// The label of the box for the complaint.
+    complaint: String,
     instruments: Vec<header::Instrument>,
     at: String,
     at_note: String,
@@ -55,6 +57,8 @@ struct TestSheet {
     else_lines: Vec<String>,
     sign_off: Vec<Label>,
     cautions: Cautions,
+    /// How to correct an entry, and what to write with.
+    corrections: String,
     remarks: bool,
 }
 
@@ -95,6 +99,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let data = TestSheet {
         furniture,
         vehicle: header::identity(words, vehicle, &system.title, &mut marks),
+        complaint: words.word("sheet-box-complaint"),
         boxes: BOXES.map(|(id, unit)| WriteOn { label: words.word(id), unit }).into(),
         instruments: header::instruments(words, model, sheet, &mut marks),
         at: bay.map(both_scales).unwrap_or_default(),
@@ -104,10 +109,39 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         meanings,
         else_lines: else_lines(&model.shop, sheet).into_iter().map(|id| words.word(id)).collect(),
         sign_off: SIGN_OFF.map(|id| Label { label: words.word(id) }).into(),
-        cautions: caution::of(words, caution::AROUND, Room::Sheet),
+        cautions: caution::of(words, &touches(context, sheet), Room::Sheet),
+        corrections: format!("{} {}", words.word(ink(sheet)), words.word("sheet-corrections")),
         remarks: true,
     };
     Some(finish(listed, (TEMPLATE, 0), data, marks))
+}
+
+fn ink(sheet: &Sheet) -> &'static str {
+    match sheet.surface {
+        Surface::Paper => "sheet-surface-paper",
+        Surface::WetErase => "sheet-surface-wet-erase",
+        Surface::Permanent => "sheet-surface-permanent",
+    }
+}
+
+/// What the tests of a sheet bring a person near to.
+fn touches(context: Context<'_>, sheet: &Sheet) -> Vec<Touch> {
+    let ids = sheet.groups.iter().flat_map(|group| &group.rows).filter_map(|row| match &row.of {
+        RowOf::Test(id) => context.model.tests.get(id),
+        RowOf::Sensor { .. } => None,
+    });
+    let mut touches = caution::AROUND.to_vec();
+    for test in ids {
+        let posts = test.probes.iter().flatten().any(|probe| probe.name.starts_with("battery"));
+        if posts && !touches.contains(&Touch::Battery) {
+            touches.push(Touch::Battery);
+        }
+        let pressure = test.reads == Reads::Pressure || test.thing == Thing::Refrigerant;
+        if pressure && !touches.contains(&Touch::Refrigerant) {
+            touches.push(Touch::Refrigerant);
+        }
+    }
+    touches
 }
 
 /// What wrong readings mean in general; most of it is about sensors.

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::group::Quoted;
 use super::{place, state};
 use crate::document::Context;
 use crate::document::expectation::unit_of;
@@ -116,4 +117,17 @@ pub(super) fn of_test(
         applies: true,
         ..TestRow::default()
     })
+}
+
+impl TestRow {
+    /// The row as a report quotes it.
+    pub(super) fn quoted(self, test: String) -> Quoted {
+        let figure = if self.expect_unit.is_empty() {
+            self.expect
+        } else {
+            format!("{} {}", self.expect, self.expect_unit)
+        };
+        let window = if figure.is_empty() { self.expect_sub } else { figure };
+        Quoted { number: self.number, title: self.title, window, unit: self.unit.unwrap_or_default(), test }
+    }
 }

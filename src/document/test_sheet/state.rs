@@ -3,7 +3,7 @@
 use crate::document::{Context, ends, figures};
 use crate::model::{Actuator, Expect, Group, Model, PartEnd, RolePin, RowOf, Test, Vehicle};
 use crate::quantity::Duration;
-use crate::spec::{Ignition, Origin, Reads, Role, Where};
+use crate::spec::{Function, Ignition, Origin, Reads, Role, Where};
 use crate::words::{Message, Words};
 
 /// The state that all tests of a group share; empty where one of its rows has its group's own.
@@ -34,7 +34,10 @@ fn of_test(words: &Words, test: &Test) -> Vec<String> {
     let meter =
         (!test.meter.word().is_empty() && test.reads != Reads::Observation).then(|| match &test.instrument {
             Some(own) => format!("{}, {}", own.title, test.meter.word()),
-            None => words.say(&Message::new("sheet-meter-on").with("what", test.meter.word())),
+            None if is_meter(test.meter) => {
+                words.say(&Message::new("sheet-meter-on").with("what", test.meter.word()))
+            }
+            None => test.meter.word().to_owned(),
         });
     let parts = [
         ignition,
@@ -45,6 +48,14 @@ fn of_test(words: &Words, test: &Test) -> Vec<String> {
         meter,
     ];
     parts.into_iter().flatten().collect()
+}
+
+/// Whether it is a setting of a multimeter, and no instrument of its own.
+fn is_meter(function: Function) -> bool {
+    !matches!(
+        function,
+        Function::Scope | Function::Thermometer | Function::Gauge | Function::Watch | Function::None
+    )
 }
 
 fn mated_word(mated: bool, place: Where) -> &'static str {

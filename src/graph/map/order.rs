@@ -5,9 +5,11 @@
 //! beginnings, of which the first is the reading order and the others are drawn from a
 //! generator with a fixed seed. The best is kept; of equal ones the first.
 
-use super::Plan;
+use super::{Plan, count};
 
 const BEGINNINGS: u64 = 48;
+/// So many are tried even where nothing crosses any more, for ways that lean less.
+const ENOUGH: u64 = 3;
 const SWEEPS: usize = 10;
 
 /// Puts the layers of a plan into the best order found.
@@ -24,6 +26,10 @@ pub(super) fn arrange(plan: &mut Plan) {
             if best.as_ref().is_none_or(|(found, _)| cost < *found) {
                 best = Some((cost, layers.clone()));
             }
+        }
+        let is_plain = best.as_ref().is_some_and(|((crossings, _), _)| *crossings == 0);
+        if is_plain && beginning >= ENOUGH {
+            break;
         }
     }
     if let Some((_, layers)) = best {
@@ -142,9 +148,4 @@ fn shuffle(layers: &mut [Vec<usize>], beginning: u64) {
             layer.swap(last, draw(last + 1));
         }
     }
-}
-
-/// A count of cells as a number; a layer never holds more than can be told apart.
-fn count(cells: usize) -> f64 {
-    u32::try_from(cells).map_or(f64::INFINITY, f64::from)
 }

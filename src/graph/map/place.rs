@@ -4,6 +4,9 @@ use super::{Plan, SPACE};
 
 const SWEEPS: usize = 400;
 
+/// Moves smaller than this change nothing that can be seen.
+const SETTLED: f64 = 1e-5;
+
 /// How much a straight line is wanted between two passing places, or one and a node;
 /// between two nodes it counts once.
 const PASSING: f64 = 3.0;
@@ -16,11 +19,15 @@ pub(super) fn place(plan: &Plan) -> (Vec<f64>, f64) {
         settle(plan, layer, &mut x, width, |_| (0.0, 0.0));
     }
     for sweep in 0..SWEEPS {
+        let before = x.clone();
         let depth = plan.layers.len();
         for step in 0..depth {
             let index = if sweep % 2 == 0 { step } else { depth - 1 - step };
             let pulls = pulls(plan, &x);
             settle(plan, &plan.layers[index], &mut x, width, |cell| pulls[cell]);
+        }
+        if before.iter().zip(&x).all(|(before, after)| (before - after).abs() < SETTLED) {
+            break;
         }
     }
     (x, width)

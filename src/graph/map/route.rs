@@ -1,6 +1,6 @@
 //! The lines of every way: where it leaves a node, and at which height it goes across.
 
-use super::{Bend, Map, Place, Plan, Route};
+use super::{Bend, Map, Place, Plan, Route, count};
 use crate::graph::Graph;
 
 /// Two lines nearer than this are one.
@@ -20,11 +20,7 @@ pub(super) fn route(graph: &Graph, plan: &Plan, x: &[f64], width: f64) -> Map {
     let leaves = leaves(plan, x);
     let mut gaps: Vec<Vec<Line>> = vec![Vec::new(); plan.layers.len()];
     for (index, link) in plan.links.iter().enumerate() {
-        let mut line =
-            Line { from: leaves[index], to: x[link.to], aim: link.to, route: link.route, track: 0 };
-        if (line.from - line.to).abs() < NEAR {
-            line.from = line.to;
-        }
+        let line = Line { from: leaves[index], to: x[link.to], aim: link.to, route: link.route, track: 0 };
         gaps[plan.cells[link.from].layer].push(line);
     }
     let tracks = gaps.iter_mut().map(|lines| stack(lines)).collect::<Vec<_>>();
@@ -69,8 +65,11 @@ fn slots(x: f64, width: f64, aims: &[f64]) -> Vec<f64> {
             let best = pairs.into_iter().min_by(|a, b| way(a).total_cmp(&way(b)));
             best.map_or(Vec::new(), |(left, right)| vec![at(left), at(right)])
         }
-        [_, _, _] => vec![at(-OUTER), x, at(OUTER)],
-        _ => vec![x; aims.len()],
+        [] | [_] => vec![x; aims.len()],
+        more => {
+            let step = 2.0 * OUTER / count(more.len() - 1);
+            (0..more.len()).map(|place| at(step * count(place) - OUTER)).collect()
+        }
     }
 }
 
@@ -114,11 +113,10 @@ impl Line {
 /// Gives lines that would lie on one another heights of their own; returns how many.
 fn stack(lines: &mut [Line]) -> usize {
     let bent: Vec<usize> = (0..lines.len()).filter(|index| !lines[*index].is_straight()).collect();
-    // `under[a]`: the lines that are better above line a.
     let better_above = |a: usize, b: usize| {
         let (line, other) = (lines[a], lines[b]);
         let (as_is, turned) = (line.cost_above(&other), other.cost_above(&line));
-        line.shares_room(&other) && (as_is < turned || (as_is == turned && a < b))
+        line.shares_room(&other) && as_is < turned
     };
     let mut left = bent.clone();
     let mut order = Vec::new();

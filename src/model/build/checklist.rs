@@ -1,6 +1,6 @@
 //! Builds checklists and symptoms.
 
-use super::text;
+use super::{multimeter, text, thermometer};
 use crate::model::checklist::{Checklist, Ending, Exit, Probes, Question, Symptom, node_of, ways};
 use crate::model::fact::Fact;
 use crate::model::pins::PinEnd;
@@ -15,6 +15,8 @@ pub(super) fn checklist(set: &Set, id: &str, written: &spec::Checklist) -> Optio
         system: text(&written.system)?,
         vehicles: written.vehicles.as_ref().map(|vehicles| values(vehicles)),
         symptom: text(&written.symptom)?,
+        thermometer: thermometer(set, &written.thermometer),
+        meter: multimeter(set, &written.meter),
         work: written.work.as_ref()?.value,
         ways: ways(written),
         steps: written.steps.iter().map(step).collect::<Option<_>>()?,
@@ -40,6 +42,7 @@ fn step(set: &Set, checklist: &spec::Checklist, key: &str, step: &spec::Question
         probes: probes(set, &key("pins"), &step.pins)?,
         half: step.half.as_ref().map(|half| half.value),
         state: text(&step.state)?,
+        test: text(&step.test),
         expect: Fact::new(key("expect"), "fact-expect", step.expect.as_ref()),
         unit: text(&step.unit),
         time: step.time.as_ref()?.value,

@@ -1,6 +1,6 @@
 //! Builds connectors, and puts their pins in order.
 
-use super::super::connector::{Connector, ConnectorPin};
+use super::super::connector::{Connector, ConnectorPin, pin_order};
 use super::super::fact::Fact;
 use super::text;
 use crate::spec;
@@ -10,7 +10,7 @@ const STATES: [&str; 4] = ["off", "on", "unmated", "running"];
 
 pub(super) fn connector(id: &str, written: &spec::Connector) -> Option<Connector> {
     let mut pins: Vec<ConnectorPin> = written.pins.iter().map(|(mark, pin)| pin_of(id, mark, pin)).collect();
-    pins.sort_by(|one, other| order(&one.mark).cmp(&order(&other.mark)));
+    pins.sort_by_cached_key(|pin| pin_order(&pin.mark));
     let row = |row: &spec::FaceRow| row.places.iter().map(|place| place.value.clone()).collect();
     let latch = written.latch.is_some() || written.latch_side.is_some();
     let looks = [
@@ -47,25 +47,5 @@ fn pin_of(id: &str, mark: &str, pin: &spec::Pin) -> ConnectorPin {
         function: text(&pin.function),
         wire: Fact::new(format!("{key}.wire"), "fact-wire", pin.wire.as_ref()),
         expect,
-    }
-}
-
-/// Orders `2` before `10`, and `A2` before `A10` and after both: letters, then the number behind them.
-fn order(mark: &str) -> (String, u64, String) {
-    let at = mark.find(|c: char| c.is_ascii_digit()).unwrap_or(mark.len());
-    let (letters, rest) = mark.split_at(at);
-    let end = rest.find(|c: char| !c.is_ascii_digit()).unwrap_or(rest.len());
-    (letters.to_owned(), rest[..end].parse().unwrap_or(u64::MAX), rest[end..].to_owned())
-}
-
-#[cfg(test)]
-mod tests {
-    use super::order;
-
-    #[test]
-    fn pins_stand_in_the_order_of_a_person() {
-        let mut marks = ["10", "A10", "2", "B1", "A2", "1"];
-        marks.sort_by_key(|mark| order(mark));
-        assert_eq!(marks, ["1", "2", "10", "A2", "A10", "B1"]);
     }
 }

@@ -120,6 +120,7 @@ pub(super) fn panel(id: &str, panel: &spec::Panel) -> Option<Panel> {
     Some(Panel {
         id: id.to_owned(),
         title: text(&panel.title)?,
+        system: text(&panel.system)?,
         celsius: panel.celsius.as_ref().map(|scale| scale.value),
         fahrenheit: panel.fahrenheit.as_ref().map(|scale| scale.value),
         marks: [mark(&panel.low_mark), mark(&panel.high_mark)],

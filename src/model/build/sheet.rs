@@ -1,8 +1,8 @@
 //! Builds test sheets.
 
-use super::super::paper::{Group, Row, RowOf, Sheet};
+use super::super::paper::{Group, Report, Row, RowOf, Sheet};
 use super::{multimeter, text, thermometer};
-use crate::spec::{self, About, Set};
+use crate::spec::{self, About, Set, Surface};
 
 pub(super) fn build(set: &Set, id: &str, sheet: &spec::Sheet) -> Option<Sheet> {
     let system = text(&sheet.system)?;
@@ -21,6 +21,7 @@ pub(super) fn build(set: &Set, id: &str, sheet: &spec::Sheet) -> Option<Sheet> {
         vehicles,
         thermometer: thermometer(set, &sheet.thermometer),
         meter: multimeter(set, &sheet.meter),
+        surface: sheet.surface.as_ref().map_or(Surface::Paper, |surface| surface.value),
         groups: sheet.groups.iter().map(|written| group(set, written)).collect::<Option<_>>()?,
         system,
     })
@@ -56,4 +57,13 @@ fn card_of(set: &Set, row: &spec::SheetRow) -> Option<String> {
     };
     let about = |card: &spec::Card| card.of(About::Sensor).is_some_and(|at| at.value == *sensor);
     set.cards.iter().find(|(_, card)| about(&card.item)).map(|(id, _)| id.clone())
+}
+
+pub(super) fn report(id: &str, report: &spec::Report) -> Option<Report> {
+    Some(Report {
+        id: id.to_owned(),
+        title: text(&report.title)?,
+        sheet: text(&report.sheet)?,
+        evidence: report.evidence.iter().map(|test| test.value.clone()).collect(),
+    })
 }

@@ -59,7 +59,8 @@ pub fn period(
             return;
         }
         for piece in 0..=pieces.max(1) {
-            let passed = time * f64::from(piece) / f64::from(pieces.max(1));
+            // The part first: at the last piece it is 1 to the last bit.
+            let passed = time * (f64::from(piece) / f64::from(pieces.max(1)));
             moments.push(Moment {
                 at: Duration::from_seconds(from + passed),
                 across: Voltage::from_volts(volts),

@@ -5,6 +5,7 @@ pub(super) mod costly_first;
 pub(super) mod dangling;
 pub(super) mod ending_named;
 pub(super) mod exits;
+pub(super) mod expects;
 pub(super) mod fitted;
 pub(super) mod loops;
 pub(super) mod map_fits;

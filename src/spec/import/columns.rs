@@ -53,8 +53,7 @@ pub(super) fn columns(
     let words: Vec<Vec<String>> = all.iter().map(|column| words_of(&column.head)).collect();
     let has = |index: usize, known: &[&str]| words[index].iter().any(|word| known.contains(&word.as_str()));
     let measures = |column: &Column, dimension| column.unit.is_some_and(|unit| unit.measures(dimension));
-    for index in 0..count {
-        let column = &mut all[index];
+    for (index, column) in all.iter_mut().enumerate() {
         if column.used == Use::Empty || column.unit.is_some() {
             continue;
         }

@@ -1,7 +1,7 @@
 //! What a test expects, from its own table or its component's.
 
 use super::super::super::fact::Fact;
-use super::super::super::test::{Bounds, Expect, SequenceStep, Sweep, TruthRow, Wave};
+use super::super::super::test::{Bounds, Expect, SequenceStep, Sweep, SweepGiven, TruthRow, Wave};
 use crate::quantity::{Dimension, Interval, Measured, Scalar, measured, window};
 use crate::spec::{self, Component, Form, Origin, Set, Sourced};
 
@@ -18,12 +18,12 @@ pub(super) fn expect(set: &Set, component: Component<'_>, written: &spec::Expect
             Expect::Difference([first.value.clone(), second.value.clone()], bounds(set, component, written)?)
         }
         Form::Sweep if origin == Some(Origin::Travel) => Expect::Sweep(Sweep::Travel),
-        Form::Sweep => Expect::Sweep(Sweep::Given {
+        Form::Sweep => Expect::Sweep(Sweep::Given(Box::new(SweepGiven {
             start: written.sweep.start.clone()?,
             end: written.sweep.end.clone()?,
             time: written.sweep.time.clone(),
             largest_step: written.sweep.largest_step.clone(),
-        }),
+        }))),
         Form::Sequence => Expect::Sequence(written.steps.iter().map(step).collect()),
         Form::TruthTable => match origin {
             Some(origin) => Expect::TruthOf(origin),

@@ -1,0 +1,182 @@
+//! The timeline: a lane for each condition, one for the request, positions in parts of the width.
+
+use serde::Serialize;
+
+use super::levels::signs;
+use crate::document::figures;
+use crate::document::table::request::state;
+use crate::model::Request;
+use crate::model::request::Condition;
+use crate::physics::request::{Phase, Span, State, Trace};
+use crate::words::{Message, Words};
+
+/// How many ticks the time axis has at most.
+const MOST_TICKS: f64 = 12.0;
+
+/// What is left free above and below a trace, a part of its height.
+const MARGIN: f64 = 0.12;
+
+/// A whole timeline.
+#[derive(Debug, Serialize)]
+pub(super) struct Timeline {
+    ticks: Vec<Tick>,
+    axis: String,
+    request: Lane,
+    /// Where the request changes, for lines through all lanes.
+    changes: Vec<f64>,
+    lanes: Vec<Lane>,
+    legend: Vec<Key>,
+    alt: String,
+}
+
+#[derive(Debug, Serialize)]
+struct Tick {
+    at: f64,
+    text: String,
+}
+
+/// One lane: its stretches, and for a condition what its value does.
+#[derive(Debug, Serialize)]
+struct Lane {
+    label: String,
+    stretches: Vec<Stretch>,
+    trace: Vec<[f64; 2]>,
+    levels: Vec<Drawn>,
+}
+
+/// A stretch of a lane, of one kind of line.
+#[derive(Debug, Serialize)]
+struct Stretch {
+    from: f64,
+    to: f64,
+    kind: &'static str,
+}
+
+/// A threshold in a lane.
+#[derive(Debug, Serialize)]
+struct Drawn {
+    at: f64,
+    text: String,
+    release: bool,
+}
+
+/// A kind of line and its words.
+#[derive(Debug, Serialize)]
+struct Key {
+    kind: &'static str,
+    text: String,
+}
+
+/// The timeline of a request, where nothing of it is missing.
+pub(super) fn compose(words: &Words, request: &Request) -> Option<Timeline> {
+    let scenario = &request.scenario.as_ref()?.what;
+    let timeline = request.timeline()?;
+    let length = scenario.length;
+    let lanes = request.conditions.iter().zip(&timeline.conditions).zip(&scenario.traces).enumerate();
+    let lanes = lanes.map(|(index, ((condition, phases), trace))| Lane {
+        label: format!("{} {}", index + 1, condition.title),
+        stretches: phases.iter().map(|span| stretch(span, length, phase)).collect(),
+        levels: levels(condition, trace, length),
+        trace: drawn(condition, trace, length),
+    });
+    let said: Vec<String> = (timeline.request.iter())
+        .map(|span| {
+            let (from, to) = (figures::trimmed(span.from), figures::trimmed(span.to));
+            format!("{from}–{to} s {}", words.word(state(&span.is).1))
+        })
+        .collect();
+    let keys = [
+        ("bar", "card-line-bar"),
+        ("frame", "card-line-frame"),
+        ("dots", "card-line-dots"),
+        ("thin", "card-line-thin"),
+    ];
+    Some(Timeline {
+        ticks: ticks(length),
+        axis: words.word("card-timeline-axis"),
+        changes: timeline.request.iter().skip(1).map(|span| tidy(span.from / length)).collect(),
+        request: Lane {
+            label: request.title.clone(),
+            stretches: timeline.request.iter().map(|span| stretch(span, length, kind_of_state)).collect(),
+            trace: Vec::new(),
+            levels: Vec::new(),
+        },
+        lanes: lanes.collect(),
+        legend: keys.map(|(kind, id)| Key { kind, text: words.word(id) }).into(),
+        alt: words.say(&Message::new("card-alt-timeline").with("states", said.join(", "))),
+    })
+}
+
+fn stretch<T>(span: &Span<T>, length: f64, kind: impl Fn(&T) -> &'static str) -> Stretch {
+    Stretch { from: tidy(span.from / length), to: tidy(span.to / length), kind: kind(&span.is) }
+}
+
+/// The line of a condition: a bar while it is set, hollow while it lets go.
+fn phase(phase: &Phase) -> &'static str {
+    match phase {
+        Phase::Clear => "thin",
+        Phase::Setting => "dots",
+        Phase::Set => "bar",
+        Phase::Releasing => "frame",
+    }
+}
+
+/// The line of the request: a bar while it is granted, hollow while it is held back.
+fn kind_of_state(state: &State) -> &'static str {
+    match state {
+        State::Absent => "thin",
+        State::Inhibited(_) => "frame",
+        State::Delayed => "dots",
+        State::Permitted => "bar",
+    }
+}
+
+/// The least and greatest number that a lane shows.
+fn reach(condition: &Condition, trace: &Trace) -> (f64, f64) {
+    let levels = condition.levels.iter().flatten().map(|level| level.number);
+    let all = trace.points().iter().map(|point| point.1).chain(levels);
+    all.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), value| (low.min(value), high.max(value)))
+}
+
+/// A number of a lane in parts of its height, upwards.
+fn height(value: f64, (low, high): (f64, f64)) -> f64 {
+    let part = if high > low { (value - low) / (high - low) } else { 0.5 };
+    tidy(MARGIN + part * (1.0 - 2.0 * MARGIN))
+}
+
+fn drawn(condition: &Condition, trace: &Trace, length: f64) -> Vec<[f64; 2]> {
+    let reach = reach(condition, trace);
+    let inside = trace.points().iter().map(|point| point.0).filter(|at| *at > 0.0 && *at < length);
+    let times = std::iter::once(0.0).chain(inside).chain([length]);
+    times.map(|at| [tidy(at / length), height(trace.at(at), reach)]).collect()
+}
+
+fn levels(condition: &Condition, trace: &Trace, _: f64) -> Vec<Drawn> {
+    let reach = reach(condition, trace);
+    let (past, back) = signs(condition.side);
+    let [threshold, release, ..] = &condition.facts;
+    let line = |level: Option<crate::spec::Level>, written: &Option<String>, sign: &str, release: bool| {
+        let text = format!("{sign} {}", written.as_ref()?.replace('-', "−"));
+        Some(Drawn { at: height(level?.number, reach), text, release })
+    };
+    let [first, second] = condition.levels;
+    let both = [line(first, &threshold.written, past, false), line(second, &release.written, back, true)];
+    both.into_iter().flatten().collect()
+}
+
+/// Round seconds, of which no more than an axis holds.
+fn ticks(length: f64) -> Vec<Tick> {
+    let power = libm::pow(10.0, libm::floor(libm::log10(length / MOST_TICKS)));
+    let fits = |factor: &f64| length / (factor * power) <= MOST_TICKS;
+    let step = [1.0, 2.0, 5.0].into_iter().find(fits).unwrap_or(10.0) * power;
+    let counted = std::iter::successors(Some(0.0), |index| Some(index + 1.0));
+    let within = counted.take_while(|index| index * step <= length * (1.0 + 1e-9));
+    within
+        .map(|index| Tick { at: tidy(index * step / length), text: figures::trimmed(index * step) })
+        .collect()
+}
+
+/// Four decimals are a hundredth of a millimetre on paper.
+fn tidy(share: f64) -> f64 {
+    (share * 1e4).round() / 1e4
+}

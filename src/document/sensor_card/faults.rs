@@ -1,0 +1,177 @@
+//! What faults read at three temperatures: the rows of the dictionary that a person
+//! at the vehicle needs, one size of each.
+
+use super::strip;
+use crate::document::bench::{Bench, fault};
+use crate::document::faults::dictionary::{Block, Dictionary, Entry};
+use crate::document::faults::sensor::at_unit;
+use crate::document::figures;
+use crate::document::grid::{Column, Grid};
+use crate::document::table::{BLANK, Cell};
+use crate::model::{Card, Sensor};
+use crate::physics::fault::{Fault, apart};
+use crate::quantity::Interval;
+use crate::words::{Message, Words};
+
+/// How many parts of the same system can be mixed up on one card.
+const MOST_PARTS: usize = 5;
+
+/// Words of a dictionary's tests, in the order of its windows.
+const VOLTS: usize = 0;
+const OHMS: usize = 1;
+
+/// The table of faults; `None` where the sensor's circuit is not known.
+pub(super) fn compose(words: &Words, bench: &Bench<'_>, card: &Card) -> Option<Grid> {
+    let sensor = bench.sensor;
+    sensor.circuit.as_ref()?;
+    let at = strip::key_temperatures(card.range_of(sensor));
+    let dictionaries: Vec<Dictionary> = at.iter().map(|at| at_unit(words, bench, *at)).collect();
+    let blocks: Vec<&Block> = dictionaries.iter().filter_map(|all| all.blocks.first()).collect();
+    let shown = &dictionaries.first()?.shown;
+    let chosen = chosen(bench, &blocks);
+    let row = |fault: &Fault| {
+        let name = name(words, fault, bench);
+        let cells = blocks.iter().flat_map(|block| match entry(block, bench, fault) {
+            Some(entry) => cells(shown, block, entry),
+            None => [BLANK.to_owned(), BLANK.to_owned(), BLANK.to_owned()],
+        });
+        std::iter::once(name).chain(cells).collect::<Vec<String>>()
+    };
+    let mut columns = vec![Column::words(words.word("card-fault"))];
+    for at in &at {
+        let head = format!("{} °C", figures::celsius(*at));
+        let subs = ["Ω".to_owned(), "V".to_owned(), words.word("card-fault-believed")];
+        columns.extend(subs.map(|sub| Column::figures(&head, sub)));
+    }
+    Some(Grid {
+        title: words.word("card-faults"),
+        notes: notes(words, bench, &blocks),
+        columns,
+        rows: chosen.iter().map(row).collect(),
+    })
+}
+
+fn notes(words: &Words, bench: &Bench<'_>, blocks: &[&Block]) -> Vec<String> {
+    let id = &bench.sensor.id;
+    let known = blocks.iter().any(|block| block.good.iter().any(Option::is_some));
+    let brackets = if known { "card-note-faults-brackets" } else { "card-note-faults-unknown" };
+    ["card-note-faults-where", brackets, "card-note-faults-more"]
+        .map(|note| words.say(&Message::new(note).with("id", id)))
+        .to_vec()
+}
+
+/// The faults of the card: of each family the smallest that can be told from good at one
+/// of the temperatures, or the largest where none can.
+fn chosen(bench: &Bench<'_>, blocks: &[&Block]) -> Vec<Fault> {
+    let mut chosen: Vec<Fault> = Vec::new();
+    let mut parts = 0;
+    for fault in Fault::dictionary(bench.others.len()) {
+        if !blocks.iter().any(|block| entry(block, bench, &fault).is_some()) {
+            continue;
+        }
+        if let Fault::OtherPart(other) = fault {
+            // Only what is fitted to the same vehicle is at hand to be mixed up.
+            let same = |(sensor, _): &&(&Sensor, _)| sensor.system == bench.sensor.system;
+            if bench.others.get(other).as_ref().is_some_and(same) && parts < MOST_PARTS {
+                parts += 1;
+                chosen.push(fault);
+            }
+            continue;
+        }
+        let told = |fault: &Fault| blocks.iter().any(|block| is_told(block, bench, fault));
+        let family = |known: &Fault| {
+            let same_sign = fault::value(known).unwrap_or(0.0) * fault::value(&fault).unwrap_or(0.0) >= 0.0;
+            known.kind().is_some() && known.kind() == fault.kind() && same_sign
+        };
+        match chosen.iter().position(family) {
+            Some(index) => {
+                // Sizes of series resistance grow in the dictionary, those of leaks shrink
+                // in effect: the first that is told stays.
+                let better = if told(&chosen[index]) {
+                    told(&fault) && is_smaller(&fault, &chosen[index])
+                } else {
+                    told(&fault) || !is_smaller(&fault, &chosen[index])
+                };
+                if better {
+                    chosen[index] = fault;
+                }
+            }
+            None => chosen.push(fault),
+        }
+    }
+    chosen
+}
+
+/// Whether a fault of the same family is the smaller one; a leak is small where its
+/// resistance is high.
+fn is_smaller(one: &Fault, other: &Fault) -> bool {
+    let size = |fault: &Fault| fault::value(fault).unwrap_or(0.0).abs();
+    match one {
+        Fault::Leak(_) | Fault::LeakToBattery(_) => size(one) > size(other),
+        _ => size(one) < size(other),
+    }
+}
+
+/// The dictionary's entry of a fault: same family, same size.
+fn entry<'a>(block: &'a Block, bench: &Bench<'_>, fault: &Fault) -> Option<&'a Entry> {
+    let size = match fault {
+        Fault::OtherPart(index) => bench.others.get(*index).map(|(sensor, _)| sensor.id.clone()),
+        _ => Some(fault::size(fault)).filter(|size| !size.is_empty()),
+    };
+    block.entries.iter().find(|entry| entry.fault.0 == fault::key(fault) && entry.size == size)
+}
+
+fn is_told(block: &Block, bench: &Bench<'_>, fault: &Fault) -> bool {
+    let told = |entry: &Entry| [VOLTS, OHMS].iter().any(|test| differs(block, entry, *test));
+    entry(block, bench, fault).is_some_and(told)
+}
+
+/// Whether this test tells the fault from a good part.
+fn differs(block: &Block, entry: &Entry, test: usize) -> bool {
+    let window = |of: &[Option<Interval<f64>>]| of.get(test).copied().flatten();
+    window(&block.good).zip(window(&entry.windows)).is_some_and(|(good, faulty)| apart(good, faulty))
+}
+
+/// Ohms, volts and belief as text; in brackets what cannot be told from a good part.
+fn cells(shown: &[crate::document::table::Column], block: &Block, entry: &Entry) -> [String; 3] {
+    let text = |index: usize| match (entry.shown.get(index), shown.get(index)) {
+        (Some(cell), Some(column)) => column.text(cell),
+        _ => BLANK.to_owned(),
+    };
+    let known = |index: usize| !matches!(entry.shown.get(index), None | Some(Cell::Missing));
+    let marked = |index: usize, test: usize| {
+        let good = known(index) && !differs(block, entry, test) && window_known(block, entry, test);
+        if good { format!("({})", text(index)) } else { text(index) }
+    };
+    [marked(0, OHMS), marked(1, VOLTS), text(2)]
+}
+
+fn window_known(block: &Block, entry: &Entry, test: usize) -> bool {
+    [&block.good, &entry.windows].iter().all(|windows| windows.get(test).is_some_and(Option::is_some))
+}
+
+/// The fault in the few words that a row has, with its size.
+pub(super) fn name(words: &Words, fault: &Fault, bench: &Bench<'_>) -> String {
+    let id = match fault {
+        Fault::Open => "card-fault-open",
+        Fault::OpenWire => "card-fault-open-wire",
+        Fault::ShortToReturn => "card-fault-short",
+        Fault::ShortToGround => "card-fault-to-ground",
+        Fault::ShortToReference => "card-fault-to-reference",
+        Fault::ShortToBattery => "card-fault-to-battery",
+        Fault::Series(_) => "card-fault-series",
+        Fault::Leak(_) => "card-fault-leak",
+        Fault::LeakToBattery(_) => "card-fault-leak-to-battery",
+        Fault::LiftedReturn(_) => "card-fault-lifted-return",
+        Fault::ShiftedResistance(_) => "card-fault-resistance",
+        Fault::ShiftedSlope(_) => "card-fault-slope",
+        Fault::WrongResistor(_) => "card-fault-resistor",
+        Fault::UnitStillMated => "card-fault-mated",
+        Fault::OtherPart(_) => "card-fault-part",
+    };
+    let part = match fault {
+        Fault::OtherPart(index) => bench.others.get(*index).map_or("", |(sensor, _)| bench.card_of(sensor)),
+        _ => "",
+    };
+    words.say(&Message::new(id).with("size", fault::size(fault)).with("part", part))
+}

@@ -1,0 +1,163 @@
+//! How the error of each fault grows over the temperature: its signature.
+//!
+//! Read at two temperatures, a fault in the wires and one in a part give themselves away.
+
+use serde::Serialize;
+
+use super::faults;
+use super::plot::{Axis, axis, tidy};
+use crate::document::bench::Bench;
+use crate::document::figures;
+use crate::model::Card;
+use crate::physics::fault::{Fault, Kind, Other};
+use crate::quantity::{Rounding, Temperature, figure};
+use crate::words::{Message, Words};
+
+/// Steps of a drawn line.
+const PIECES: u32 = 24;
+
+/// A size with no larger error than this is drawn if a family has one, K.
+const MOST: f64 = 25.0;
+
+/// Where even the smallest goes beyond that, the axis follows it to here; a line that leaves
+/// it ends there, K.
+const END: f64 = 60.0;
+
+/// Two plots of errors: of faults in the wires, of faults in parts.
+#[derive(Debug, Serialize)]
+pub(super) struct Signature {
+    title: String,
+    notes: Vec<String>,
+    panels: Vec<Panel>,
+}
+
+#[derive(Debug, Serialize)]
+struct Panel {
+    title: String,
+    x: Axis,
+    y: Axis,
+    x_unit: &'static str,
+    y_unit: &'static str,
+    /// Where no error is, in parts of the height.
+    zero: f64,
+    lines: Vec<Line>,
+    alt: String,
+}
+
+#[derive(Debug, Serialize)]
+struct Line {
+    name: String,
+    /// The error at the cold end and at the hot end.
+    ends: [String; 2],
+    course: Vec<[f64; 2]>,
+}
+
+/// The families of each plot.
+const FAMILIES: [(&str, [Kind; 3]); 2] = [
+    ("card-signature-wires", [Kind::Series, Kind::Leak, Kind::LiftedReturn]),
+    ("card-signature-parts", [Kind::ShiftedResistance, Kind::ShiftedSlope, Kind::WrongResistor]),
+];
+
+/// Composes both plots; `None` where circuit or range allow none.
+pub(super) fn compose(words: &Words, bench: &Bench<'_>, card: &Card) -> Option<Signature> {
+    bench.sensor.circuit.as_ref()?;
+    let range = card.range_of(bench.sensor);
+    let (cold, hot) = (range.low.celsius(), range.high.celsius());
+    // Over less than this nothing shows how an error grows.
+    if hot - cold < 5.0 {
+        return None;
+    }
+    let others: Vec<Other<'_>> = bench.others.iter().map(|(_, other)| *other).collect();
+    let subject = bench.subject(&others);
+    let error = |fault: &Fault, share: f64| {
+        let at = Temperature::from_celsius((cold + share * (hot - cold)).clamp(cold, hot));
+        let believed = subject.believed(Some(fault), at)?;
+        let plausible = subject.curve.resistance(believed).is_ok_and(|ohms| bench.is_plausible(ohms));
+        plausible.then(|| believed.celsius() - at.celsius())
+    };
+    let sizes = Fault::dictionary(0);
+    let panel = |(title, family): (&'static str, [Kind; 3])| {
+        let drawn = |kind: Kind| {
+            let of_kind = sizes.iter().filter(|fault| fault.kind() == Some(kind));
+            largest_drawn(of_kind.map(|fault| (*fault, course(|share| error(fault, share)))).collect())
+        };
+        let lines: Vec<(Fault, Vec<(f64, f64)>)> = family.into_iter().filter_map(drawn).collect();
+        let within = |end: fn(f64, f64) -> f64| {
+            let errors = lines.iter().flat_map(|(_, points)| points).map(|(_, error)| *error);
+            errors.fold(0.0, end).clamp(-END, END)
+        };
+        let (low, high) = (within(f64::min), within(f64::max));
+        if high - low < 0.1 {
+            return None;
+        }
+        let y = Axis::rounded(low, high);
+        let line = |(fault, points): &(Fault, Vec<(f64, f64)>)| {
+            let inside = |(_, error): &&(f64, f64)| (y.low..=y.high).contains(error);
+            let course = points.iter().filter(inside).map(|(x, error)| [tidy(*x), tidy(y.share(*error))]);
+            let end = |at: Option<&(f64, f64)>, share: f64| {
+                let known = at.filter(|(x, _)| (x - share).abs() < 1e-9);
+                known.map_or_else(|| "–".to_owned(), |(_, error)| shown(*error))
+            };
+            Line {
+                name: faults::name(words, fault, bench),
+                ends: [end(points.first(), 0.0), end(points.last(), 1.0)],
+                course: course.collect(),
+            }
+        };
+        let lines: Vec<Line> = lines.iter().map(line).collect();
+        let told: Vec<String> = lines
+            .iter()
+            .map(|line| format!("{}: {} … {} K", line.name, line.ends[0], line.ends[1]))
+            .collect();
+        let alt = Message::new("card-alt-signature")
+            .with("title", words.word(title))
+            .with("cold", figures::celsius(range.low))
+            .with("hot", figures::celsius(range.high))
+            .with("lines", told.join("; "));
+        Some(Panel {
+            title: words.word(title),
+            x: axis(cold, hot),
+            zero: tidy(y.share(0.0)),
+            y,
+            x_unit: "°C",
+            y_unit: "K",
+            lines,
+            alt: words.say(&alt),
+        })
+    };
+    let panels: Vec<Panel> = FAMILIES.into_iter().filter_map(panel).collect();
+    if panels.is_empty() {
+        return None;
+    }
+    let ends = Message::new("card-signature-ends")
+        .with("cold", figures::celsius(range.low))
+        .with("hot", figures::celsius(range.high));
+    Some(Signature {
+        title: words.word("card-signature"),
+        notes: vec![words.word("card-signature-note"), words.say(&ends)],
+        panels,
+    })
+}
+
+/// The error along the range; where the unit believes nothing there is none.
+fn course(error: impl Fn(f64) -> Option<f64>) -> Vec<(f64, f64)> {
+    let share = |piece: u32| f64::from(piece) / f64::from(PIECES);
+    (0..=PIECES).filter_map(|piece| Some((share(piece), error(share(piece))?))).collect()
+}
+
+/// Of one family the size with the largest error that stays on the axis, else the one with
+/// the smallest.
+fn largest_drawn(family: Vec<(Fault, Vec<(f64, f64)>)>) -> Option<(Fault, Vec<(f64, f64)>)> {
+    let largest = |points: &[(f64, f64)]| points.iter().map(|(_, error)| error.abs()).fold(0.0, f64::max);
+    let mut family: Vec<_> = family.into_iter().filter(|(_, points)| points.len() > 1).collect();
+    family.sort_by(|(_, one), (_, other)| largest(one).total_cmp(&largest(other)));
+    let inside = family.iter().rposition(|(_, points)| largest(points) <= MOST).unwrap_or(0);
+    (inside < family.len()).then(|| family.swap_remove(inside))
+}
+
+/// An error in kelvin, with its sign.
+fn shown(error: f64) -> String {
+    let text = figure(error, 1, Rounding::Nearest);
+    let sign = if error > 0.0 && text != "0.0" { "+" } else { "" };
+    format!("{sign}{text}")
+}

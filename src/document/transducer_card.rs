@@ -1,0 +1,97 @@
+//! The pressure transducer card: volts over pressure, and what each fault reads.
+
+use super::card::KeyFigure;
+use super::caution::{self, Touch};
+use super::part_card::{self, Circuit, Part, pin, table_of, window};
+use super::table::Cell;
+use super::{Context, Document, Listed};
+use crate::model::Transducer;
+use crate::physics::transducer::Sense;
+use crate::quantity::{Rounding, figure};
+use crate::spec::{About, Role};
+use crate::words::{Message, Words};
+
+/// Composes one transducer card.
+pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
+    let Context { model, words, .. } = context;
+    let transducer = model.transducers.get(model.cards.get(&listed.spec)?.of(About::Transducer)?)?;
+    let name = format!("transducer.{}", transducer.id);
+    let part = Part {
+        title: &transducer.title,
+        system: &transducer.system,
+        facts: &transducer.facts,
+        pins: &transducer.pins,
+        kind: "doc-transducer-card",
+        template: "transducer-card.typ",
+        direction: direction(transducer),
+        key_figures: key_figures(context, &name),
+        circuit: circuit(words, transducer),
+        condition: ("pressure_kpa", "believed_pressure_kpa", "kPa"),
+        next: next(words, transducer),
+        touches: std::iter::once(Touch::Refrigerant).chain(caution::AT_WIRES.iter().copied()).collect(),
+        name,
+    };
+    part_card::compose(context, listed, part)
+}
+
+fn direction(transducer: &Transducer) -> &'static str {
+    let ends = transducer.line.as_ref().and_then(|line| {
+        Some((line.ratio(line.range().low).ok()?.part(), line.ratio(line.range().high).ok()?.part()))
+    });
+    match (ends, transducer.sense) {
+        (Some((low, high)), Sense::Absolute) if low < high => "card-direction-absolute-up",
+        (Some((low, high)), Sense::Gauge) if low < high => "card-direction-gauge-up",
+        (Some(_), Sense::Absolute) => "card-direction-absolute-down",
+        (Some(_), Sense::Gauge) => "card-direction-gauge-down",
+        (None, Sense::Absolute) => "card-direction-absolute",
+        (None, Sense::Gauge) => "card-direction-gauge",
+    }
+}
+
+/// The windows at both ends of the line and in its middle.
+fn key_figures(context: Context<'_>, name: &str) -> Vec<KeyFigure> {
+    let Context { model, words, .. } = context;
+    let Some(table) = table_of(model, words, name) else { return Vec::new() };
+    let mut rows = vec![0, table.rows.len() / 2, table.rows.len().saturating_sub(1)];
+    rows.dedup();
+    let at = |row: usize, key: &str, decimals| {
+        let column = table.columns.iter().position(|column| column.key == key)?;
+        match table.rows.get(row)?.get(column)? {
+            Cell::Number(number) => Some(figure(*number, decimals, Rounding::Nearest)),
+            _ => None,
+        }
+    };
+    let figure = |row: usize| {
+        let also = format!("{} bar · {} psi", at(row, "pressure_bar", 2)?, at(row, "pressure_psi", 1)?);
+        window(words, &table, row, format!("{} kPa", at(row, "pressure_kpa", 0)?), also)
+    };
+    rows.into_iter().filter_map(figure).collect()
+}
+
+fn circuit(words: &Words, transducer: &Transducer) -> Option<Circuit> {
+    let signal_pin = pin(&transducer.pins, &[Role::Signal]);
+    if signal_pin.is_empty() {
+        return None;
+    }
+    let fact = transducer.facts.iter().find(|fact| fact.label == "fact-reference");
+    let reference = fact.and_then(|fact| fact.written.clone()).unwrap_or_else(|| words.word("doc-not-given"));
+    let alt = words.say(&Message::new("card-alt-transducer").with("reference", &reference));
+    Some(Circuit {
+        form: "transducer",
+        reference,
+        resistor: String::new(),
+        reference_pin: pin(&transducer.pins, &[Role::Reference]),
+        return_pin: pin(&transducer.pins, &[Role::Return, Role::Ground]),
+        signal_pin,
+        alt,
+    })
+}
+
+/// The lead's own next steps, or those that every transducer has in common.
+fn next(words: &Words, transducer: &Transducer) -> Vec<String> {
+    if !transducer.next.is_empty() {
+        return transducer.next.clone();
+    }
+    let steps = ["card-next-transducer-reference", "card-next-transducer-rest", "card-next-transducer-wires"];
+    steps.iter().map(|id| words.word(id)).collect()
+}
