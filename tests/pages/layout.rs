@@ -10,7 +10,7 @@ use bayleaf::typeset::Picture;
 use expect_test::expect_file;
 use sha2::{Digest, Sha256};
 
-use super::{demo, documents, job, typesetter};
+use super::{built, demo, documents, job, specs, typesetter};
 
 /// Pages that are kept as pictures: one of each way of laying out.
 const PICTURES: [(&str, usize); 8] = [
@@ -120,4 +120,34 @@ fn no_head_stands_alone_at_the_end_of_a_page() {
             assert!(!head, "{} page {page} ends with `{text}`", document.id);
         }
     }
+}
+
+/// No line of a title hangs out of its black band.
+#[test]
+fn titles_stay_in_their_bands() {
+    let typesetter = typesetter();
+    let mut titles = 0;
+    for model in [demo(), built(&specs::extreme())] {
+        for document in documents(&model) {
+            let pieces = typesetter.pieces(job(&document)).expect("it lays out");
+            // The first shape of a page that is as wide as a band and higher than a line.
+            let band = pieces.iter().find(|piece| {
+                let [left, top, right, bottom] = piece.area;
+                piece.text.is_none() && right - left > 80.0 && bottom - top > 8.0 && top < 16.0
+            });
+            let [_, top, right, bottom] = band.expect("every page has a band").area;
+            for piece in
+                pieces.iter().filter(|piece| piece.page == 1 && piece.text.is_some() && !piece.turned)
+            {
+                let [left, begin, _, end] = piece.area;
+                // Capitals that begin within the band keep clear of its edges.
+                if left < right && begin < bottom - 0.2 {
+                    let inside = begin > top + 0.8 && end < bottom - 0.8;
+                    assert!(inside, "{}: {:?} hangs out of the band", document.id, piece.text);
+                    titles += 1;
+                }
+            }
+        }
+    }
+    assert!(titles > 200, "only {titles} texts in bands");
 }
