@@ -2124,6 +2124,7 @@ check-intro = { $steps ->
 check-box-vehicle = Vehicle
 check-box-reached = Ending reached
 check-card = card { $card }
+check-mirrored = { $view }; seen from the wires it is mirrored
 check-cost = { $cost } · { $time } [{ $mark }]
 check-do = do
 check-where = where
