@@ -201,9 +201,7 @@ fn seen(words: &Words, probes: &Probes, step: &Question) -> String {
             Side::Harness => "sheet-harness-half",
             Side::Component => "sheet-component-half",
         }),
-        _ if mirrored => {
-            words.say(&Message::new("check-mirrored").with("view", ends::view(words, end)))
-        }
+        _ if mirrored => words.say(&Message::new("check-mirrored").with("view", ends::view(words, end))),
         _ => ends::view(words, end),
     };
     format!("{}: {view}", ends::title(words, &end.connector, &end.title))
