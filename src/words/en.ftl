@@ -2124,7 +2124,8 @@ check-intro = { $steps ->
 check-box-vehicle = Vehicle
 check-box-reached = Ending reached
 check-card = card { $card }
-check-mirrored = { $view }; seen from the wires it is mirrored
+# A mated plug is probed from its wires, but drawn from its face.
+check-mirrored = { $view }; mirrored at the wires
 check-cost = { $cost } · { $time } [{ $mark }]
 check-do = do
 check-where = where

@@ -113,11 +113,13 @@ fn lines(context: Context<'_>, checklist: &Checklist, step: &Question, marks: &m
     if let Some(at) = &step.at {
         lines.push(plain("check-where", at.clone()));
     }
+    let mut before = 0;
     for probes in &step.probes {
         let facts = probes.pins.iter().flat_map(|(pin, wire)| std::iter::once(pin).chain(wire));
         let marks = marks.letters(words, facts);
         let label = if step.at.is_none() { "check-where" } else { "check-pins" };
-        lines.push(Line { strong: true, ..plain(label, pins(probes, step)) });
+        lines.push(Line { strong: true, ..plain(label, pins(probes, before, step)) });
+        before += probes.pins.len();
         lines.push(Line {
             label: String::new(),
             text: seen(words, probes, step),
@@ -167,17 +169,19 @@ fn tested(context: Context<'_>, checklist: &Checklist, step: &Question, test: &T
 /// `C2/7 + (GN 0.5 mm²)  C2/14 − (BN 0.5 mm²)`: the meter's leads have signs where they matter.
 /// Where words say against what is measured, the negative lead stays there and every pin is
 /// for the positive one. A clamp around a single wire has no leads.
-fn pins(probes: &Probes, step: &Question) -> String {
+///
+/// `before` pins of other connectors stand before these.
+fn pins(probes: &Probes, before: usize, step: &Question) -> String {
     let has_sign = match step.unit.as_deref() {
         Some("V" | "mV") => true,
-        Some("A" | "mA") => probes.pins.len() > 1,
+        Some("A" | "mA") => before + probes.pins.len() > 1,
         _ => false,
     };
     let pin = |(place, (pin, wire)): (usize, &(crate::model::Fact, Option<crate::model::Fact>))| {
         let name = pin.written.as_deref().unwrap_or_default();
         let sign = match place {
             _ if !has_sign => "",
-            _ if place == 0 || step.at.is_some() => "\u{a0}+",
+            _ if before + place == 0 || step.at.is_some() => "\u{a0}+",
             _ => "\u{a0}−",
         };
         let wire = wire.as_ref().and_then(|wire| wire.written.as_deref());
