@@ -97,7 +97,12 @@ pub(super) fn lines(words: &Words, test: &Test, shared: &[String]) -> Vec<String
 /// Where the probes go: `K9/2 +  K9/3 −`; ohms have no polarity.
 pub(super) fn probes(context: Context<'_>, test: &Test) -> String {
     let Context { model, words, .. } = context;
-    let signed = !matches!(test.reads, Reads::Resistance | Reads::Contacts);
+    let signed = match test.reads {
+        Reads::Resistance => false,
+        // Contacts along a chain of resistors are read in volts.
+        Reads::Contacts => test.meter == Function::Volts,
+        _ => true,
+    };
     let names = test.probes.iter().zip(["+", "−"]).filter_map(|(probe, sign)| {
         let name = &probe.as_ref()?.name;
         Some(if signed { format!("{name} {sign}") } else { name.clone() })
