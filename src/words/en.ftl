@@ -2124,6 +2124,8 @@ check-intro = { $steps ->
 check-box-vehicle = Vehicle
 check-box-reached = Ending reached
 check-card = card { $card }
+# A mated plug is probed from its wires, but drawn from its face.
+check-mirrored = { $view }; mirrored at the wires
 check-cost = { $cost } · { $time } [{ $mark }]
 check-do = do
 check-where = where
@@ -2158,7 +2160,7 @@ paper-symptom = complaint
 paper-endings = Endings
 paper-tick = reached
 paper-stop = STOP
-paper-because = now because
+paper-because = why now
 paper-complaint = Complaint
 paper-checklist = Checklist
 paper-first-tests = First tests, in this order

@@ -8,7 +8,7 @@ use crate::document::marks::Marks;
 use crate::document::{Context, ends};
 use crate::model::{Checklist, Expect, Probes, Question, Test};
 use crate::quantity::{Rounding, figure};
-use crate::spec::{Answer, Cost, Side};
+use crate::spec::{Answer, Cost, Side, View};
 use crate::words::{Message, Words};
 
 /// A longer expectation is not a window that the eye returns to, but a sentence to read.
@@ -113,14 +113,16 @@ fn lines(context: Context<'_>, checklist: &Checklist, step: &Question, marks: &m
     if let Some(at) = &step.at {
         lines.push(plain("check-where", at.clone()));
     }
+    let mut before = 0;
     for probes in &step.probes {
         let facts = probes.pins.iter().flat_map(|(pin, wire)| std::iter::once(pin).chain(wire));
         let marks = marks.letters(words, facts);
         let label = if step.at.is_none() { "check-where" } else { "check-pins" };
-        lines.push(Line { strong: true, ..plain(label, pins(probes, step)) });
+        lines.push(Line { strong: true, ..plain(label, pins(probes, before, step)) });
+        before += probes.pins.len();
         lines.push(Line {
             label: String::new(),
-            text: seen(words, probes, step.half),
+            text: seen(words, probes, step),
             strong: false,
             window: false,
             marks,
@@ -165,13 +167,21 @@ fn tested(context: Context<'_>, checklist: &Checklist, step: &Question, test: &T
 }
 
 /// `C2/7 + (GN 0.5 mm²)  C2/14 − (BN 0.5 mm²)`: the meter's leads have signs where they matter.
-fn pins(probes: &Probes, step: &Question) -> String {
-    let has_sign = step.unit.as_deref().is_some_and(|unit| ["V", "mV", "A", "mA"].contains(&unit));
+/// Where words say against what is measured, the negative lead stays there and every pin is
+/// for the positive one. A clamp around a single wire has no leads.
+///
+/// `before` pins of other connectors stand before these.
+fn pins(probes: &Probes, before: usize, step: &Question) -> String {
+    let has_sign = match step.unit.as_deref() {
+        Some("V" | "mV") => true,
+        Some("A" | "mA") => before + probes.pins.len() > 1,
+        _ => false,
+    };
     let pin = |(place, (pin, wire)): (usize, &(crate::model::Fact, Option<crate::model::Fact>))| {
         let name = pin.written.as_deref().unwrap_or_default();
         let sign = match place {
             _ if !has_sign => "",
-            0 => "\u{a0}+",
+            _ if before + place == 0 || step.at.is_some() => "\u{a0}+",
             _ => "\u{a0}−",
         };
         let wire = wire.as_ref().and_then(|wire| wire.written.as_deref());
@@ -185,14 +195,17 @@ fn pins(probes: &Probes, step: &Question) -> String {
 }
 
 /// How the connector is looked at. Of the other half than the drawn one only the half is
-/// named: its view would be a mirror image.
-fn seen(words: &Words, probes: &Probes, half: Option<Side>) -> String {
+/// named: its view would be a mirror image. A mated plug is probed from its wires: a drawing
+/// of its mating face is a mirror image then, and says so.
+fn seen(words: &Words, probes: &Probes, step: &Question) -> String {
     let end = &probes.end;
-    let view = match half {
+    let mirrored = step.cost == Cost::Measure && end.view == Some(View::MatingFace);
+    let view = match step.half {
         Some(half) if end.side != Some(half) => words.word(match half {
             Side::Harness => "sheet-harness-half",
             Side::Component => "sheet-component-half",
         }),
+        _ if mirrored => words.say(&Message::new("check-mirrored").with("view", ends::view(words, end))),
         _ => ends::view(words, end),
     };
     format!("{}: {view}", ends::title(words, &end.connector, &end.title))

@@ -3,7 +3,7 @@
 use crate::document::{Context, ends, figures};
 use crate::model::{Actuator, Expect, Group, Model, PartEnd, RolePin, RowOf, Test, Vehicle};
 use crate::quantity::Duration;
-use crate::spec::{Function, Ignition, Origin, Reads, Role, Where};
+use crate::spec::{Function, Ignition, Origin, Reads, Role, View, Where};
 use crate::words::{Message, Words};
 
 /// The state that all tests of a group share; empty where one of its rows has its group's own.
@@ -97,7 +97,12 @@ pub(super) fn lines(words: &Words, test: &Test, shared: &[String]) -> Vec<String
 /// Where the probes go: `K9/2 +  K9/3 −`; ohms have no polarity.
 pub(super) fn probes(context: Context<'_>, test: &Test) -> String {
     let Context { model, words, .. } = context;
-    let signed = !matches!(test.reads, Reads::Resistance | Reads::Contacts);
+    let signed = match test.reads {
+        Reads::Resistance => false,
+        // Contacts along a chain of resistors are read in volts.
+        Reads::Contacts => test.meter == Function::Volts,
+        _ => true,
+    };
     let names = test.probes.iter().zip(["+", "−"]).filter_map(|(probe, sign)| {
         let name = &probe.as_ref()?.name;
         Some(if signed { format!("{name} {sign}") } else { name.clone() })
@@ -139,7 +144,10 @@ fn coded_ends<'a>(actuator: &'a Actuator, test: &Test) -> &'a [PartEnd] {
 pub(super) fn view(context: Context<'_>, test: &Test) -> String {
     let words = context.words;
     if let Some(end) = &test.end {
-        return ends::view(words, end);
+        let view = ends::view(words, end);
+        // A mated plug is probed from its wires.
+        let mirrored = test.mated == Some(true) && end.view == Some(View::MatingFace);
+        return if mirrored { words.say(&Message::new("check-mirrored").with("view", view)) } else { view };
     }
     let coded = matches!(test.expect, Expect::TruthOf(Origin::Contacts));
     let actuator = context.model.actuators.get(&test.component).filter(|_| coded);
