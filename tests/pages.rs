@@ -93,14 +93,7 @@ fn typesetter() -> Typesetter {
 }
 
 fn job(document: &Document) -> Job<'_> {
-    Job {
-        id: &document.id,
-        template: document.template,
-        data: &document.data,
-        pages: document.pages,
-        reading: document.reading,
-        date: date(),
-    }
+    Job::of(document, date())
 }
 
 /// Without the blanks that align and hold together, and those that wrapping takes.

@@ -11,6 +11,7 @@ use super::templates::Templates;
 use super::{print, whole};
 use crate::diag::reason;
 use crate::document::{self, Context};
+use crate::typeset::Job;
 use crate::words::{Message, Words};
 
 /// Runs the command.
@@ -30,7 +31,7 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
     let document = document::compose(context, listed).ok_or_else(|| failed(listed.spec.clone()))?;
     let typesetter = templates.typesetter(words);
     let picture = typesetter
-        .preview(print::job(&document, date), arguments.ppi)
+        .preview(Job::of(&document, date), arguments.ppi)
         .map_err(|failure| failed(failure.said(words)))?;
     let path = arguments.out.clone().unwrap_or_else(|| PathBuf::from(format!("{id}.png")));
     let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));

@@ -18,8 +18,7 @@ use super::load::{Loaded, announce, load};
 use super::outcome::{Outcome, fail, note};
 use super::templates::Templates;
 use crate::diag::{nearest, reason};
-use crate::document::{self, Context, Document, Listed};
-use crate::typeset::Job;
+use crate::document::{self, Context, Listed, Paperwork};
 use crate::words::{Message, Words};
 use batch::Batch;
 use summary::Summary;
@@ -56,6 +55,9 @@ pub(super) fn run(arguments: &Print) -> Outcome {
             return fail(&words, &message);
         }
     };
+    // The index says how many pages the others came to have.
+    let (index, listed): (Vec<Listed>, Vec<Listed>) =
+        listed.into_iter().partition(|listed| listed.paperwork == Paperwork::Index);
     if let Some(worker) = arguments.worker {
         let mine = listed.iter().enumerate().filter(|(number, _)| worker.has(*number));
         return batch.work(mine.map(|(_, listed)| listed));
@@ -67,15 +69,16 @@ pub(super) fn run(arguments: &Print) -> Outcome {
         note(format_args!("{}: {}", words.word("finding-warning"), words.say(&message)));
     }
     outside_range(&loaded, &listed, context, &words);
-    lead(arguments, date, &batch, &listed, &digest, Summary::new(started, &words, listed.len(), announced))
+    let summary = Summary::new(started, &words, listed.len() + index.len(), announced);
+    lead(arguments, date, &batch, (&listed, &index), &digest, summary)
 }
 
-/// Prints a share of its own while workers print theirs, then sums up.
+/// Prints a share of its own while workers print theirs, then the index, and sums up.
 fn lead(
     arguments: &Print,
     date: NaiveDate,
     batch: &Batch<'_>,
-    listed: &[Listed],
+    (listed, index): (&[Listed], &[Listed]),
     digest: &str,
     mut summary: Summary<'_>,
 ) -> Outcome {
@@ -102,6 +105,10 @@ fn lead(
             summary.show_progress();
         }
     }
+    for listed in index {
+        let report = batch.print_index(listed, summary.printed());
+        summary.add(report);
+    }
     let lost = crew.wait();
     summary.finish(&arguments.out, lost)
 }
@@ -127,18 +134,6 @@ fn select(loaded: &Loaded, arguments: &Print) -> Result<Vec<Listed>, Message> {
     let shard = arguments.shard;
     let mine = chosen.into_iter().enumerate().filter(|(number, _)| shard.has(*number));
     Ok(mine.map(|(_, listed)| listed).collect())
-}
-
-/// What the typesetter is told of a document.
-pub(super) fn job(document: &Document, date: NaiveDate) -> Job<'_> {
-    Job {
-        id: &document.id,
-        template: document.template,
-        data: &document.data,
-        pages: document.pages,
-        reading: document.reading,
-        date,
-    }
 }
 
 /// Says that no document has this name, and which one has the nearest.

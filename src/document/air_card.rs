@@ -3,8 +3,7 @@
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
-use super::checklist::paper;
-use super::furniture::{Furniture, Kind};
+use super::furniture::{Furniture, Kind, shop_paper};
 use super::given::{Given, given};
 use super::grid::{Column, Grid};
 use super::marks::Marks;
@@ -66,8 +65,12 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let system = model.systems.get(system_id)?;
     let mut marks = Marks::default();
     let title = Message::new("card-air-title").with("system", &system.title);
-    let kind =
-        Kind { word: "doc-air-card", paper: paper(model), title: words.say(&title), id: listed.id.clone() };
+    let kind = Kind {
+        word: "doc-air-card",
+        paper: shop_paper(model),
+        title: words.say(&title),
+        id: listed.id.clone(),
+    };
     let furniture = Furniture::new(context, kind, system_id, system, &mut marks);
     let mut fluids: Vec<&Refrigerant> =
         model.refrigerants.values().filter(|of| of.system == system_id).collect();

@@ -72,7 +72,7 @@ pub(super) fn of(paperwork: &Paperwork) -> Reading {
         | Paperwork::Report { .. }
         | Paperwork::Checklist
         | Paperwork::SymptomIndex
-        | Paperwork::Index { .. }
+        | Paperwork::Index
         | Paperwork::Proof(_) => IN_HAND,
     }
 }

@@ -16,6 +16,9 @@ pub(super) struct Furniture {
     pub id: String,
     pub kind: String,
     pub title: String,
+    /// The title of its system, where it is a paper of one.
+    #[serde(skip)]
+    pub system: String,
     pub shop: String,
     pub revision: String,
     pub date: String,
@@ -73,7 +76,8 @@ impl Furniture {
         let applicability =
             Message::new("doc-applicability").with("system", &system.title).with("vehicles", vehicles);
         let stop = caution::stop(words, system_id, system, marks);
-        Self::like(context, kind, words.say(&applicability), stop)
+        let system = system.title.clone();
+        Self { system, ..Self::like(context, kind, words.say(&applicability), stop) }
     }
 
     /// Furniture with an applicability and a STOP that are known.
@@ -88,6 +92,7 @@ impl Furniture {
             id: kind.id,
             kind: words.word(kind.word),
             title: kind.title,
+            system: String::new(),
             shop: context.model.shop.title.clone(),
             revision: words.word("doc-revision-none"),
             date: words.say(&Message::new("doc-printed").with("date", context.date.format("%Y-%m-%d"))),

@@ -1,15 +1,13 @@
 //! The index of all documents of a set: what there is, which issue of it, and what it lacks.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 use serde::Serialize;
-use serde_json::Value;
 
-use super::furniture::{Furniture, Kind};
+use super::furniture::{Furniture, Kind, shop_paper};
 use super::grid::{Column, Grid};
 use super::marks::Marks;
-use super::{Context, Data, Document, Listed, Paperwork, checklist, finish};
-use crate::model::Model;
+use super::{Context, Data, Document, Listed, finish};
 use crate::words::{Message, Words};
 
 const TEMPLATE: &str = "index.typ";
@@ -32,20 +30,23 @@ impl Data for Index {
     }
 }
 
-/// Composes the index; the documents are composed for their fingerprints, and said
-/// to have as many pages as `pages` or they themselves know.
-pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
+/// Composes the index; the documents are composed for their fingerprints. `pages` counts
+/// those of a document that does not know how many it has, if it can.
+pub(super) fn compose(
+    context: Context<'_>,
+    listed: &Listed,
+    pages: &dyn Fn(&Document) -> Option<usize>,
+) -> Option<Document> {
     let Context { model, words, .. } = context;
-    let Paperwork::Index { pages } = &listed.paperwork else { return None };
     let others = super::list(model).into_iter().filter(|other| other.id != listed.id);
     let (mut no_source, mut not_given) = (BTreeSet::new(), BTreeSet::new());
     let (mut rows, mut sheets, mut counted) = (Vec::new(), 0, true);
     for other in others {
         let document = super::compose(context, &other)?;
-        let count = pages_of(&document, pages);
+        let count = if document.pages > 0 { Some(document.pages) } else { pages(&document) };
         sheets += count.unwrap_or_default();
         counted &= count.is_some();
-        rows.push(row(words, model, &document, count)?);
+        rows.push(row(words, &document, count));
         no_source.extend(document.no_source);
         not_given.extend(document.not_given);
     }
@@ -57,7 +58,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let lacking =
         Message::new("index-lacking").with("not-given", not_given.len()).with("no-source", no_source.len());
     let title = words.say(&Message::new("index-title").with("shop", &model.shop.title));
-    let kind = Kind { word: "doc-index", paper: checklist::paper(model), title, id: listed.id.clone() };
+    let kind = Kind { word: "doc-index", paper: shop_paper(model), title, id: listed.id.clone() };
     let all = words.word("index-applies");
     let figures = |word| Column::figures(words.word(word), "");
     let data = Index {
@@ -83,29 +84,18 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     Some(finish(listed, (TEMPLATE, 0), data, Marks::default()))
 }
 
-/// How many pages a document has, where that is known.
-fn pages_of(document: &Document, counted: &BTreeMap<String, usize>) -> Option<usize> {
-    let known = counted.get(&document.id).copied();
-    known.or((document.pages > 0).then_some(document.pages))
-}
-
 /// One document: what it is, and what it lacks.
-fn row(words: &Words, model: &Model, document: &Document, pages: Option<usize>) -> Option<Vec<String>> {
-    let data: Value = serde_json::from_slice(&document.data).ok()?;
-    let said = |key: &str| data["furniture"][key].as_str().unwrap_or_default().to_owned();
-    // The furniture says `system: vehicles`.
-    let system = model.systems.values().map(|system| system.title.as_str());
-    let applies = said("applicability");
-    let system = system.filter(|title| applies.starts_with(*title)).max_by_key(|title| title.len());
+fn row(words: &Words, document: &Document, pages: Option<usize>) -> Vec<String> {
+    let furniture = &document.furniture;
     let count = |keys: &[String]| if keys.is_empty() { "–".to_owned() } else { keys.len().to_string() };
-    Some(vec![
+    vec![
         document.id.clone(),
-        said("kind"),
-        said("title"),
-        system.unwrap_or_default().to_owned(),
+        furniture.kind.clone(),
+        furniture.title.clone(),
+        furniture.system.clone(),
         pages.map_or_else(|| words.word("index-uncounted"), |pages| pages.to_string()),
-        format!("{} {}", said("revision"), said("fingerprint")),
+        format!("{} {}", furniture.revision, furniture.fingerprint),
         count(&document.not_given),
         count(&document.no_source),
-    ])
+    ]
 }

@@ -1,7 +1,5 @@
 //! Which documents a set makes, in which order, under which ids.
 
-use std::collections::BTreeMap;
-
 use super::index;
 use crate::model::Model;
 use crate::spec::About;
@@ -39,10 +37,7 @@ pub enum Paperwork {
     /// From complaints of a system to checklists and first tests.
     SymptomIndex,
     /// All documents of the set.
-    Index {
-        /// How many pages those have that have to be counted, by id.
-        pages: BTreeMap<String, usize>,
-    },
+    Index,
     /// Every number of a card with what it was rounded from.
     Proof(About),
 }
@@ -82,11 +77,7 @@ pub fn list(model: &Model) -> Vec<Listed> {
         spec: system.to_owned(),
         paperwork: Paperwork::SymptomIndex,
     });
-    let all = Listed {
-        id: index::ID.to_owned(),
-        spec: index::ID.to_owned(),
-        paperwork: Paperwork::Index { pages: BTreeMap::new() },
-    };
+    let all = Listed { id: index::ID.to_owned(), spec: index::ID.to_owned(), paperwork: Paperwork::Index };
     let mut listed: Vec<Listed> =
         cards.chain(sheets).chain(reports).chain(checklists).chain(indexes).collect();
     // One document needs no index.

@@ -88,6 +88,8 @@ pub struct Document {
     pub pages: usize,
     /// From where it is read.
     pub reading: Reading,
+    /// What its pages carry, for papers that name it.
+    furniture: Furniture,
     /// Spec keys of the values it shows without a source.
     pub no_source: Vec<String>,
     /// Spec keys of the values that are missing.
@@ -112,9 +114,19 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Report { .. } => report::compose(context, listed),
         Paperwork::Checklist => checklist::compose(context, listed),
         Paperwork::SymptomIndex => symptoms::compose(context, listed),
-        Paperwork::Index { .. } => index::compose(context, listed),
+        Paperwork::Index => compose_index(context, listed, &|_| None),
         Paperwork::Proof(_) => proof::compose(context, listed),
     }
+}
+
+/// Composes the index of all documents; `pages` counts those of one that does not know.
+#[must_use]
+pub fn compose_index(
+    context: Context<'_>,
+    listed: &Listed,
+    pages: &dyn Fn(&Document) -> Option<usize>,
+) -> Option<Document> {
+    index::compose(context, listed, pages)
 }
 
 /// The data of any kind: the furniture of its pages, and the rest.
@@ -137,6 +149,7 @@ fn finish(
     let furniture = data.furniture();
     furniture.code = Code::new(&furniture.id, &furniture.revision, &fingerprint);
     furniture.fingerprint = fingerprint;
+    let furniture = furniture.clone();
     let (no_source, not_given) = marks.counted();
     let data = tie::tie(&serde_json::to_string(&data).expect(PLAIN)).into_bytes();
     Document {
@@ -145,6 +158,7 @@ fn finish(
         data,
         pages,
         reading: distance::of(&listed.paperwork),
+        furniture,
         no_source,
         not_given,
     }

@@ -3,8 +3,7 @@
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
-use super::checklist::paper;
-use super::furniture::{Furniture, Kind};
+use super::furniture::{Furniture, Kind, shop_paper};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, finish};
 use crate::model::{Control, Mode, ModeSet};
@@ -94,8 +93,12 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let set = model.mode_sets.get(&panel.system)?;
     let mut marks = Marks::default();
     let title = Message::new("card-modes-title").with("panel", &panel.title);
-    let kind =
-        Kind { word: "doc-mode-card", paper: paper(model), title: words.say(&title), id: listed.id.clone() };
+    let kind = Kind {
+        word: "doc-mode-card",
+        paper: shop_paper(model),
+        title: words.say(&title),
+        id: listed.id.clone(),
+    };
     let furniture = Furniture::new(context, kind, &panel.system, system, &mut marks);
     let cover = set.table.smallest_cover();
     let rows =

@@ -167,7 +167,5 @@ fn papers(context: Context<'_>, sheet: &Sheet) -> Vec<PaperUsed> {
 
 /// The code that tells one issue of a paper from another.
 fn code_of(context: Context<'_>, listed: &Listed) -> Option<String> {
-    let document = super::compose(context, listed)?;
-    let data: serde_json::Value = serde_json::from_slice(&document.data).ok()?;
-    Some(data["furniture"]["fingerprint"].as_str()?.to_owned())
+    super::compose(context, listed).map(|document| document.furniture.fingerprint)
 }

@@ -20,7 +20,7 @@ use typst::foundations::{Datetime, Smart};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
-use crate::document::Reading;
+use crate::document::{Document, Reading};
 use crate::words::{Message, Words};
 pub use embedded::TEMPLATES;
 pub use picture::Picture;
@@ -55,6 +55,21 @@ pub struct Job<'a> {
     pub reading: Reading,
     /// The date of issue, the only date the PDF carries.
     pub date: NaiveDate,
+}
+
+impl<'a> Job<'a> {
+    /// The job of a composed document.
+    #[must_use]
+    pub fn of(document: &'a Document, date: NaiveDate) -> Self {
+        Self {
+            id: &document.id,
+            template: document.template,
+            data: &document.data,
+            pages: document.pages,
+            reading: document.reading,
+            date,
+        }
+    }
 }
 
 /// A typeset document.

@@ -22,11 +22,7 @@ pub(super) fn report() {
             let started = Instant::now();
             let document = document::compose(bench.context(), &listed).expect("it composes");
             let composed = started.elapsed().as_secs_f64();
-            let date = bench.context().date;
-            let (id, data) = (&document.id, &document.data);
-            let (pages, reading) = (document.pages, document.reading);
-            let job = Job { id, template: document.template, data, pages, reading, date };
-            let printed = typesetter.pdf(job).expect("it typesets");
+            let printed = typesetter.pdf(Job::of(&document, bench.context().date)).expect("it typesets");
             let kind = spent.entry(document.template).or_default();
             kind.0 += 1;
             kind.1 += printed.pages;

@@ -137,11 +137,7 @@ impl Bench {
                 let started = Instant::now();
                 let document = document::compose(self.context(), listed).expect("it composes");
                 compose += started.elapsed();
-                let date = self.context().date;
-                let (id, data) = (&document.id, &document.data);
-                let (pages, reading) = (document.pages, document.reading);
-                let job = Job { id, template: document.template, data, pages, reading, date };
-                typesetter.pdf(job).expect("it typesets");
+                typesetter.pdf(Job::of(&document, self.context().date)).expect("it typesets");
                 whole += started.elapsed();
             }
             let mean = |total: Duration| total.as_secs_f64() * 1000.0 / EACH as f64;

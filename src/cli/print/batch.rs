@@ -1,9 +1,9 @@
 //! Composes, typesets and writes documents one after another in this process.
 
+use std::collections::BTreeMap;
 use std::fs;
 use std::io;
 use std::path::PathBuf;
-use std::time::Instant;
 
 use serde::{Deserialize, Serialize};
 
@@ -12,8 +12,8 @@ use crate::cli::outcome::{Outcome, say};
 use crate::cli::templates::Templates;
 use crate::cli::whole;
 use crate::diag::reason;
-use crate::document::{self, Context, Document, Listed, Paperwork};
-use crate::typeset::{Failure, Picture, Typesetter};
+use crate::document::{self, Context, Document, Listed};
+use crate::typeset::{Failure, Job, Picture, Typesetter};
 
 /// What a process says about one document; workers send it to their parent as
 /// a line of JSON.
@@ -23,7 +23,6 @@ pub(super) struct Report {
     pub pages: usize,
     /// How many pages it was made for; 0 where any number will do.
     pub expected: usize,
-    pub milliseconds: f64,
     pub no_source: Vec<String>,
     pub not_given: Vec<String>,
     /// Why it could not be made.
@@ -70,9 +69,21 @@ impl<'a> Batch<'a> {
 
     /// Prints one document.
     pub(super) fn print(&self, listed: &Listed) -> Report {
-        let started = Instant::now();
+        self.written(listed, document::compose(self.context, listed))
+    }
+
+    /// Prints the index of documents; `printed` are the pages of those that are printed.
+    pub(super) fn print_index(&self, listed: &Listed, printed: &BTreeMap<String, usize>) -> Report {
+        let date = self.context.date;
+        // One that cannot be laid out is reported where it is printed.
+        let counted = |document: &Document| self.typesetter.page_count(Job::of(document, date)).ok();
+        let pages = |document: &Document| printed.get(&document.id).copied().or_else(|| counted(document));
+        self.written(listed, document::compose_index(self.context, listed, &pages))
+    }
+
+    fn written(&self, listed: &Listed, composed: Option<Document>) -> Report {
         let mut report = Report { id: listed.id.clone(), ..Report::default() };
-        let Some(document) = document::compose(self.context, &self.counted(listed)) else {
+        let Some(document) = composed else {
             report.failure = Some(listed.spec.clone());
             return report;
         };
@@ -87,30 +98,12 @@ impl<'a> Batch<'a> {
         }
         report.no_source = document.no_source;
         report.not_given = document.not_given;
-        report.milliseconds = started.elapsed().as_secs_f64() * 1000.0;
         report
-    }
-
-    /// The index of documents with the pages of those that have to be counted; any other
-    /// document as it is listed.
-    fn counted(&self, listed: &Listed) -> Listed {
-        let mut listed = listed.clone();
-        let Paperwork::Index { pages } = &mut listed.paperwork else { return listed };
-        let others = document::list(self.context.model);
-        let others = others.iter().filter(|other| other.id != listed.id);
-        let composed = others.filter_map(|other| document::compose(self.context, other));
-        for document in composed.filter(|document| document.pages == 0) {
-            // One that cannot be laid out is reported where it is printed.
-            if let Ok(count) = self.typesetter.page_count(super::job(&document, self.context.date)) {
-                pages.insert(document.id.clone(), count);
-            }
-        }
-        listed
     }
 
     /// The document's files by name, and how many pages it has.
     fn files(&self, document: &Document) -> Result<(usize, Vec<Named>), Failure> {
-        let job = super::job(document, self.context.date);
+        let job = Job::of(document, self.context.date);
         let picture = match self.form {
             PaperFormat::Pdf => {
                 let printed = self.typesetter.pdf(job)?;

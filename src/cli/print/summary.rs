@@ -1,6 +1,6 @@
 //! Adds up what was printed and says so in a line.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::io::{self, Write};
 use std::path::Path;
 use std::time::Instant;
@@ -19,8 +19,8 @@ pub(super) struct Summary<'a> {
     expected: usize,
     /// Whether the lines told so far could be written.
     told: io::Result<()>,
-    documents: usize,
-    pages: usize,
+    /// How many pages each printed document has.
+    printed: BTreeMap<String, usize>,
     no_source: BTreeSet<String>,
     not_given: BTreeSet<String>,
     failures: Vec<(String, String)>,
@@ -35,8 +35,7 @@ impl<'a> Summary<'a> {
             words,
             expected,
             told,
-            documents: 0,
-            pages: 0,
+            printed: BTreeMap::new(),
             no_source: BTreeSet::new(),
             not_given: BTreeSet::new(),
             failures: Vec::new(),
@@ -48,6 +47,11 @@ impl<'a> Summary<'a> {
         self.words
     }
 
+    /// The pages of every document printed so far.
+    pub(super) fn printed(&self) -> &BTreeMap<String, usize> {
+        &self.printed
+    }
+
     /// Counts one document.
     pub(super) fn add(&mut self, report: Report) {
         self.no_source.extend(report.no_source);
@@ -56,10 +60,9 @@ impl<'a> Summary<'a> {
             Some(failure) => self.failures.push((report.id, failure)),
             None => {
                 if report.expected > 0 && report.pages > report.expected {
-                    self.overfull.push((report.id, report.pages, report.expected));
+                    self.overfull.push((report.id.clone(), report.pages, report.expected));
                 }
-                self.documents += 1;
-                self.pages += report.pages;
+                self.printed.insert(report.id, report.pages);
             }
         }
     }
@@ -67,7 +70,7 @@ impl<'a> Summary<'a> {
     /// Rewrites one line of the terminal.
     pub(super) fn show_progress(&self) {
         let message = Message::new("run-progress")
-            .with("done", self.documents + self.failures.len())
+            .with("done", self.printed.len() + self.failures.len())
             .with("all", self.expected);
         let mut terminal = io::stderr().lock();
         drop(write!(terminal, "\r{}\x1b[K\r", self.words.say(&message)));
@@ -91,15 +94,15 @@ impl<'a> Summary<'a> {
         if more > 0 {
             note(self.words.say(&Message::new("run-more-failures").with_count("count", more)));
         }
-        let missing = self.expected - self.documents - self.failures.len();
+        let missing = self.expected - self.printed.len() - self.failures.len();
         if missing > 0 || lost_workers > 0 {
             let message = Message::new("run-worker-lost").with_count("missing", missing);
             note(format_args!("{}: {}", self.words.word("finding-error"), self.words.say(&message)));
         }
         let seconds = self.started.elapsed().as_secs_f64();
         let message = Message::new("run-printed")
-            .with_count("documents", self.documents)
-            .with_count("pages", self.pages)
+            .with_count("documents", self.printed.len())
+            .with_count("pages", self.printed.values().sum())
             .with("seconds", format!("{seconds:.2}"))
             .with("out", out.display())
             .with_count("no-source", self.no_source.len())

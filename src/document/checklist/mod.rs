@@ -7,12 +7,12 @@ mod question;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
-use super::furniture::{Furniture, Kind};
+use super::furniture::{Furniture, Kind, shop_paper};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, finish};
-use crate::model::{Checklist, Ending, Model};
+use crate::model::{Checklist, Ending};
 use crate::quantity::Duration;
-use crate::spec::{Cost, EndingKind, Near, Paper, Work};
+use crate::spec::{Cost, EndingKind, Near, Work};
 use crate::words::{Message, Words};
 pub(super) use numbers::Numbers;
 
@@ -82,7 +82,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let mut marks = Marks::default();
     let kind = Kind {
         word: "doc-checklist",
-        paper: paper(model),
+        paper: shop_paper(model),
         title: words
             .say(&Message::new("check-title").with("title", &checklist.title).with("system", &system.title)),
         id: listed.id.clone(),
@@ -112,14 +112,6 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         chart: chart::draw(words, checklist, &numbers),
     };
     Some(finish(listed, (TEMPLATE, 0), data, marks))
-}
-
-/// The paper of the shop's sheets.
-pub(super) fn paper(model: &Model) -> &'static str {
-    match model.shop.paper {
-        Paper::A4 => "a4",
-        Paper::Letter => "us-letter",
-    }
 }
 
 /// What the steps have people touch: everything that no step rules out.

@@ -11,10 +11,9 @@ mod walk;
 use serde::Serialize;
 use serde_json::Value;
 
-use super::caution::Signalled;
-use super::furniture::{Furniture, Kind};
+use super::furniture::{Furniture, Kind, shop_paper};
 use super::marks::Marks;
-use super::{Context, Data, Document, Listed, Paperwork, checklist, finish};
+use super::{Context, Data, Document, Listed, Paperwork, finish};
 use crate::model::Model;
 use crate::quantity::{Rounding, Traced, traced};
 use crate::words::{Message, Words};
@@ -79,12 +78,10 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let card = model.cards.get(&listed.spec)?;
     let of_card = super::list(model).into_iter().find(|other| other.id == card.id)?;
     let (printed, record) = traced(|| super::compose(context, &of_card));
-    let data: Value = serde_json::from_slice(&printed?.data).ok()?;
-    let furniture = &data["furniture"];
-    let said = |key: &str| furniture[key].as_str().unwrap_or_default().to_owned();
-    let letters = furniture["sources"].as_array().into_iter().flatten();
-    let letters = letters.filter_map(|source| source["text"].as_str()).map(str::to_owned);
-    let mut marks = Marks::continuing(letters.collect());
+    let printed = printed?;
+    let data: Value = serde_json::from_slice(&printed.data).ok()?;
+    let furniture = printed.furniture;
+    let mut marks = Marks::continuing(furniture.sources.into_iter().map(|source| source.text).collect());
     let basis = basis::of(model, words, card);
     let inputs = basis.inputs.iter().map(|fact| Input {
         what: words.word(fact.label),
@@ -106,17 +103,13 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let given = all().count() - computed;
     let of = Message::new("proof-of")
         .with("card", &card.id)
-        .with("fingerprint", said("fingerprint"))
-        .with("title", said("title"));
+        .with("fingerprint", furniture.fingerprint)
+        .with("title", &furniture.title);
     let counted =
         Message::new("proof-counted").with("computed", computed).with("given", given).with("digits", DIGITS);
-    let title = words.say(&Message::new("proof-title").with("title", said("title")));
-    let kind = Kind { word: "doc-proof", paper: checklist::paper(model), title, id: listed.id.clone() };
-    let stop = furniture["stop"].as_object().map(|stop| Signalled {
-        signal: stop["signal"].as_str().unwrap_or_default().to_owned(),
-        text: stop["text"].as_str().unwrap_or_default().to_owned(),
-    });
-    let furniture = Furniture::like(context, kind, said("applicability"), stop);
+    let title = words.say(&Message::new("proof-title").with("title", furniture.title));
+    let kind = Kind { word: "doc-proof", paper: shop_paper(model), title, id: listed.id.clone() };
+    let furniture = Furniture::like(context, kind, furniture.applicability, furniture.stop);
     let data = Proof {
         furniture,
         intro: vec![words.say(&of), words.say(&counted)],
