@@ -8,6 +8,7 @@ use super::given::{Given, given};
 use super::grid::{Column, Grid};
 use super::marks::Marks;
 use super::table::{self, Ask, BLANK, Table};
+use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, finish};
 use crate::model::{Model, Refrigerant, Vent};
 use crate::quantity::{Rounding, figure};
@@ -37,16 +38,9 @@ impl Data for AirCard {
 struct Fluid {
     title: String,
     number: String,
-    boxes: Vec<Written>,
+    boxes: Vec<WriteOn>,
     strip: Grid,
     notes: Vec<String>,
-}
-
-/// A box to write in.
-#[derive(Debug, Serialize)]
-struct Written {
-    label: String,
-    unit: &'static str,
 }
 
 /// What leaves the outlets: a matrix for each position of the intake door.
@@ -55,7 +49,7 @@ struct Air {
     title: String,
     notes: Vec<String>,
     positions: Vec<Grid>,
-    boxes: Vec<Written>,
+    boxes: Vec<WriteOn>,
 }
 
 /// Composes one refrigerant and air card.
@@ -98,10 +92,6 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     Some(finish(listed, (TEMPLATE, 0), data, marks))
 }
 
-fn written(words: &Words, boxes: &[(&str, &'static str)]) -> Vec<Written> {
-    boxes.iter().map(|(label, unit)| Written { label: words.word(label), unit }).collect()
-}
-
 fn fluid(words: &Words, model: &Model, of: &Refrigerant) -> Option<Fluid> {
     let id = format!("refrigerant.{}", of.id);
     let table = table::of(model, words, &Ask { id: &id, ..Ask::default() }).ok()?;
@@ -128,7 +118,7 @@ fn fluid(words: &Words, model: &Model, of: &Refrigerant) -> Option<Fluid> {
     Some(Fluid {
         title: of.title.clone(),
         number: of.fluid.number().to_owned(),
-        boxes: written(
+        boxes: write_on::boxes(
             words,
             &[("card-box-charge", "g"), ("card-box-oil", ""), ("card-box-oil-charge", "ml")],
         ),
@@ -195,7 +185,7 @@ fn air(words: &Words, model: &Model, of: &Vent) -> Option<Air> {
         title: of.title.clone(),
         notes,
         positions: positions.collect(),
-        boxes: written(
+        boxes: write_on::boxes(
             words,
             &[
                 ("card-box-ambient", "°C"),

@@ -45,6 +45,7 @@ mod test_sheet;
 mod tie;
 mod transducer_card;
 mod users;
+mod write_on;
 
 use chrono::NaiveDate;
 use serde::Serialize;

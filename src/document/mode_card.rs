@@ -5,6 +5,7 @@ use serde::Serialize;
 use super::caution::{self, Cautions, Room, Touch};
 use super::furniture::{Furniture, Kind, shop_paper};
 use super::marks::Marks;
+use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, finish};
 use crate::model::{Control, Mode, ModeSet};
 use crate::physics::modes::{self, Cover, Pair};
@@ -26,7 +27,7 @@ struct ModeCard {
     run: Vec<Step>,
     hidden: String,
     seen: Vec<Seen>,
-    boxes: Vec<Written>,
+    boxes: Vec<WriteOn>,
     cautions: Cautions,
 }
 
@@ -78,13 +79,6 @@ struct Seen {
     mark: String,
 }
 
-/// A box to write in.
-#[derive(Debug, Serialize)]
-struct Written {
-    label: String,
-    unit: &'static str,
-}
-
 /// Composes one mode card.
 pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     let Context { model, words, .. } = context;
@@ -119,9 +113,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         run: run(words, set, &cover),
         hidden: hidden(words, set),
         seen: set.controls.iter().map(|control| seen(words, control, &mut marks)).collect(),
-        boxes: ["card-box-vehicle", "card-box-date", "card-box-name"]
-            .map(|label| Written { label: words.word(label), unit: "" })
-            .into(),
+        boxes: write_on::signatures(words, &["card-box-vehicle", "card-box-date", "card-box-name"]),
         cautions: caution::of(
             words,
             &[Touch::MovingParts, Touch::Running, Touch::HotParts, Touch::Dash],

@@ -9,6 +9,7 @@ use super::furniture::{Furniture, Kind, shop_paper};
 use super::marks::Marks;
 use super::test_sheet::group::{Quoted, quoted};
 use super::test_sheet::header;
+use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, Paperwork, finish};
 use crate::model::{Report, Sheet};
 use crate::quantity::{Rounding, figure};
@@ -58,12 +59,6 @@ impl Data for ResultReport {
     }
 }
 
-#[derive(Debug, Serialize)]
-struct WriteOn {
-    label: String,
-    unit: &'static str,
-}
-
 /// A paper that the work used, and the code it has today.
 #[derive(Debug, Serialize)]
 struct PaperUsed {
@@ -91,7 +86,6 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let identity = header::identity(words, vehicle, &system.title, &mut marks);
     // The letters of the sheet's values are explained on the sheet.
     let windows = quoted(context, sheet, vehicle, &mut Marks::default());
-    let write_on = |(id, unit): (&str, &'static str)| WriteOn { label: words.word(id), unit };
     let of_sheet = Listed {
         id: format!("{}.{}", sheet.id, vehicle.id),
         spec: sheet.id.clone(),
@@ -101,7 +95,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let data = ResultReport {
         furniture,
         vehicle: identity,
-        boxes: BOXES.map(write_on).into(),
+        boxes: write_on::boxes(words, &BOXES),
         complaint: words.word("report-complaint"),
         cause: words.word("report-cause"),
         action: words.word("report-action"),
@@ -111,7 +105,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         windows,
         papers: papers(context, sheet),
         corrections: corrections(words),
-        sign_off: SIGN_OFF.map(|id| write_on((id, ""))).into(),
+        sign_off: write_on::signatures(words, &SIGN_OFF),
     };
     Some(finish(listed, (TEMPLATE, 0), data, marks))
 }

@@ -155,7 +155,7 @@ fn pin_end(set: &Set, key: &str, pins: Option<&spec::Pins>, needs_ground: bool) 
     let pins = pins?;
     let named = [&pins.signal, &pins.return_].into_iter().flatten().next()?;
     let (connector, _) = named.value.split_once('/')?;
-    let entry = &set.connectors.get(connector)?.item;
+    let plug = plug(set, connector)?;
     let pin = |part: &str, label, value: &Option<Sourced<String>>| {
         let fact = Fact::new(format!("{key}.{part}"), label, value.as_ref());
         (pin_use(set, value, fact.clone()), fact)
@@ -163,24 +163,30 @@ fn pin_end(set: &Set, key: &str, pins: Option<&spec::Pins>, needs_ground: bool) 
     let (signal, signal_fact) = pin("signal", "fact-signal-pin", &pins.signal);
     let (other, other_fact) = pin("return", "fact-return-pin", &pins.return_);
     let (ground, ground_fact) = pin("ground", "fact-ground-pin", &pins.ground);
+    let ground_fact = needs_ground.then_some(ground_fact);
+    let pins = [signal_fact, other_fact].into_iter().chain(ground_fact);
+    let missing = pins.filter(Fact::is_missing).chain(plug.missing).collect();
+    Some(PinEnd { signal, other, ground, missing, ..plug })
+}
+
+/// A connector and how it is seen, with none of its pins.
+fn plug(set: &Set, connector: &str) -> Option<PinEnd> {
+    let entry = &set.connectors.get(connector)?.item;
     // View and side say how to look: they have no source, but they can be missing.
     let look = [("view", "fact-view", entry.view.is_some()), ("side", "fact-side", entry.side.is_some())];
-    let look = look
+    let missing = look
         .into_iter()
         .filter(|(.., given)| !given)
         .map(|(part, label, _)| Fact::new::<()>(format!("connector.{connector}.{part}"), label, None));
-    let ground_fact = needs_ground.then_some(ground_fact);
-    let pins = [signal_fact, other_fact].into_iter().chain(ground_fact);
-    let missing = pins.filter(Fact::is_missing).chain(look);
     Some(PinEnd {
         connector: connector.to_owned(),
         title: text(&entry.title)?,
         view: entry.view.as_ref().map(|view| view.value),
         side: entry.side.as_ref().map(|side| side.value),
         latch: text(&entry.latch),
-        signal,
-        other,
-        ground,
+        signal: None,
+        other: None,
+        ground: None,
         missing: missing.collect(),
     })
 }

@@ -54,6 +54,7 @@ mod request_release;
 mod request_scenario;
 mod request_watch;
 mod set_points;
+mod shared;
 mod sheet_fits;
 mod shop_named;
 mod stall_current;

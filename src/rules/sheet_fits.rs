@@ -8,22 +8,11 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     for (id, entry) in &set.sheets {
         let sheet = &entry.item;
         let Some(system) = &sheet.system else { continue };
-        let of = |kind: &str, link: &At<String>, theirs: Option<&Option<At<String>>>| {
-            let Some(Some(theirs)) = theirs else { return };
-            if theirs.value == system.value {
-                return;
-            }
-            let message = Message::new("rule-other-system")
-                .with("kind", kind)
-                .with("id", &link.value)
-                .with("theirs", &theirs.value)
-                .with("system", &system.value);
-            let label = Message::new("wanted-of-system").with("system", &system.value);
-            let finding = Finding::error(message, link.place.clone(), label);
-            findings.report(finding.because(theirs.place.clone(), Message::new("label-its-system")));
+        let of = |kind: &str, link: &At<String>, theirs: Option<&At<String>>| {
+            super::shared::of_system(findings, kind, link, theirs, system);
         };
         for vehicle in sheet.vehicles.iter().flatten() {
-            of("vehicle", vehicle, set.vehicles.get(&vehicle.value).map(|v| &v.item.system));
+            of("vehicle", vehicle, set.vehicles.get(&vehicle.value).and_then(|v| v.item.system.as_ref()));
         }
         for row in sheet.groups.iter().flat_map(|group| &group.rows) {
             if let Some(test) = row.test()
@@ -32,20 +21,13 @@ pub(super) fn check(set: &Set, findings: &Findings) {
                 && let Some(theirs) = set.named_component(&component.value).and_then(|found| found.system)
             {
                 let theirs = At { value: theirs.to_owned(), place: component.place.clone() };
-                of("test", test, Some(&Some(theirs)));
+                of("test", test, Some(&theirs));
             }
             if let Some(sensor) = row.sensor() {
-                of("sensor", sensor, set.sensors.get(&sensor.value).map(|s| &s.item.system));
+                of("sensor", sensor, set.sensors.get(&sensor.value).and_then(|s| s.item.system.as_ref()));
             }
         }
-        let mut named = std::collections::BTreeMap::new();
-        for vehicle in sheet.vehicles.iter().flatten() {
-            if let Some(first) = named.insert(&vehicle.value, &vehicle.place) {
-                let message = Message::new("spec-duplicate").with("name", &vehicle.value);
-                let finding = Finding::error(message, vehicle.place.clone(), Message::new("label-second"));
-                findings.report(finding.because(first.clone(), Message::new("label-first")));
-            }
-        }
+        super::shared::each_once(findings, sheet.vehicles.iter().flatten());
         let empty = sheet.vehicles.as_ref().is_some_and(Vec::is_empty) || sheet.groups.is_empty();
         if empty {
             let message = Message::new("rule-empty-sheet").with("id", id);

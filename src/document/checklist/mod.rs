@@ -9,6 +9,7 @@ use serde::Serialize;
 use super::caution::{self, Cautions, Room, Touch};
 use super::furniture::{Furniture, Kind, shop_paper};
 use super::marks::Marks;
+use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, finish};
 use crate::model::{Checklist, Ending};
 use crate::quantity::Duration;
@@ -50,13 +51,6 @@ impl Data for Page {
     fn furniture(&mut self) -> &mut Furniture {
         &mut self.furniture
     }
-}
-
-/// A box to write in.
-#[derive(Debug, Serialize)]
-struct WriteOn {
-    label: String,
-    unit: &'static str,
 }
 
 /// An ending: which, what it means, what to do.
@@ -104,11 +98,11 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         furniture,
         symptom: checklist.symptom.clone(),
         intro: words.say(&intro),
-        boxes: BOXES.map(|(id, unit)| WriteOn { label: words.word(id), unit }).into(),
+        boxes: write_on::boxes(words, &BOXES),
         cautions: cautions(words, checklist),
         steps,
         endings: numbers.endings.iter().map(|node| ending(words, checklist, &numbers, *node)).collect(),
-        sign_off: SIGN_OFF.map(|id| WriteOn { label: words.word(id), unit: "" }).into(),
+        sign_off: write_on::signatures(words, &SIGN_OFF),
         chart: chart::draw(words, checklist, &numbers),
     };
     Some(finish(listed, (TEMPLATE, 0), data, marks))

@@ -11,6 +11,7 @@ use serde::Serialize;
 use super::caution::{self, Cautions, Room, Touch};
 use super::furniture::{Furniture, Kind, shop_paper};
 use super::marks::Marks;
+use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, Paperwork, finish};
 use crate::model::{RowOf, Sheet, Shop};
 use crate::quantity::{Rounding, Temperature, figure};
@@ -73,12 +74,6 @@ struct Label {
     label: String,
 }
 
-#[derive(Debug, Serialize)]
-struct WriteOn {
-    label: String,
-    unit: &'static str,
-}
-
 /// Composes the sheet of one vehicle.
 pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     let Context { model, words, bay, .. } = context;
@@ -100,7 +95,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         furniture,
         vehicle: header::identity(words, vehicle, &system.title, &mut marks),
         complaint: words.word("sheet-box-complaint"),
-        boxes: BOXES.map(|(id, unit)| WriteOn { label: words.word(id), unit }).into(),
+        boxes: write_on::boxes(words, &BOXES),
         instruments: header::instruments(words, model, sheet, &mut marks),
         at: bay.map(both_scales).unwrap_or_default(),
         at_note: words.word(if bay.is_some() { "sheet-bay" } else { "sheet-no-bay" }),

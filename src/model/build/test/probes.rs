@@ -2,7 +2,7 @@
 
 use super::super::super::fact::Fact;
 use super::super::super::pins::{PinEnd, PinUse};
-use super::super::{pin_use, text};
+use super::super::{pin_use, plug};
 use crate::spec::{self, Probes, Reads, Role, Set, Sourced, Thing, Where};
 
 /// A probe: the spec key of its pin, and the pin.
@@ -87,21 +87,5 @@ pub(super) fn probe_use(set: &Set, id: &str, key: String, pin: &Sourced<String>)
 /// The connector of a probe, and how it is seen.
 pub(super) fn end(set: &Set, probe: &PinUse) -> Option<PinEnd> {
     let (connector, _) = probe.name.split_once('/')?;
-    let entry = &set.connectors.get(connector)?.item;
-    let look = [("view", "fact-view", entry.view.is_some()), ("side", "fact-side", entry.side.is_some())];
-    let missing = look
-        .into_iter()
-        .filter(|(.., given)| !given)
-        .map(|(part, label, _)| Fact::new::<()>(format!("connector.{connector}.{part}"), label, None));
-    Some(PinEnd {
-        connector: connector.to_owned(),
-        title: text(&entry.title)?,
-        view: entry.view.as_ref().map(|view| view.value),
-        side: entry.side.as_ref().map(|side| side.value),
-        latch: text(&entry.latch),
-        signal: None,
-        other: None,
-        ground: None,
-        missing: missing.collect(),
-    })
+    plug(set, connector)
 }

@@ -1,0 +1,25 @@
+//! Boxes to write in by hand.
+
+use serde::Serialize;
+
+use crate::words::Words;
+
+/// A box, with what belongs in it and the unit printed there.
+#[derive(Debug, Serialize)]
+pub(super) struct WriteOn {
+    label: String,
+    unit: &'static str,
+}
+
+/// A box for each label of the word table and its unit.
+pub(super) fn boxes<'a>(
+    words: &Words,
+    all: impl IntoIterator<Item = &'a (&'a str, &'static str)>,
+) -> Vec<WriteOn> {
+    all.into_iter().map(|(id, unit)| WriteOn { label: words.word(id), unit }).collect()
+}
+
+/// The same without units: names, dates, signatures.
+pub(super) fn signatures(words: &Words, all: &[&str]) -> Vec<WriteOn> {
+    all.iter().map(|id| WriteOn { label: words.word(id), unit: "" }).collect()
+}
