@@ -4,7 +4,7 @@ use super::Context;
 use super::bench::Kit;
 use super::marks::Marks;
 use super::table::{Cell, Table};
-use crate::words::Message;
+use crate::words::{Message, Words};
 
 /// One fault of a dictionary, by its conditions; or several that read the same.
 pub(super) struct FaultRow {
@@ -61,6 +61,20 @@ pub(super) fn rows(
         }
     }
     grouped
+}
+
+/// The rows that `gives` something to look for, and a sentence of the word table that names
+/// the others.
+pub(super) fn parted(
+    words: &Words,
+    rows: Vec<FaultRow>,
+    gives: impl Fn(&FaultRow) -> bool,
+    others: &'static str,
+) -> (Vec<FaultRow>, Option<String>) {
+    let (kept, rest): (Vec<FaultRow>, Vec<FaultRow>) = rows.into_iter().partition(|row| gives(row));
+    let rest: Vec<String> = rest.into_iter().flat_map(|row| row.names).collect();
+    let named = (!rest.is_empty()).then(|| words.say(&Message::new(others).with("faults", listed(&rest))));
+    (kept, named)
 }
 
 /// Names with their sizes as one text: several sizes of one fault name it once.

@@ -212,13 +212,8 @@ fn wrong(
         std::iter::once(fault_rows::listed(&row.names)).chain(row.reads).chain([told]).collect()
     };
     // A fault of which no reading is known is named, and gives no figures to look for.
-    let (known, unknown): (Vec<FaultRow>, Vec<FaultRow>) =
-        rows.into_iter().partition(|row| row.reads.iter().any(|cell| cell != BLANK));
-    let unknown: Vec<String> = unknown.into_iter().flat_map(|row| row.names).collect();
-    let unknown = (!unknown.is_empty()).then(|| {
-        let faults = fault_rows::listed(&unknown);
-        words.say(&Message::new("card-part-unknown").with("faults", faults))
-    });
+    let is_known = |row: &FaultRow| row.reads.iter().any(|cell| cell != BLANK);
+    let (known, unknown) = fault_rows::parted(words, rows, is_known, "card-part-unknown");
     Some(Grid {
         title: words.word("card-part-wrong"),
         notes: std::iter::once(words.word("card-part-wrong-note")).chain(unknown).collect(),

@@ -10,7 +10,7 @@ use crate::document::table::{BLANK, Cell, coded};
 use crate::model::{Actuator, Contacts, PositionLadder, Stops};
 use crate::physics::contacts::Stuck;
 use crate::quantity::{Rounding, figure};
-use crate::words::{Message, Words};
+use crate::words::Words;
 
 /// The faults of whatever tells its position.
 pub(super) fn compose(context: Context<'_>, actuator: &Actuator, marks: &mut Marks) -> Option<Grid> {
@@ -59,14 +59,11 @@ fn of_feedback(
     let by = std::iter::once(Column::words(words.word("card-act-by")));
     let columns = fault.chain(stop(low)).chain(stop(high)).chain(by).collect();
     // What nothing sees is named, and gives no figures to look for.
-    let (seen, unseen): (Vec<FaultRow>, Vec<FaultRow>) = rows.into_iter().partition(|row| !row.by.is_empty());
+    let is_seen = |row: &FaultRow| !row.by.is_empty();
+    let (seen, unseen) = fault_rows::parted(words, rows, is_seen, "card-act-unseen-faults");
     if seen.is_empty() {
         return None;
     }
-    let unseen: Vec<String> = unseen.into_iter().flat_map(|row| row.names).collect();
-    let unseen = (!unseen.is_empty()).then(|| {
-        words.say(&Message::new("card-act-unseen-faults").with("faults", fault_rows::listed(&unseen)))
-    });
     let cells = |row: FaultRow| {
         let told = told(&row.by);
         std::iter::once(fault_rows::listed(&row.names)).chain(row.reads).chain([told]).collect()

@@ -35,14 +35,11 @@ pub(super) fn compose(context: Context<'_>, driver: &Driver, marks: &mut Marks) 
         row.key != "other temperature" && (row.key != "other part" || is_of(model, driver, &row.names))
     };
     let rows: Vec<FaultRow> = rows.into_iter().filter(fits).collect();
-    let (seen, unseen): (Vec<FaultRow>, Vec<FaultRow>) = rows.into_iter().partition(|row| !row.by.is_empty());
+    let is_seen = |row: &FaultRow| !row.by.is_empty();
+    let (seen, unseen) = fault_rows::parted(words, rows, is_seen, "card-act-unseen-faults");
     if seen.is_empty() {
         return None;
     }
-    let unseen: Vec<String> = unseen.into_iter().flat_map(|row| row.names).collect();
-    let unseen = (!unseen.is_empty()).then(|| {
-        words.say(&Message::new("card-act-unseen-faults").with("faults", fault_rows::listed(&unseen)))
-    });
     let cells = |row: FaultRow| {
         let by = row.by.join(", ");
         std::iter::once(fault_rows::listed(&row.names)).chain(row.reads).chain([by]).collect()

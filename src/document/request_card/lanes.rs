@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::levels::signs;
+use crate::document::axis::{Axis, Tick, tidy};
 use crate::document::figures;
 use crate::document::table::request::state;
 use crate::model::Request;
@@ -10,8 +11,8 @@ use crate::model::request::Condition;
 use crate::physics::request::{Phase, Span, State, Trace};
 use crate::words::{Message, Words};
 
-/// How many ticks the time axis has at most.
-const MOST_TICKS: f64 = 12.0;
+/// How many steps the time axis has at most.
+const MOST_STEPS: f64 = 12.0;
 
 /// What is left free above and below a trace, a part of its height.
 const MARGIN: f64 = 0.12;
@@ -27,12 +28,6 @@ pub(super) struct Timeline {
     lanes: Vec<Lane>,
     legend: Vec<Key>,
     alt: String,
-}
-
-#[derive(Debug, Serialize)]
-struct Tick {
-    at: f64,
-    text: String,
 }
 
 /// One lane: its stretches, and for a condition what its value does.
@@ -76,7 +71,7 @@ pub(super) fn compose(words: &Words, request: &Request) -> Option<Timeline> {
     let lanes = lanes.map(|(index, ((condition, phases), trace))| Lane {
         label: format!("{} {}", index + 1, condition.title),
         stretches: phases.iter().map(|span| stretch(span, length, phase)).collect(),
-        levels: levels(condition, trace, length),
+        levels: levels(condition, trace),
         trace: drawn(condition, trace, length),
     });
     let said: Vec<String> = (timeline.request.iter())
@@ -92,7 +87,7 @@ pub(super) fn compose(words: &Words, request: &Request) -> Option<Timeline> {
         ("thin", "card-line-thin"),
     ];
     Some(Timeline {
-        ticks: ticks(length),
+        ticks: Axis::exactly(0.0, length, MOST_STEPS).map_or_else(Vec::new, Axis::ticks),
         axis: words.word("card-timeline-axis"),
         changes: timeline.request.iter().skip(1).map(|span| tidy(span.from / length)).collect(),
         request: Lane {
@@ -151,7 +146,7 @@ fn drawn(condition: &Condition, trace: &Trace, length: f64) -> Vec<[f64; 2]> {
     times.map(|at| [tidy(at / length), height(trace.at(at), reach)]).collect()
 }
 
-fn levels(condition: &Condition, trace: &Trace, _: f64) -> Vec<Drawn> {
+fn levels(condition: &Condition, trace: &Trace) -> Vec<Drawn> {
     let reach = reach(condition, trace);
     let (past, back) = signs(condition.side);
     let [threshold, release, ..] = &condition.facts;
@@ -162,21 +157,4 @@ fn levels(condition: &Condition, trace: &Trace, _: f64) -> Vec<Drawn> {
     let [first, second] = condition.levels;
     let both = [line(first, &threshold.written, past, false), line(second, &release.written, back, true)];
     both.into_iter().flatten().collect()
-}
-
-/// Round seconds, of which no more than an axis holds.
-fn ticks(length: f64) -> Vec<Tick> {
-    let power = libm::pow(10.0, libm::floor(libm::log10(length / MOST_TICKS)));
-    let fits = |factor: &f64| length / (factor * power) <= MOST_TICKS;
-    let step = [1.0, 2.0, 5.0].into_iter().find(fits).unwrap_or(10.0) * power;
-    let counted = std::iter::successors(Some(0.0), |index| Some(index + 1.0));
-    let within = counted.take_while(|index| index * step <= length * (1.0 + 1e-9));
-    within
-        .map(|index| Tick { at: tidy(index * step / length), text: figures::trimmed(index * step) })
-        .collect()
-}
-
-/// Four decimals are a hundredth of a millimetre on paper.
-fn tidy(share: f64) -> f64 {
-    (share * 1e4).round() / 1e4
 }

@@ -8,7 +8,7 @@ use crate::document::faults::sensor::at_unit;
 use crate::document::figures;
 use crate::document::grid::{Column, Grid};
 use crate::document::table::{BLANK, Cell};
-use crate::model::{Card, Sensor};
+use crate::model::Card;
 use crate::physics::fault::{Fault, apart};
 use crate::quantity::Interval;
 use crate::words::{Message, Words};
@@ -63,7 +63,7 @@ fn notes(words: &Words, bench: &Bench<'_>, blocks: &[&Block]) -> Vec<String> {
 /// The faults of the card: of each family the smallest that can be told from good at one
 /// of the temperatures, or the largest where none can.
 fn chosen(bench: &Bench<'_>, blocks: &[&Block]) -> Vec<Fault> {
-    let mut chosen: Vec<Fault> = Vec::new();
+    let mut families: Vec<Vec<Fault>> = Vec::new();
     let mut parts = 0;
     for fault in Fault::dictionary(bench.others.len()) {
         if !blocks.iter().any(|block| entry(block, bench, &fault).is_some()) {
@@ -71,44 +71,38 @@ fn chosen(bench: &Bench<'_>, blocks: &[&Block]) -> Vec<Fault> {
         }
         if let Fault::OtherPart(other) = fault {
             // Only what is fitted to the same vehicle is at hand to be mixed up.
-            let same = |(sensor, _): &&(&Sensor, _)| sensor.system == bench.sensor.system;
-            if bench.others.get(other).as_ref().is_some_and(same) && parts < MOST_PARTS {
-                parts += 1;
-                chosen.push(fault);
+            let other = bench.others.get(other);
+            if parts == MOST_PARTS || other.is_none_or(|(other, _)| other.system != bench.sensor.system) {
+                continue;
             }
-            continue;
+            parts += 1;
         }
-        let told = |fault: &Fault| blocks.iter().any(|block| is_told(block, bench, fault));
-        let family = |known: &Fault| {
-            let same_sign = fault::value(known).unwrap_or(0.0) * fault::value(&fault).unwrap_or(0.0) >= 0.0;
-            known.kind().is_some() && known.kind() == fault.kind() && same_sign
-        };
-        match chosen.iter().position(family) {
-            Some(index) => {
-                // Sizes of series resistance grow in the dictionary, those of leaks shrink
-                // in effect: the first that is told stays.
-                let better = if told(&chosen[index]) {
-                    told(&fault) && is_smaller(&fault, &chosen[index])
-                } else {
-                    told(&fault) || !is_smaller(&fault, &chosen[index])
-                };
-                if better {
-                    chosen[index] = fault;
-                }
-            }
-            None => chosen.push(fault),
+        match families.iter_mut().find(|family| are_sizes(&family[0], &fault)) {
+            Some(family) => family.push(fault),
+            None => families.push(vec![fault]),
         }
     }
-    chosen
+    let told = |fault: &&Fault| blocks.iter().any(|block| is_told(block, bench, fault));
+    let by_effect = |one: &&Fault, other: &&Fault| effect(one).total_cmp(&effect(other));
+    let choice = |family: Vec<Fault>| {
+        let smallest = family.iter().filter(told).min_by(by_effect);
+        smallest.or_else(|| family.iter().max_by(by_effect)).copied()
+    };
+    families.into_iter().filter_map(choice).collect()
 }
 
-/// Whether a fault of the same family is the smaller one; a leak is small where its
-/// resistance is high.
-fn is_smaller(one: &Fault, other: &Fault) -> bool {
-    let size = |fault: &Fault| fault::value(fault).unwrap_or(0.0).abs();
-    match one {
-        Fault::Leak(_) | Fault::LeakToBattery(_) => size(one) > size(other),
-        _ => size(one) < size(other),
+/// Whether two faults are sizes of one, in the same direction.
+fn are_sizes(one: &Fault, other: &Fault) -> bool {
+    let value = |fault: &Fault| fault::value(fault).unwrap_or(0.0);
+    one.kind().is_some() && one.kind() == other.kind() && value(one) * value(other) >= 0.0
+}
+
+/// How large a fault is among those of its family; a leak is small where its resistance is high.
+fn effect(fault: &Fault) -> f64 {
+    let size = fault::value(fault).unwrap_or(0.0).abs();
+    match fault {
+        Fault::Leak(_) | Fault::LeakToBattery(_) => -size,
+        _ => size,
     }
 }
 

@@ -11,6 +11,7 @@ mod strip;
 
 use serde::Serialize;
 
+use super::axis::Trace;
 use super::bench::Bench;
 use super::card::KeyFigure;
 use super::caution::{self, Cautions, Room};
@@ -42,7 +43,7 @@ struct SensorCard {
     ends: Vec<End>,
     strip: strip::Strip,
     topology: Option<diagram::Diagram>,
-    plots: Vec<plot::Plot>,
+    plots: Vec<Trace>,
     example: example::Example,
     readings: Vec<advice::Reading>,
     measuring: Vec<String>,

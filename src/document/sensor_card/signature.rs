@@ -5,7 +5,8 @@
 use serde::Serialize;
 
 use super::faults;
-use super::plot::{Axis, axis, tidy};
+use super::plot::STEPS;
+use crate::document::axis::{Axis, Tick, tidy};
 use crate::document::bench::Bench;
 use crate::document::figures;
 use crate::model::Card;
@@ -34,14 +35,20 @@ pub(super) struct Signature {
 #[derive(Debug, Serialize)]
 struct Panel {
     title: String,
-    x: Axis,
-    y: Axis,
+    x: Scale,
+    y: Scale,
     x_unit: &'static str,
     y_unit: &'static str,
     /// Where no error is, in parts of the height.
     zero: f64,
     lines: Vec<Line>,
     alt: String,
+}
+
+/// What stands along an axis.
+#[derive(Debug, Serialize)]
+struct Scale {
+    ticks: Vec<Tick>,
 }
 
 #[derive(Debug, Serialize)]
@@ -90,10 +97,11 @@ pub(super) fn compose(words: &Words, bench: &Bench<'_>, card: &Card) -> Option<S
         if high - low < 0.1 {
             return None;
         }
-        let y = Axis::rounded(low, high);
+        let x = Axis::exactly(cold, hot, STEPS)?;
+        let y = Axis::around(low, high, STEPS)?;
         let line = |(fault, points): &(Fault, Vec<(f64, f64)>)| {
-            let inside = |(_, error): &&(f64, f64)| (y.low..=y.high).contains(error);
-            let course = points.iter().filter(inside).map(|(x, error)| [tidy(*x), tidy(y.share(*error))]);
+            let inside = |(_, error): &&(f64, f64)| y.holds(*error);
+            let course = points.iter().filter(inside).map(|(x, error)| [tidy(*x), y.part(*error)]);
             let end = |at: Option<&(f64, f64)>, share: f64| {
                 let known = at.filter(|(x, _)| (x - share).abs() < 1e-9);
                 known.map_or_else(|| "–".to_owned(), |(_, error)| shown(*error))
@@ -116,9 +124,9 @@ pub(super) fn compose(words: &Words, bench: &Bench<'_>, card: &Card) -> Option<S
             .with("lines", told.join("; "));
         Some(Panel {
             title: words.word(title),
-            x: axis(cold, hot),
-            zero: tidy(y.share(0.0)),
-            y,
+            x: Scale { ticks: x.ticks() },
+            zero: y.part(0.0),
+            y: Scale { ticks: y.ticks() },
             x_unit: "°C",
             y_unit: "K",
             lines,
