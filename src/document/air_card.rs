@@ -164,7 +164,7 @@ fn air(words: &Words, model: &Model, of: &Vent) -> Option<Air> {
     let id = format!("vent.{}", of.id);
     let table = table::of(model, words, &Ask { id: &id, ..Ask::default() }).ok()?;
     let texts = table.texts();
-    let at = |key: &str| table.columns.iter().position(|column| column.key == key);
+    let at = |key: &str| table.column(key);
     let column = Columns {
         intake: at("intake")?,
         celsius: at("outside_c")?,

@@ -52,17 +52,22 @@ pub(super) fn looked_at(
     side: Option<Side>,
     latch: Option<&str>,
 ) -> String {
-    let view = words.word(match view {
-        Some(View::MatingFace) => "card-view-mating-face",
-        Some(View::WireEntry) => "card-view-wire-entry",
-        None => "card-view-not-given",
-    });
+    let view = words.word(view_word(view));
     let side = words.word(match side {
         Some(Side::Harness) => "card-side-harness",
         Some(Side::Component) => "card-side-component",
         None => "card-side-not-given",
     });
     [Some(view), Some(side), latch.map(str::to_owned)].into_iter().flatten().collect::<Vec<_>>().join(", ")
+}
+
+/// From where a connector is seen, in a word or two.
+pub(super) fn view_word(view: Option<View>) -> &'static str {
+    match view {
+        Some(View::MatingFace) => "card-view-mating-face",
+        Some(View::WireEntry) => "card-view-wire-entry",
+        None => "card-view-not-given",
+    }
 }
 
 /// The ends of a part's wires, each with its pins by their roles.

@@ -112,6 +112,5 @@ pub(super) fn instruments(context: Context<'_>, system: &str, warm: bool, marks:
 
 /// A row's cell by the key of its column.
 fn cell(table: &Table, row: &[Cell], key: &str) -> Cell {
-    let column = table.columns.iter().position(|column| column.key == key);
-    column.and_then(|column| row.get(column)).cloned().unwrap_or(Cell::Missing)
+    table.column(key).and_then(|column| row.get(column)).cloned().unwrap_or(Cell::Missing)
 }

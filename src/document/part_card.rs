@@ -132,13 +132,7 @@ pub(super) fn window(
     at: String,
     also: String,
 ) -> Option<KeyFigure> {
-    let volts = |key: &str| {
-        let column = table.columns.iter().position(|column| column.key == key)?;
-        match table.rows.get(row)?.get(column)? {
-            Cell::Number(volts) => Some(*volts),
-            _ => None,
-        }
-    };
+    let volts = |key: &str| table.number(table.rows.get(row)?, key);
     let nominal = volts("voltage_nom_v")?;
     if let (Some(low), Some(high)) = (volts("voltage_min_v"), volts("voltage_max_v")) {
         let shown = figures::band(Band { low, nominal, high }, figures::VOLT_DECIMALS);
@@ -184,8 +178,7 @@ fn wrong(
 ) -> Option<Grid> {
     let Context { model, words, .. } = context;
     let table = faults::of(model, words, &faults::Ask { id: name, ..faults::Ask::default() }).ok()?;
-    let column = |key: &str| table.columns.iter().position(|column| column.key == key);
-    let at = column(condition)?;
+    let at = table.column(condition)?;
     let mut heads: Vec<String> = Vec::new();
     for row in &table.rows {
         let head = format!("{} {unit}", table.columns[at].text(&row[at]));
@@ -225,8 +218,7 @@ fn wrong(
 /// The dictionary with the same faults in each condition: one that is none in a condition, as a
 /// cover in the dark, stands there with no reading.
 fn blocks(table: &Table, at: usize, count: usize) -> Option<Table> {
-    let column = |key: &str| table.columns.iter().position(|column| column.key == key);
-    let (fault, size) = (column("fault")?, column("size")?);
+    let (fault, size) = (table.column("fault")?, table.column("size")?);
     let mut conditions: Vec<&Cell> = Vec::new();
     for row in &table.rows {
         if !conditions.contains(&&row[at]) {

@@ -9,13 +9,13 @@ use serde::Serialize;
 
 use super::caution::{self, Cautions, Room};
 use super::ends;
-use super::furniture::{Furniture, Kind};
+use super::furniture::{Furniture, Kind, shop_paper};
 use super::given::{Given, given};
 use super::marks::Marks;
 use super::users::{self, Thing, User, WhichEnd};
 use super::{Context, Data, Document, Listed, finish};
 use crate::model::{Fact, Model, pin_order};
-use crate::spec::{About, Paper, Role};
+use crate::spec::{About, Role};
 use crate::words::{Message, Words};
 
 const TEMPLATE: &str = "system-card.typ";
@@ -70,10 +70,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let mut marks = Marks::default();
     let kind = Kind {
         word: "doc-system-card",
-        paper: match model.shop.paper {
-            Paper::A4 => "a4",
-            Paper::Letter => "us-letter",
-        },
+        paper: shop_paper(model),
         title: words.say(&Message::new("card-system-title").with("system", &system.title)),
         id: listed.id.clone(),
     };

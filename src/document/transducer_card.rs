@@ -3,7 +3,6 @@
 use super::card::KeyFigure;
 use super::caution::{self, Touch};
 use super::part_card::{self, Circuit, Part, pin, table_of, window};
-use super::table::Cell;
 use super::{Context, Document, Listed};
 use crate::model::Transducer;
 use crate::physics::transducer::Sense;
@@ -55,11 +54,7 @@ fn key_figures(context: Context<'_>, name: &str) -> Vec<KeyFigure> {
     let mut rows = vec![0, table.rows.len() / 2, table.rows.len().saturating_sub(1)];
     rows.dedup();
     let at = |row: usize, key: &str, decimals| {
-        let column = table.columns.iter().position(|column| column.key == key)?;
-        match table.rows.get(row)?.get(column)? {
-            Cell::Number(number) => Some(figure(*number, decimals, Rounding::Nearest)),
-            _ => None,
-        }
+        Some(figure(table.number(table.rows.get(row)?, key)?, decimals, Rounding::Nearest))
     };
     let figure = |row: usize| {
         let also = format!("{} bar · {} psi", at(row, "pressure_bar", 2)?, at(row, "pressure_psi", 1)?);

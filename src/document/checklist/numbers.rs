@@ -1,5 +1,6 @@
 //! Numbers of steps and letters of endings, in the order in which a person meets them.
 
+use crate::document::marks::letters_of;
 use crate::graph::Longest;
 use crate::model::Checklist;
 use crate::quantity::Scalar;
@@ -37,20 +38,11 @@ impl Numbers {
             return (place + 1).to_string();
         }
         let place = self.endings.iter().position(|ending| *ending == node).unwrap_or_default();
-        letter(place)
+        letters_of(place).to_uppercase()
     }
 
     /// Whether the longest way leads from one node straight to another.
     pub(in crate::document) fn on_longest(&self, from: usize, to: usize) -> bool {
         self.longest.nodes.windows(2).any(|pair| pair == [from, to])
-    }
-}
-
-/// A to Z, then AA, AB and so on.
-fn letter(place: usize) -> String {
-    let last = u8::try_from(place % 26).map_or('?', |offset| char::from(b'A' + offset));
-    match place / 26 {
-        0 => last.to_string(),
-        round => format!("{}{last}", letter(round - 1)),
     }
 }

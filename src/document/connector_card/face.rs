@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use crate::document::ends::looked_at;
+use crate::document::ends::{looked_at, view_word};
 use crate::model::Connector;
 use crate::spec::{Corner, Edge, Side, View};
 use crate::words::{Message, Words};
@@ -129,7 +129,7 @@ impl<'a> Seen<'a> {
                 return latch.clone();
             }
             // Left and right of these words are those of the other view.
-            let view = words.word(view_short(self.connector.view));
+            let view = words.word(view_word(self.connector.view));
             words.say(&Message::new("card-latch-of-view").with("latch", latch).with("view", view))
         });
         let said: Vec<String> = [drawn, written].into_iter().flatten().collect();
@@ -140,7 +140,7 @@ impl<'a> Seen<'a> {
     pub(super) fn mirror(&self, words: &Words) -> Option<(bool, String)> {
         let view = self.view?;
         let id = if self.mirrored { "card-mirrored" } else { "card-mirror" };
-        let other = words.word(view_short(Some(view.other())));
+        let other = words.word(view_word(Some(view.other())));
         Some((self.mirrored, words.say(&Message::new(id).with("other", other))))
     }
 }
@@ -172,14 +172,6 @@ fn edge_word(edge: Edge) -> &'static str {
         Edge::Bottom => "card-edge-bottom",
         Edge::Left => "card-edge-left",
         Edge::Right => "card-edge-right",
-    }
-}
-
-fn view_short(view: Option<View>) -> &'static str {
-    match view {
-        Some(View::MatingFace) => "card-view-mating-face",
-        Some(View::WireEntry) => "card-view-wire-entry",
-        None => "card-view-not-given",
     }
 }
 

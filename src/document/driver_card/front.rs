@@ -117,16 +117,15 @@ pub(super) fn figures(context: Context<'_>, driver: &Driver) -> Option<Grid> {
 
 /// A solenoid's duties; where its current stops between pulses stands below the head.
 fn duties(words: &Words, mut table: Table) -> Grid {
-    let position = |key: &str, table: &Table| table.columns.iter().position(|column| column.key == key);
     let stops = words.word("table-discontinuous");
     let mut paused = Vec::new();
-    if let Some(conduction) = position("conduction", &table) {
+    if let Some(conduction) = table.column("conduction") {
         let is_paused = |row: &&Vec<Cell>| matches!(&row[conduction], Cell::Text(text) if *text == stops);
         paused = table.rows.iter().filter(is_paused).map(|row| table.columns[0].text(&row[0])).collect();
         table.columns.remove(conduction);
         table.rows.iter_mut().for_each(|row| drop(row.remove(conduction)));
     }
-    if let Some(meter) = position("meter_v", &table) {
+    if let Some(meter) = table.column("meter_v") {
         table.columns[meter].head = words.word("card-drv-meter");
     }
     let mut grid = Grid::of_table(words, "card-drv-duties", &table).without_blanks();

@@ -127,7 +127,7 @@ pub(super) fn of_ratio(context: Context<'_>, test: &Test, bounds: &Bounds) -> Op
         Bounds::Step(step) => {
             let table = table_of(context, test)?;
             let row = table.rows.get(step - 1)?;
-            let number = |key| number(&table, row, key);
+            let number = |key| table.number(row, key);
             Some(between(number("ratio_min_percent")?, number("ratio_max_percent")?, Some(1), "%"))
         }
         other => of(context, test, other),
@@ -223,7 +223,7 @@ fn stop(
     let table = table_of(context, test)?;
     let wanted: f64 = percent.parse().ok()?;
     let at = |row: &&Vec<Cell>| {
-        number(&table, row, "travel_percent").is_some_and(|found| found.total_cmp(&wanted).is_eq())
+        table.number(row, "travel_percent").is_some_and(|found| found.total_cmp(&wanted).is_eq())
     };
     let row = table.rows.iter().find(at)?;
     let (low, high) = match what {
@@ -231,27 +231,13 @@ fn stop(
         _ => ("ratio_min", "ratio_max"),
     };
     let decimals = if unit == "V" { VOLT_DECIMALS } else { 1 };
-    Some(between(
-        factor * number(&table, row, low)?,
-        factor * number(&table, row, high)?,
-        Some(decimals),
-        unit,
-    ))
+    Some(between(factor * table.number(row, low)?, factor * table.number(row, high)?, Some(decimals), unit))
 }
 
 /// The table of figures of a test's component.
 pub(super) fn table_of(context: Context<'_>, test: &Test) -> Option<Table> {
     let id = format!("{}.{}", test.thing.key(), test.component);
     table::of(context.model, context.words, &table::Ask { id: &id, ..table::Ask::default() }).ok()
-}
-
-/// A number of a row.
-pub(super) fn number(table: &Table, row: &[Cell], key: &str) -> Option<f64> {
-    let column = table.columns.iter().position(|column| column.key == key)?;
-    match row.get(column)? {
-        Cell::Number(number) => Some(*number),
-        _ => None,
-    }
 }
 
 /// A computed window, rounded inward.

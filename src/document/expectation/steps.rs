@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::limits::{between, number, table_of};
+use super::limits::{between, table_of};
 use crate::document::Context;
 use crate::document::figures;
 use crate::document::table::Cell;
@@ -95,8 +95,8 @@ pub(super) fn of_contacts(context: Context<'_>, test: &Test) -> Steps {
     let row = |(index, (name, _)): (usize, &(String, Vec<bool>))| {
         let of = |row: &&Vec<Cell>| matches!(row.first(), Some(Cell::Text(found)) if found == name);
         let shown = table.rows.iter().find(of).and_then(|row| {
-            let low = number(&table, row, "voltage_min_v")?;
-            Some(between(low, number(&table, row, "voltage_max_v")?, Some(figures::VOLT_DECIMALS), "V"))
+            let low = table.number(row, "voltage_min_v")?;
+            Some(between(low, table.number(row, "voltage_max_v")?, Some(figures::VOLT_DECIMALS), "V"))
         });
         let expect_unit = if shown.is_some() { "V".to_owned() } else { String::new() };
         let expect = shown.map_or_else(|| words.word("doc-not-given"), |shown| shown.text());

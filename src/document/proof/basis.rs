@@ -18,8 +18,8 @@ pub(super) struct Basis {
 /// What a card's figures rest on.
 pub(super) fn of(model: &Model, words: &Words, card: &Card) -> Basis {
     let mut basis = Basis::default();
+    let known = table::known(model);
     for (key, id) in things(model, card) {
-        let known = table::known(model);
         // A card's own table has its meter; another's has none.
         let own = (id == card.thing).then(|| format!("card.{}", card.id)).filter(|name| known.contains(name));
         let wanted =

@@ -7,7 +7,7 @@ use crate::model::request::Condition;
 use crate::model::{Card, Model, PinUse, Transducer};
 use crate::physics::Band;
 use crate::physics::request::Side;
-use crate::quantity::{Pressure, Temperature, Voltage};
+use crate::quantity::{Interval, Pressure, Temperature};
 use crate::spec::{Level, Role, Watch};
 
 /// What the table of conditions says of one.
@@ -72,10 +72,7 @@ fn of_transducer(transducer: &Transducer, at: Pressure) -> Option<String> {
     let nominal = line.voltage(at, reference).ok()?;
     let window = line.voltage_window(at, reference).ok().flatten();
     Some(match window {
-        Some(window) => {
-            let band = Band { low: window.low, nominal, high: window.high }.map(Voltage::volts);
-            figures::range(&figures::band(band, figures::VOLT_DECIMALS))
-        }
+        Some(Interval { low, high }) => figures::range(&reading::volts(Band { low, nominal, high })),
         None => figures::nominal_volts(nominal.volts()),
     })
 }

@@ -32,11 +32,8 @@ mod tests {
         let table = table::of(&demo(), &Words::english(), &ask).expect("it has a table");
         let near = |row: &&Vec<Cell>| matches!(row[0], Cell::Number(cell) if (cell - first).abs() < 1e-9);
         let row = table.rows.iter().find(near).expect("the row is there");
-        let column = table.columns.iter().position(|column| column.key == key);
-        match row[column.expect("the column is there")] {
-            Cell::Number(number) => Some(number),
-            _ => None,
-        }
+        assert!(table.column(key).is_some(), "the column is there");
+        table.number(row, key)
     }
 
     #[test]

@@ -114,6 +114,23 @@ pub enum Cell {
     Missing,
 }
 
+impl Table {
+    /// Which column has this key.
+    #[must_use]
+    pub fn column(&self, key: &str) -> Option<usize> {
+        self.columns.iter().position(|column| column.key == key)
+    }
+
+    /// The number of a row in the column of this key.
+    #[must_use]
+    pub fn number(&self, row: &[Cell], key: &str) -> Option<f64> {
+        match row.get(self.column(key)?)? {
+            Cell::Number(number) => Some(*number),
+            _ => None,
+        }
+    }
+}
+
 impl Column {
     /// A column with this name, head and form.
     pub fn new(key: impl Into<Cow<'static, str>>, head: impl Into<String>, show: Show) -> Self {
