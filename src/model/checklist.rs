@@ -159,8 +159,7 @@ pub fn ways(checklist: &spec::Checklist) -> Ways {
 
 /// The node of a step's or an ending's name.
 pub(super) fn node_of(checklist: &spec::Checklist, name: &str) -> Option<usize> {
-    let steps = checklist.steps.iter().map(|step| &step.id.value);
-    steps.chain(checklist.endings.iter().map(|ending| &ending.id.value)).position(|id| id == name)
+    checklist.names().position(|id| id.value == name)
 }
 
 /// A checklist's map: every step has a box of its own for an ending that it leads to,
@@ -222,10 +221,9 @@ impl Chart {
 
 /// How bad a map is: a page that it does not fit, crossings, small boxes, long ways.
 fn cost(map: &Map) -> f64 {
-    let number = |count: usize| u32::try_from(count).map_or(f64::INFINITY, f64::from);
     let fits = map.layers <= MOST_LAYERS && map.width <= MOST_WIDTH;
-    let small = (map.width - ROOMY.0).max(0.0) * 6.0 + number(map.layers.saturating_sub(ROOMY.1));
+    let small = (map.width - ROOMY.0).max(0.0) * 6.0 + map::count(map.layers.saturating_sub(ROOMY.1));
     let passed = map.routes.iter().map(|route| route.bends.len().saturating_sub(1)).sum();
     let base = if fits { 0.0 } else { 1e6 };
-    base + 100.0 * number(map.crossings) + small + 2.0 * number(passed)
+    base + 100.0 * map::count(map.crossings) + small + 2.0 * map::count(passed)
 }

@@ -156,7 +156,7 @@ pub fn running(
         let greatest = on * rise;
         // With no drop in the diode the current never ends, so `off` is below zero here
         // unless there was no pulse at all.
-        let ends = if greatest > 0.0 && off < 0.0 { libm::log1p(-greatest / off) / periods } else { 0.0 };
+        let ends = run_out(greatest, off).map_or(0.0, |constants| constants / periods);
         // Never beyond the next pulse: rounding must not make it so.
         let mean = part * on + ends.min(1.0 - part) * off;
         (mean.max(0.0), 0.0, greatest, greatest, Conduction::Discontinuous)
@@ -174,6 +174,12 @@ pub fn running(
         conduction,
         across_coil: Voltage::from_volts(across_coil),
     })
+}
+
+/// After how many time constants nothing is left of a current that falls from `start`
+/// towards `end`; `None` where there is none, or it never ends.
+fn run_out(start: f64, end: f64) -> Option<f64> {
+    (start > 0.0 && end < 0.0).then(|| libm::log1p(-start / end))
 }
 
 /// The mean current of a coil whose inductance is not known: I = (D (Vb − Vs) − (1 − D) Vf)/R.

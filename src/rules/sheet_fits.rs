@@ -38,10 +38,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             let label = Message::new("wanted-tests");
             findings.report(Finding::error(message, group.at.clone(), label));
         }
-        let fitted = set
-            .vehicles
-            .values()
-            .any(|vehicle| vehicle.item.system.as_ref().is_some_and(|theirs| theirs.value == system.value));
+        let fitted = set.vehicles.values().any(|vehicle| vehicle.item.has(&system.value));
         if !fitted && set.systems.contains_key(&system.value) {
             let message = Message::new("rule-no-vehicle").with("id", id).with("system", &system.value);
             let label = Message::new("wanted-fitted");

@@ -28,8 +28,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
             let from = test.built_from.as_ref().is_none_or(|from| from.value <= built.value);
             from && test.built_to.as_ref().is_none_or(|to| built.value <= to.value)
         };
-        let of = |system_of: &Option<At<String>>| system_of.as_ref().is_some_and(|at| at.value == system);
-        let vehicles = set.vehicles.values().filter(|vehicle| of(&vehicle.item.system));
+        let vehicles = set.vehicles.values().filter(|vehicle| vehicle.item.has(system));
         if vehicles.clone().next().is_some() && !vehicles.clone().any(|vehicle| meets(&vehicle.item.built)) {
             let place = months.into_iter().flatten().next().map_or(&entry.place, |month| &month.place);
             let message = Message::new("rule-test-no-vehicle").with("id", id).with("system", system);

@@ -164,6 +164,11 @@ pub enum EndingKind {
 }
 
 impl Checklist {
+    /// The names that an exit can lead to: those of its steps, then those of its endings.
+    pub fn names(&self) -> impl Iterator<Item = &At<String>> {
+        self.steps.iter().map(|step| &step.id).chain(self.endings.iter().map(|ending| &ending.id))
+    }
+
     pub(super) fn read(reader: &Reader<'_>) -> Self {
         reader.require(&["title", "system", "symptom", "work", "start", "step", "ending"]);
         let works = [("electrical", Work::Electrical), ("refrigerant", Work::Refrigerant)];
@@ -217,7 +222,7 @@ impl Question {
             action: reader.text("do"),
             at: reader.text("where"),
             pins: reader.sourced_list("pins", |text| Ok(text.to_owned())).unwrap_or_default(),
-            half: reader.choice("half", &[("harness", Side::Harness), ("component", Side::Component)]),
+            half: reader.choice("half", Side::WORDS),
             state: reader.text("state"),
             test: reader.text("test"),
             expect: reader.sourced_text("expect"),

@@ -63,6 +63,12 @@ pub enum Side {
     Component,
 }
 
+impl Side {
+    /// Both, with their words in a spec.
+    pub(super) const WORDS: &'static [(&'static str, Self)] =
+        &[("harness", Self::Harness), ("component", Self::Component)];
+}
+
 /// One pin.
 #[derive(Debug, Clone)]
 pub struct Pin {
@@ -85,8 +91,10 @@ pub enum Expected {
     Ohms(Interval<Resistance>),
 }
 
-/// The keys of `expect`, in their order in [`Pin::expect`].
-const STATES: [&str; 4] = ["off", "on", "unmated", "running"];
+impl Pin {
+    /// The keys of `expect`, in the order of [`Pin::expect`].
+    pub const STATES: [&str; 4] = ["off", "on", "unmated", "running"];
+}
 
 impl Connector {
     pub(super) fn read(reader: &Reader<'_>) -> Self {
@@ -95,7 +103,7 @@ impl Connector {
         Self {
             title: reader.text("title"),
             view: reader.choice("view", View::WORDS),
-            side: reader.choice("side", &[("harness", Side::Harness), ("component", Side::Component)]),
+            side: reader.choice("side", Side::WORDS),
             latch: reader.text("latch"),
             rows: read_rows(reader),
             latch_side: reader.choice("latch_side", Edge::WORDS),
@@ -130,7 +138,7 @@ fn read_pins(reader: &Reader<'_>) -> BTreeMap<String, Pin> {
 }
 
 fn read_expected(reader: &Reader<'_>) -> [Option<Sourced<Expected>>; 4] {
-    let expected = STATES.map(|state| reader.sourced(state, expected));
+    let expected = Pin::STATES.map(|state| reader.sourced(state, expected));
     reader.finish();
     expected
 }

@@ -19,6 +19,12 @@ pub struct Vehicle {
 }
 
 impl Vehicle {
+    /// Whether the system of this id is fitted.
+    #[must_use]
+    pub fn has(&self, system: &str) -> bool {
+        self.system.as_ref().is_some_and(|fitted| fitted.value == system)
+    }
+
     pub(super) fn read(reader: &Reader<'_>) -> Self {
         reader.require(&["title", "system"]);
         Self {

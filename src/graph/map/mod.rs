@@ -111,7 +111,8 @@ struct Plan {
 }
 
 /// A count as a number.
-fn count(count: usize) -> f64 {
+#[must_use]
+pub fn count(count: usize) -> f64 {
     u32::try_from(count).map_or(f64::INFINITY, f64::from)
 }
 

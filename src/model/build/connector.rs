@@ -5,9 +5,6 @@ use super::super::fact::Fact;
 use super::text;
 use crate::spec;
 
-/// The keys of what a document expects at a pin, in the order of the states.
-const STATES: [&str; 4] = ["off", "on", "unmated", "running"];
-
 pub(super) fn connector(id: &str, written: &spec::Connector) -> Option<Connector> {
     let mut pins: Vec<ConnectorPin> = written.pins.iter().map(|(mark, pin)| pin_of(id, mark, pin)).collect();
     pins.sort_by_cached_key(|pin| pin_order(&pin.mark));
@@ -40,7 +37,7 @@ fn pin_of(id: &str, mark: &str, pin: &spec::Pin) -> ConnectorPin {
     let key = format!("connector.{id}.pins.{mark}");
     let expect = std::array::from_fn(|state| {
         let expected = pin.expect[state].as_ref()?;
-        Some(Fact::new(format!("{key}.expect.{}", STATES[state]), "fact-expected", Some(expected)))
+        Some(Fact::new(format!("{key}.expect.{}", spec::Pin::STATES[state]), "fact-expected", Some(expected)))
     });
     ConnectorPin {
         mark: mark.to_owned(),

@@ -6,12 +6,10 @@ use crate::spec::{self, About, Set, Surface};
 
 pub(super) fn build(set: &Set, id: &str, sheet: &spec::Sheet) -> Option<Sheet> {
     let system = text(&sheet.system)?;
-    let of_system =
-        |vehicle: &spec::Vehicle| vehicle.system.as_ref().is_some_and(|other| other.value == system);
     let vehicles = match &sheet.vehicles {
         Some(chosen) => chosen.iter().map(|vehicle| vehicle.value.clone()).collect(),
         None => (set.vehicles.iter())
-            .filter(|(_, vehicle)| of_system(&vehicle.item))
+            .filter(|(_, vehicle)| vehicle.item.has(&system))
             .map(|(id, _)| id.clone())
             .collect(),
     };

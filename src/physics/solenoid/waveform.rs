@@ -48,11 +48,7 @@ pub fn period(
     let toward = |end: f64, from: f64, time: f64| end + (from - end) * libm::exp(-time / tau);
     let (start, peak) = (least.amperes(), greatest.amperes());
     let fallen = |time: f64| toward(off_volts / ohms, peak, time);
-    // As in `running`: the time after which nothing is left of the current.
-    let gone = match off_volts < 0.0 && peak > 0.0 {
-        true => (tau * libm::log1p(-peak * ohms / off_volts)).min(off_time),
-        false => off_time,
-    };
+    let gone = super::run_out(peak, off_volts / ohms).map_or(off_time, |fall| (tau * fall).min(off_time));
     let mut moments = Vec::new();
     let mut phase = |from: f64, time: f64, volts: f64, current: &dyn Fn(f64) -> f64| {
         if time <= 0.0 {

@@ -2,7 +2,7 @@
 
 use crate::diag::{Finding, Findings, nearest};
 use crate::rules::quoted;
-use crate::spec::{At, Checklist, Set};
+use crate::spec::{At, Set};
 use crate::words::Message;
 
 pub(in crate::rules) fn check(set: &Set, findings: &Findings) {
@@ -14,18 +14,13 @@ pub(in crate::rules) fn check(set: &Set, findings: &Findings) {
         {
             findings.report(nowhere("rule-check-start", start, &steps));
         }
-        let names: Vec<&str> = names(checklist).collect();
+        let names: Vec<&str> = checklist.names().map(|name| name.value.as_str()).collect();
         for exit in checklist.steps.iter().flat_map(|step| &step.exits) {
             if !names.contains(&exit.to.value.as_str()) {
                 findings.report(nowhere("rule-check-dangling", &exit.to, &names));
             }
         }
     }
-}
-
-fn names(checklist: &Checklist) -> impl Iterator<Item = &str> {
-    let steps = checklist.steps.iter().map(|step| step.id.value.as_str());
-    steps.chain(checklist.endings.iter().map(|ending| ending.id.value.as_str()))
 }
 
 fn nowhere(id: &'static str, to: &At<String>, known: &[&str]) -> Finding {

@@ -13,11 +13,8 @@ pub(in crate::rules) fn check(set: &Set, findings: &Findings) {
             let theirs = set.vehicles.get(&vehicle.value).and_then(|known| known.item.system.as_ref());
             of_system(findings, "vehicle", vehicle, theirs, system);
         }
-        let is_of_system = |vehicle: &crate::spec::Vehicle| {
-            vehicle.system.as_ref().is_some_and(|theirs| theirs.value == system.value)
-        };
         let none_chosen = entry.item.vehicles.as_ref().is_some_and(Vec::is_empty);
-        let none_fitted = !set.vehicles.values().any(|vehicle| is_of_system(&vehicle.item));
+        let none_fitted = !set.vehicles.values().any(|vehicle| vehicle.item.has(&system.value));
         if set.systems.contains_key(&system.value) && (none_chosen || none_fitted) {
             let message = Message::new("rule-check-no-vehicle").with("id", id).with("system", &system.value);
             let label = Message::new("wanted-fitted");

@@ -45,8 +45,7 @@ fn whole(checklist: &Checklist) -> Option<(Ways, usize)> {
 
 /// The name of a node.
 fn name(checklist: &Checklist, node: usize) -> Option<&At<String>> {
-    let steps = checklist.steps.iter().map(|step| &step.id);
-    steps.chain(checklist.endings.iter().map(|ending| &ending.id)).nth(node)
+    checklist.names().nth(node)
 }
 
 /// Words of a text, in small letters.

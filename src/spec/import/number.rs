@@ -2,6 +2,12 @@
 
 use super::cells::Cell;
 
+/// What may stand before a number: hyphen, minus, plus, dash.
+const SIGNS: [char; 4] = ['-', '−', '+', '–'];
+
+/// What parts thousands besides the other decimal mark: spaces and apostrophes.
+const APART: [char; 5] = [' ', '\u{a0}', '\u{202f}', '\'', '’'];
+
 /// What parts whole numbers from decimals.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Decimal {
@@ -40,9 +46,8 @@ pub(super) enum Style<'a> {
 
 /// A cell's number without its unit, and the unit's text.
 pub(super) fn split(text: &str) -> Option<(&str, &str)> {
-    let part =
-        |c: char| c.is_ascii_digit() || matches!(c, '.' | ',' | ' ' | '\u{a0}' | '\u{202f}' | '\'' | '’');
-    let unsigned = text.trim_start_matches(['-', '−', '+', '–']);
+    let part = |c: char| c.is_ascii_digit() || matches!(c, '.' | ',') || APART.contains(&c);
+    let unsigned = text.trim_start_matches(SIGNS);
     let sign = text.len() - unsigned.len();
     let end = unsigned.find(|c| !part(c)).unwrap_or(unsigned.len());
     let number = unsigned[..end].trim_end();
@@ -82,7 +87,7 @@ fn sure(number: &str) -> Option<Decimal> {
     if number.matches(mark.mark()).count() > 1 {
         return Some(mark.other());
     }
-    let (before, after) = (number[..last].trim_start_matches(['-', '−', '+', '–']), &number[last + 1..]);
+    let (before, after) = (number[..last].trim_start_matches(SIGNS), &number[last + 1..]);
     let thousands = after.len() == 3 && (1..=3).contains(&before.len()) && !before.starts_with('0');
     (!thousands).then_some(mark)
 }
@@ -93,10 +98,9 @@ pub(super) fn plain(number: &str, decimal: Decimal) -> Option<String> {
         Some((whole, decimals)) => (whole, Some(decimals)),
         None => (number, None),
     };
-    let unsigned = whole.trim_start_matches(['-', '−', '+', '–']);
+    let unsigned = whole.trim_start_matches(SIGNS);
     let negative = whole.starts_with(['-', '−', '–']);
-    let apart =
-        |c: char| c == decimal.other().mark() || matches!(c, ' ' | '\u{a0}' | '\u{202f}' | '\'' | '’');
+    let apart = |c: char| c == decimal.other().mark() || APART.contains(&c);
     let groups: Vec<&str> = unsigned.split(apart).collect();
     let are_thousands = groups.len() == 1
         || (groups[0].len() <= 3

@@ -54,21 +54,21 @@ fn of_sensor<'a>(set: &'a Set, id: &str, test: &spec::Test, reads: Reads) -> Opt
     Some([signal, ground.or(pins.return_.as_ref().map(|pin| (key("return"), pin)))])
 }
 
+/// The pin of a role.
+fn of_role<'a>(named: &spec::At<String>, pins: &'a [spec::RolePin], role: Role) -> Probe<'a> {
+    let pin = pins.iter().find(|pin| pin.role == role)?;
+    Some((format!("{}.{}", named.value, pin.key), &pin.pin))
+}
+
 /// The signal of a part against its return, or against ground.
 fn of_roles<'a>(named: &spec::At<String>, pins: &'a [spec::RolePin]) -> [Probe<'a>; 2] {
-    let of = |role: Role| {
-        let pin = pins.iter().find(|pin| pin.role == role)?;
-        Some((format!("{}.{}", named.value, pin.key), &pin.pin))
-    };
+    let of = |role| of_role(named, pins, role);
     [of(Role::Signal), of(Role::Return).or_else(|| of(Role::Ground))]
 }
 
 /// Across a load: the end that is nearer to the battery first.
 fn across<'a>(named: &spec::At<String>, pins: &'a [spec::RolePin]) -> [Probe<'a>; 2] {
-    let of = |role: Role| {
-        let pin = pins.iter().find(|pin| pin.role == role)?;
-        Some((format!("{}.{}", named.value, pin.key), &pin.pin))
-    };
+    let of = |role| of_role(named, pins, role);
     match of(Role::Feed) {
         Some(feed) => [Some(feed), of(Role::Control)],
         None => [of(Role::Control), of(Role::Ground)],
