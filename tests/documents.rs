@@ -199,7 +199,8 @@ fn a_test_takes_its_window_from_its_component() {
     let field = |index: usize| text(&sweep["fields"][index]["window"]);
     assert_eq!([field(0), field(1)], ["0.392–0.714 V", "4.214–4.692 V"]);
     assert_eq!(field(2), "≤ 0.105 V");
-    assert!(0.03 * (4.9 * 0.86 - 5.1 * 0.14) >= 0.105);
+    let travel = |low: f64, high: f64| 0.03 * (low * 0.86 - high * 0.14);
+    assert!(travel(4.9, 5.1) >= 0.105);
     // 42 % ± 3 % of the battery.
     assert_eq!(text(&row("Blower step 2, across the motor")["expect"]), "39.0–45.0");
     // A lower frequency is the longer period: 1/420 s to 1/380 s, inward.

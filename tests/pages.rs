@@ -8,6 +8,8 @@ mod checklists;
 mod codes;
 #[path = "pages/faces.rs"]
 mod faces;
+#[path = "pages/layout.rs"]
+mod layout;
 #[path = "pages/legibility.rs"]
 mod legibility;
 #[path = "pages/loads.rs"]
@@ -16,6 +18,8 @@ mod loads;
 mod look;
 #[path = "pages/modes.rs"]
 mod modes;
+#[path = "pages/order.rs"]
+mod order;
 #[path = "pages/parts.rs"]
 mod parts;
 #[path = "pages/reader.rs"]

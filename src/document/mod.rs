@@ -25,7 +25,6 @@ mod fingerprint;
 pub mod fit;
 mod furniture;
 mod given;
-#[allow(dead_code, reason = "the kinds that use all of it follow")]
 mod grid;
 pub mod import;
 mod index;

@@ -2,18 +2,20 @@
 //! one process and on two; peak memory.
 //!
 //! `cargo bench --bench speed` prints a table for DEVELOPERS.md; a word after `--`
-//! asks for a part of it: `physics`, `commands` or `paper`. Times are only
+//! asks for a part of it: `physics`, `commands`, `paper` or `kinds`. Times are only
 //! good as ratios within one run. With `REPORTLAB_PYTHON` naming a Python that
 //! has reportlab, the same tables are drawn by it in the same run.
 
 #![expect(clippy::print_stdout, reason = "a benchmark says what it measured")]
 
 mod commands;
+mod kinds;
 mod physics;
 
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
+use std::sync::Once;
 use std::time::{Duration, Instant};
 
 use bayleaf::document::{self, Context, Distance, Document, Listed, Reading};
@@ -28,8 +30,12 @@ const EACH: usize = 60;
 
 fn main() {
     let asked: Vec<String> = std::env::args().skip(1).filter(|word| !word.starts_with('-')).collect();
-    let parts: [(&str, fn()); 3] =
-        [("physics", physics::report), ("commands", commands::report), ("paper", paper)];
+    let parts: [(&str, fn()); 4] = [
+        ("physics", physics::report),
+        ("commands", commands::report),
+        ("paper", paper),
+        ("kinds", kinds::report),
+    ];
     println!("| Measured | Figure |\n|---|---|");
     for (name, report) in parts {
         if asked.is_empty() || asked.iter().any(|word| word == name) {
@@ -38,18 +44,22 @@ fn main() {
     }
 }
 
+/// One thread, as in a worker process.
+fn one_thread() {
+    static ONCE: Once = Once::new();
+    ONCE.call_once(|| {
+        let pool = rayon::ThreadPoolBuilder::new().num_threads(1).use_current_thread();
+        pool.build_global().expect("nothing has used the pool yet");
+    });
+}
+
 fn paper() {
-    // One thread, as in a worker process.
-    rayon::ThreadPoolBuilder::new()
-        .num_threads(1)
-        .use_current_thread()
-        .build_global()
-        .expect("nothing has used the pool yet");
+    one_thread();
     let scratch = tempfile::tempdir().expect("a temporary folder can be made");
     let bench = Bench::new(scratch.path());
     let cards = bench.documents("sensor-card.typ");
     let sheets = bench.documents("test-sheet.typ");
-    let card = bench.in_process(&cards, "card, A5, two sides");
+    let card = bench.in_process(&cards, "sensor card, A5, four sides");
     let sheet = bench.in_process(&sheets, "sheet, A4, 10 to 15 tests, two pages");
     let strip = bench.strip_alone(&cards);
     bench.against_python(&cards, "the cards' strip tables", strip);
