@@ -22,8 +22,18 @@ pub(super) fn given<'a>(
 ) -> Vec<Given> {
     let line = |fact: &Fact| Given {
         what: words.word(fact.label),
-        value: fact.written.clone().unwrap_or_else(|| words.word("doc-not-given")),
+        value: value(words, fact),
         mark: marks.mark(words, fact),
     };
     facts.into_iter().map(line).collect()
+}
+
+/// As written in the specs, but a flag of theirs in a word.
+fn value(words: &Words, fact: &Fact) -> String {
+    match fact.written.as_deref() {
+        Some("true") => words.word("table-yes"),
+        Some("false") => words.word("table-no"),
+        Some(written) => written.to_owned(),
+        None => words.word("doc-not-given"),
+    }
 }

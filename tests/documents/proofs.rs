@@ -120,6 +120,22 @@ fn what_is_not_computed_is_in_the_specs_or_the_words() {
 }
 
 #[test]
+fn computed_numbers_have_formulas_and_the_values_they_rest_on() {
+    let model = demo();
+    let mut computed = 0;
+    for proof in document::proofs(&model) {
+        let data = data(&composed(&model, &proof));
+        let count = |key: &str| data[key].as_array().map_or(0, Vec::len);
+        if count("parts") > 0 {
+            assert!(count("formulas") > 0, "{}: no formula", proof.id);
+            assert!(count("inputs") > 0, "{}: no input", proof.id);
+            computed += 1;
+        }
+    }
+    assert!(computed > 30, "only {computed} cards have computed numbers");
+}
+
+#[test]
 fn a_proof_names_the_fingerprint_of_its_card_and_rounds_the_right_way() {
     let model = demo();
     let cards = document::list(&model);

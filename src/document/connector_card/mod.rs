@@ -44,7 +44,8 @@ struct PinRow {
     function: String,
     /// The letters of the sources of wire and pin.
     mark: String,
-    states: [String; STATES],
+    /// What a meter shows in each state; nothing where only its card says it.
+    states: Vec<String>,
     shared: String,
     card: String,
 }
@@ -108,16 +109,23 @@ fn row(
     let here: Vec<&User<'_>> = users.iter().filter(|user| user.pin == name).collect();
     let given = pin.expect.iter().flatten();
     let mark = marks.letters(words, std::iter::once(&pin.wire).chain(given));
-    let mut states = states(conditions, pin, &here);
+    let mut states = states(conditions, pin, &here).to_vec();
     let cards: Vec<&str> = here.iter().filter_map(|user| user.thing.card(model)).collect();
     // What the card of a thing says of its pins is not missing here.
     if states.iter().all(|shown| shown == super::table::BLANK) {
-        states[ON] = words.word(if cards.is_empty() { "doc-not-given" } else { "card-see-card" });
-        if cards.is_empty() {
-            marks.missing(format!("connector.{}.pins.{}.expect", connector.id, pin.mark));
+        match (here.as_slice(), cards.as_slice()) {
+            (_, []) => {
+                states[ON] = words.word("doc-not-given");
+                marks.missing(format!("connector.{}.pins.{}.expect", connector.id, pin.mark));
+            }
+            ([_], [_]) => states.clear(),
+            _ => states[ON] = words.word("card-see-card"),
         }
     }
     let card = match (here.as_slice(), cards.as_slice()) {
+        ([_], [card]) if states.is_empty() => {
+            words.say(&Message::new("card-tested-only-by").with("card", card))
+        }
         ([_], [card]) => words.say(&Message::new("card-tested-by").with("card", card)),
         ([_], []) => words.word("card-tested-by-none"),
         _ => String::new(),

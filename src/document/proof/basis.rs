@@ -21,7 +21,8 @@ pub(super) fn of(model: &Model, words: &Words, card: &Card) -> Basis {
     let known = table::known(model);
     for (key, id) in things(model, card) {
         // A card's own table has its meter; another's has none.
-        let own = (id == card.thing).then(|| format!("card.{}", card.id)).filter(|name| known.contains(name));
+        let is_subject = (key, id.as_str()) == (card.about.key(), card.thing.as_str());
+        let own = is_subject.then(|| format!("card.{}", card.id)).filter(|name| known.contains(name));
         let wanted =
             |name: &&String| name.split_once('.').is_some_and(|(kind, of)| of == id && of_kind(key, kind));
         let names = own.map_or_else(|| known.iter().filter(wanted).cloned().collect(), |name| vec![name]);
@@ -65,17 +66,38 @@ pub(super) fn written(inputs: &[Fact]) -> Vec<String> {
 
 /// The things whose figures a card shows, by kind and id.
 fn things(model: &Model, card: &Card) -> Vec<(&'static str, String)> {
+    let thing = card.thing.as_str();
     let mut things = vec![(card.about.key(), card.thing.clone())];
-    if card.about == About::Connector {
-        for user in users::of_connector(model, &card.thing) {
-            let (key, id) = user.thing.name();
-            if !things.iter().any(|(kind, known)| (*kind, known.as_str()) == (key, id)) {
-                things.push((key, id.to_owned()));
+    match card.about {
+        About::Connector => {
+            for user in users::of_connector(model, thing) {
+                let (key, id) = user.thing.name();
+                if !things.iter().any(|(kind, known)| (*kind, known.as_str()) == (key, id)) {
+                    things.push((key, id.to_owned()));
+                }
             }
         }
+        About::Driver => {
+            let wires = model.wires.values().filter(|wire| wire.driver.as_deref() == Some(thing));
+            things.extend(wires.map(|wire| ("wire", wire.id.clone())));
+        }
+        About::Air => {
+            let refrigerants = model.refrigerants.values().filter(|refrigerant| refrigerant.system == thing);
+            things.extend(refrigerants.map(|refrigerant| ("refrigerant", refrigerant.id.clone())));
+            let vents = model.vents.values().filter(|vent| vent.system == thing);
+            things.extend(vents.map(|vent| ("vent", vent.id.clone())));
+        }
+        About::Panel => {
+            let modes = model.panels.get(thing).map(|panel| ("modes", panel.system.clone()));
+            things.extend(modes);
+        }
+        About::Sensor
+        | About::Light
+        | About::Transducer
+        | About::System
+        | About::Actuator
+        | About::Request => {}
     }
-    let wires = model.wires.values().filter(|wire| wire.driver.as_deref() == Some(card.thing.as_str()));
-    things.extend(wires.map(|wire| ("wire", wire.id.clone())));
     things
 }
 

@@ -115,7 +115,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         intro: vec![words.say(&of), words.say(&counted)],
         formulas: basis.formulas,
         inputs,
-        parts: parts.iter().filter_map(|part| shown(words, part)).collect(),
+        parts: parts.iter().flat_map(|part| shown(words, part)).collect(),
         exact,
         as_given,
         nothing: if computed > 0 { String::new() } else { words.word("proof-nothing") },
@@ -123,17 +123,27 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     Some(finish(listed, (TEMPLATE, 0), data, marks))
 }
 
-/// The computed numbers of a block, each with its unrounded value.
-fn shown(words: &Words, part: &Part<'_>) -> Option<Shown> {
-    let line = |number: &Number<'_>| {
-        let traced = rounded(number)?;
+/// The computed numbers of a block, each with its unrounded value; apart for each of its
+/// tables and entries that has a title.
+fn shown(words: &Words, part: &Part<'_>) -> Vec<Shown> {
+    let block = title(words, &part.key);
+    let mut shown: Vec<Shown> = Vec::new();
+    for number in &part.numbers {
+        let Some(traced) = rounded(number) else { continue };
+        let title = match number.group.as_str() {
+            "" => block.clone(),
+            group if group.starts_with(&block) => group.to_owned(),
+            group => format!("{block}: {group}"),
+        };
         let place = number.place.clone();
-        Some([place, number.printed.clone(), unrounded(traced, &number.printed), way(words, traced)])
-    };
-    let mut lines: Vec<[String; 4]> = part.numbers.iter().filter_map(line).collect();
-    lines.dedup();
-    let title = title(words, &part.key);
-    (!lines.is_empty()).then_some(Shown { title, lines })
+        let line = [place, number.printed.clone(), unrounded(traced, &number.printed), way(words, traced)];
+        match shown.iter_mut().find(|known| known.title == title) {
+            Some(known) if known.lines.last() == Some(&line) => {}
+            Some(known) => known.lines.push(line),
+            None => shown.push(Shown { title, lines: vec![line] }),
+        }
+    }
+    shown
 }
 
 /// A value with ten significant digits, zeros at the end left out.
@@ -206,6 +216,14 @@ fn title(words: &Words, key: &str) -> String {
         "next" => "proof-part-next",
         "drops" => "proof-part-drops",
         "pins" => "proof-part-pins",
+        "fluids" => "proof-part-fluids",
+        "vents" => "proof-part-vents",
+        "measuring" => "proof-part-measuring",
+        "signature" => "proof-part-signature",
+        "motion" => "proof-part-motion",
+        "form" => "proof-part-positions",
+        "conditions" | "key_facts" => "proof-part-conditions",
+        "timeline" | "scenario" | "states" | "stages" => "proof-part-timeline",
         // A block of a kind that has no name here goes by its key in the template's data.
         _ => return key.replace('_', " "),
     };

@@ -29,6 +29,8 @@ pub(super) struct Number<'a> {
     pub range: Range<usize>,
     /// The head of its column, or what its entry is about.
     pub head: String,
+    /// The titles of the tables and entries that it stands in, the innermost last.
+    pub group: String,
 }
 
 /// One block of a card: its key in the data, and its numbers in the order of the page.
@@ -46,7 +48,7 @@ pub(super) fn parts<'a>(data: &Value, record: &'a [Traced], written: &[String]) 
     let Value::Object(entries) = data else { return Vec::new() };
     let shown = entries.iter().filter(|(key, _)| !UNSEEN.contains(&key.as_str()));
     let part = |(key, value): (&String, &Value)| {
-        let mut walk = Walk { record, written, last: None, numbers: Vec::new() };
+        let mut walk = Walk { record, written, last: None, titles: Vec::new(), numbers: Vec::new() };
         walk.value(value, "");
         Part { key: key.clone(), numbers: walk.numbers }
     };
@@ -61,6 +63,7 @@ struct Walk<'a, 'w> {
     written: &'w [String],
     /// The place in the record of the number met last.
     last: Option<usize>,
+    titles: Vec<String>,
     numbers: Vec<Number<'a>>,
 }
 
@@ -69,7 +72,13 @@ impl<'a> Walk<'a, '_> {
         match value {
             Value::String(text) => self.text(text, label),
             Value::Array(values) => values.iter().for_each(|value| self.value(value, label)),
-            Value::Object(entries) => self.object(entries, label),
+            Value::Object(entries) => {
+                let title = entries.get("title").and_then(Value::as_str).filter(|title| !title.is_empty());
+                let inside = self.titles.len();
+                self.titles.extend(title.map(|title| title.replace('\u{a0}', " ")));
+                self.object(entries, label);
+                self.titles.truncate(inside);
+            }
             _ => {}
         }
     }
@@ -98,10 +107,13 @@ impl<'a> Walk<'a, '_> {
     }
 
     fn row(&mut self, heads: &[String], row: &[Value]) {
-        let first = row.first().and_then(Value::as_str).unwrap_or_default();
+        // A row is known by the first of its cells that says anything.
+        let texts = || row.iter().map(|cell| cell.as_str().unwrap_or_default());
+        let key = texts().position(|text| !text.is_empty()).unwrap_or_default();
+        let first = texts().nth(key).unwrap_or_default();
         for (index, cell) in row.iter().enumerate() {
             let head = heads.get(index).map(String::as_str).unwrap_or_default();
-            let place = if index == 0 { head.to_owned() } else { format!("{first}, {head}") };
+            let place = if index <= key { head.to_owned() } else { format!("{first}, {head}") };
             self.value(cell, &place);
         }
     }
@@ -113,8 +125,17 @@ impl<'a> Walk<'a, '_> {
             let printed = text[number.clone()].to_owned();
             let place = place(&text, &number, label);
             let traced = if self.is_written(&text, &number) { None } else { self.find(&printed) };
+            let group = self.titles.join(", ");
             let head = label.rsplit(", ").next().unwrap_or_default().to_owned();
-            self.numbers.push(Number { place, printed, traced, text: text.clone(), range: number, head });
+            self.numbers.push(Number {
+                place,
+                printed,
+                traced,
+                text: text.clone(),
+                range: number,
+                head,
+                group,
+            });
         }
     }
 
