@@ -333,9 +333,6 @@ impl<'a> Reader<'a> {
             self.wrong_type(key, value, "wanted-tables");
             return Vec::new();
         };
-        if self.not_empty(&At { value: array, place: self.file.place(value) }, key).is_none() {
-            return Vec::new();
-        }
         let table_of = |value: &'a Spanned<DeValue<'a>>| {
             let table = value.get_ref().as_table();
             if table.is_none() {
@@ -346,10 +343,19 @@ impl<'a> Reader<'a> {
         array.iter().filter_map(table_of).collect()
     }
 
+    /// A list of tables, of which no rule asks whether there are any.
+    pub(super) fn some_tables(&self, key: &'static str) -> Vec<Reader<'a>> {
+        let array = self.table.get(key).and_then(|value| Some((value, value.get_ref().as_array()?)));
+        if let Some((value, array)) = array {
+            let _ = self.not_empty(&At { value: array, place: self.file.place(value) }, key);
+        }
+        self.tables(key)
+    }
+
     /// A table, or a list of tables.
     pub(super) fn one_or_more(&self, key: &'static str) -> Vec<Reader<'a>> {
         let is_list = self.get(key).is_some_and(|value| value.get_ref().as_array().is_some());
-        if is_list { self.tables(key) } else { self.table(key).into_iter().collect() }
+        if is_list { self.some_tables(key) } else { self.table(key).into_iter().collect() }
     }
 
     /// A list of values of any kind, with their places.
