@@ -1,9 +1,10 @@
 //! What the README shows is true: its spec is a valid set, its finding is the real one.
 
 use bayleaf::diag::{Findings, Renderer, Sources};
+use bayleaf::document;
 use bayleaf::model;
 use bayleaf::rules;
-use bayleaf::spec::Set;
+use bayleaf::spec::{About, Set};
 use bayleaf::words::Words;
 
 const README: &str = include_str!("../README.md");
@@ -33,6 +34,25 @@ fn the_example_set_is_valid_and_makes_a_card() {
     let (model, findings) = check(block("toml", "[card.SEN-EVAP]"));
     assert_eq!(findings, "");
     assert!(model.is_some_and(|model| model.cards.contains_key("SEN-EVAP")));
+}
+
+#[test]
+fn the_further_examples_add_their_papers_to_that_set() {
+    let both = [block("toml", "[card.SEN-EVAP]"), block("toml", "[test.REFERENCE]")].concat();
+    let (model, findings) = check(&both);
+    assert_eq!(findings, "");
+    let ids: Vec<_> =
+        document::list(&model.expect("it has no error")).into_iter().map(|paper| paper.id).collect();
+    for id in ["PARTS.AMB-12", "RESULT.AMB-12", "NO-COLD", "curlew.SYMPTOMS", "REQUEST", "SET.INDEX"] {
+        assert!(ids.iter().any(|there| there == id), "{id} is not among {ids:?}");
+    }
+}
+
+#[test]
+fn every_thing_that_a_card_may_be_about_is_among_the_kinds_of_paper() {
+    for (key, _) in About::ALL {
+        assert!(README.contains(&format!("| `[card.ID]` with `{key}` |")), "no card with `{key}`");
+    }
 }
 
 #[test]

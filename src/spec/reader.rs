@@ -118,7 +118,7 @@ impl<'a> Reader<'a> {
         if text.is_empty() {
             let message = Message::new("spec-empty-text").with("key", key);
             let finding = Finding::error(message, place, Message::new(wanted));
-            self.file.findings.report(finding.help(Message::new("spec-empty-text-help")));
+            self.file.findings.report(finding.help(Message::new(self.empty_help(key))));
             return None;
         }
         Some(At { value: text, place })
@@ -131,7 +131,15 @@ impl<'a> Reader<'a> {
             self.wrong_type(key, value, "wanted-texts");
             return None;
         };
+        self.not_empty(&At { value: array, place: self.file.place(value) }, key)?;
         Some(array.iter().filter_map(|value| self.text_of(key, value, "wanted-text")).collect())
+    }
+
+    /// What to do about a text in which nothing stands. Leaving `high_voltage` out is no way to
+    /// say that it is not known: then no paper would carry a STOP.
+    fn empty_help(&self, key: &str) -> &'static str {
+        let is_stop = key == "high_voltage" || self.name.ends_with(".high_voltage");
+        if is_stop { "spec-empty-high-voltage-help" } else { "spec-empty-text-help" }
     }
 
     /// Several texts; `None` where one of them cannot be read.
@@ -147,7 +155,17 @@ impl<'a> Reader<'a> {
 
     /// Text that is printed with its source.
     pub(super) fn sourced_text(&self, key: &'static str) -> Option<Sourced<String>> {
-        self.sourced(key, |text| Ok(text.to_owned()))
+        let value = self.get(key)?;
+        if let Some(table) = value.get_ref().as_table() {
+            let inner = self.nested(key, table, self.file.place(value));
+            inner.require(&["value"]);
+            let read_value = inner.sourced_text("value");
+            inner.finish();
+            return read_value;
+        }
+        let text = self.text_of(key, value, "wanted-text")?;
+        let (value, written) = (text.value.clone(), text.value);
+        Some(Sourced { value, written, place: text.place, source: self.source.clone() })
     }
 
     /// A quantity as a string, or as `{ value = "…", source = "…" }`.
@@ -325,10 +343,19 @@ impl<'a> Reader<'a> {
         array.iter().filter_map(table_of).collect()
     }
 
+    /// A list of tables, of which no rule asks whether there are any.
+    pub(super) fn some_tables(&self, key: &'static str) -> Vec<Reader<'a>> {
+        let array = self.table.get(key).and_then(|value| Some((value, value.get_ref().as_array()?)));
+        if let Some((value, array)) = array {
+            let _ = self.not_empty(&At { value: array, place: self.file.place(value) }, key);
+        }
+        self.tables(key)
+    }
+
     /// A table, or a list of tables.
     pub(super) fn one_or_more(&self, key: &'static str) -> Vec<Reader<'a>> {
         let is_list = self.get(key).is_some_and(|value| value.get_ref().as_array().is_some());
-        if is_list { self.tables(key) } else { self.table(key).into_iter().collect() }
+        if is_list { self.some_tables(key) } else { self.table(key).into_iter().collect() }
     }
 
     /// A list of values of any kind, with their places.

@@ -128,9 +128,20 @@ impl Set {
             let name = kind.get_ref().as_ref();
             let Some(table) = value.get_ref().as_table() else {
                 let message = Message::new("spec-loose-key").with("word", name);
-                file.findings.report(Finding::error(message, place, Message::new("wanted-table")));
+                let label = if name != "shop" && KINDS.contains(&name) {
+                    Message::new("wanted-id-table").with("kind", name)
+                } else {
+                    Message::new("wanted-table")
+                };
+                file.findings.report(Finding::error(message, place, label));
                 continue;
             };
+            if table.is_empty() && name != "shop" && KINDS.contains(&name) && !file.broken {
+                let message = Message::new("spec-empty-table").with("name", name);
+                let label = Message::new("wanted-id-table").with("kind", name);
+                file.findings.report(Finding::error(message, place, label));
+                continue;
+            }
             match name {
                 "shop" => self.read_shop(file, table, place),
                 "system" => read_kind(file, name, table, &mut self.systems, System::read),
