@@ -1022,6 +1022,7 @@ card-at-edge = { $edge }
 card-at-corner = { $edge }, extremo: { $end }
 card-alt-face = Cara del conector { $id }, { $view }. { $rows }
 card-alt-face-row = Fila { $row } desde la izquierda: { $marks }.
+# unchecked: “contacto dado / quitado” is Spain's; elsewhere “llave en ON / OFF”
 card-state-off = contacto quitado
 card-state-on = contacto dado
 card-state-unmated = desconectado
@@ -1441,6 +1442,7 @@ sheet-else-undecided = Indeciso: dentro del ± impreso de un límite. Repetir co
 
 ## Cautions
 
+# unchecked: “ALTO” (“STOP” in Spain, “PARE” in some countries)
 caution-danger = ALTO · PELIGRO
 caution-stop = Alta tensión: { $parts }. Solo trabaja en ello personal cualificado: desconectar, bloquear, esperar, verificar la ausencia de tensión. Nada de este papel vale para ello.
 caution-warning = ADVERTENCIA
@@ -1470,3 +1472,366 @@ caution-ohms-card = Ohmios nunca con tensión.
 caution-around = El cableado de airbag y pretensores no se mide, ni con óhmetro, ni se desconecta. Los cables naranja de alta tensión no se tocan. Apartarse de correas, piezas calientes y ventiladores que arrancan solos. Vehículo calzado, escape extraído.
 caution-refrigerant = El refrigerante está a presión, congela piel y ojos, desplaza el aire; alguno arde, el R-744 trabaja a presión muy alta. Solo personal habilitado con equipo de recuperación conecta manómetros y abre un circuito.
 caution-transducer = El transductor queda roscado: retiene refrigerante a presión. Medir solo en su conector.
+
+## The run
+
+run-demo = Sin --specs y sin carpeta specs/ aquí: se usa el conjunto de demostración incluido en el programa; todos sus valores son inventados.
+run-errors = { $errors ->
+    [one] 1 error
+   *[other] { $errors } errores
+}, { $warnings ->
+    [one] 1 advertencia
+   *[other] { $warnings } advertencias
+}: no se ha escrito nada
+run-warnings = { $warnings ->
+    [one] 1 advertencia
+   *[other] { $warnings } advertencias
+}
+run-no-model = el conjunto no nombra ningún taller: añadir [shop] con `title` y `paper`
+run-specs-changed = las especificaciones o plantillas cambiaron mientras se imprimían; imprimir otra vez
+run-cannot-read = no se puede leer `{ $path }`: { $reason }
+run-template-exists = `{ $path }` existe y es distinto; --overwrite lo sustituye
+run-templates-written = { $count } plantillas en `{ $path }`; para imprimir con ellas: bayleaf print --templates { $path }
+run-begun = Un conjunto empieza en `{ $path }`. Escribir los valores propios sobre los ejemplos, luego: bayleaf check --specs { $path }
+run-not-empty = `{ $path }` no está vacía; un conjunto nuevo necesita una carpeta propia
+run-library = { $said }
+run-part-missing = la plantilla no marca nada como `{ $part }`
+run-part-unknown = la plantilla marca `{ $part }`, para lo que no hay distancia de lectura
+run-illegible = página { $page }: `{ $text }` a { $size } pt es demasiado pequeño: sus mayúsculas miden { $height } mm de alto; para leerlo a { $distance } mm necesita { $needed } pt (15 minutos de arco)
+run-illegible-part = página { $page }, { $part }: `{ $text }` a { $size } pt es demasiado pequeño: sus mayúsculas miden { $height } mm de alto; para leerlo a { $distance } mm necesita { $needed } pt (15 minutos de arco)
+run-no-templates = `{ $path }` no contiene ninguna plantilla (*.typ)
+run-strange-template = `{ $path }` no sustituye a ninguna plantilla incluida; solo se usa donde otra la importa
+run-cannot-write = no se puede escribir en `{ $path }`: { $reason }
+run-no-worker = no se puede iniciar un proceso auxiliar: { $reason }
+run-worker-lost = un proceso auxiliar acabó antes de tiempo; { $missing ->
+    [one] 1 documento
+   *[other] { $missing } documentos
+} sin imprimir
+run-cannot-print = `{ $id }` no se imprimió: { $reason }
+run-no-output = no se puede escribir la salida: { $reason }
+run-more-sides = `{ $id }` tiene { $pages } páginas, no { $expected }: su dorso está demasiado lleno; acortar sus pasos `next` o sus fuentes
+run-more-failures = … y { $count } más
+run-no-such-document = no existe ningún documento, hoja o vehículo `{ $id }`
+run-no-such-document-near = no existe ningún documento, hoja o vehículo `{ $id }`; ¿quería decir `{ $near }`?
+run-nothing-to-print = el conjunto no tiene ninguna ficha, ni hoja con vehículo
+run-no-such-table = nada que tenga tabla se llama `{ $id }`
+run-no-such-table-near = nada que tenga tabla se llama `{ $id }`; ¿quería decir `{ $near }`?
+run-table-reversed = la tabla va de { $from } a { $to }, que es más frío
+run-junction-outside = una unión fría a { $at } queda fuera del termómetro `{ $id }`, de { $low } a { $high }
+run-table-outside = { $at } queda fuera del margen de `{ $id }`, de { $low } a { $high }
+run-table-step = un paso de { $step } no da ninguna tabla
+run-table-no-step = la tabla de `{ $id }` no tiene pasos de temperatura: omitir `--step`
+run-table-no-temperatures = la tabla de `{ $id }` no depende de la temperatura: omitir `--from` y `--to`
+run-table-not-over-temperature = los valores de `{ $id }` no van según la temperatura: omitir --from, --to y --step
+run-table-no-bay = los valores de `{ $id }` no dependen de la temperatura del taller: omitir --at
+run-table-no-meter = Voltios sin la carga de un medidor.
+run-table-meter = Voltios con un medidor de { $input }.
+run-bay-outside = { $at } queda fuera del margen del sensor `{ $id }`, de { $low } a { $high }: sus filas se imprimen sin ventana
+run-progress = { $done } de { $all } documentos
+run-printed = { $documents ->
+    [one] 1 documento
+   *[other] { $documents } documentos
+}, { $pages ->
+    [one] 1 página
+   *[other] { $pages } páginas
+}, { $seconds } s, en { $out }; { $no-source ->
+    [one] 1 valor sin fuente
+   *[other] { $no-source } valores sin fuente
+}, { $not-given ->
+    [one] 1 valor SIN DATO
+   *[other] { $not-given } valores SIN DATO
+}
+run-list-no-source = Valores sin fuente:
+run-list-not-given = Valores SIN DATO:
+run-checked = sin errores: { $documents ->
+    [one] 1 documento
+   *[other] { $documents } documentos
+} de { $sensors ->
+    [one] 1 sensor
+   *[other] { $sensors } sensores
+} para { $vehicles ->
+    [one] 1 vehículo
+   *[other] { $vehicles } vehículos
+}; { $no-source ->
+    [one] 1 valor sin fuente
+   *[other] { $no-source } valores sin fuente
+}, { $not-given ->
+    [one] 1 valor SIN DATO
+   *[other] { $not-given } valores SIN DATO
+}
+
+## Labels of the templates
+
+paper-applies = válido para
+paper-place = lugar
+paper-draft = BORRADOR
+paper-code = Código
+paper-page = página
+paper-of = de
+paper-uncontrolled = copia no controlada
+paper-sources = Fuentes
+paper-sources-at-end = fuentes al final
+
+
+paper-offset = retorno +
+paper-other-unit = otra unidad
+paper-switched = conmutada
+paper-measuring = Cómo medir
+paper-circuit = Circuito
+paper-latch = pestaña
+paper-inputs = Entradas
+paper-readings-not-given = Lo que lee una pieza buena está SIN DATO
+paper-pressure-volts = p → V
+paper-outputs = Salidas
+paper-face-not-given = Cara SIN DATO: sin filas
+paper-pin = Pin
+paper-wire = Cable
+paper-function = Función
+paper-tested = Prueba en
+paper-control-unit = unidad de control
+paper-input = entrada
+paper-plot-key = grueso: nominal · fino: límites
+paper-readings = Si el medidor lee
+paper-next = Pasos siguientes
+paper-given = Datos de partida
+paper-given-what = qué
+paper-given-value = valor
+paper-source = fuente
+
+
+paper-at = Las ventanas de abajo son para una temperatura del taller de
+paper-unit-pin = unidad
+paper-behaves = Si se comporta así
+paper-recalibration = Reaprendizaje de los topes
+paper-actuator = actuador
+paper-serial = N.º de serie
+paper-cal-due = Calibrar antes de
+paper-number = N.º
+paper-measure = Medir
+paper-where = Dónde
+paper-reading = Lectura
+paper-ok = OK
+paper-not-ok = no OK
+paper-undecided = indeciso
+paper-initials = Iniciales
+paper-meanings = Si una de estas no es OK
+paper-wave-period = periodo
+paper-wave-on = nivel alto
+paper-evidence = Prueba, y lo mismo otra vez tras el trabajo
+paper-evidence-what = Lectura
+paper-evidence-window = Ventana
+paper-evidence-before = Antes
+paper-evidence-after = Después
+paper-windows = Ventanas de la hoja de pruebas
+paper-papers = Papeles usados: marcar donde el código de la pared es este; si no, anotarlo en puntos pendientes
+paper-else = Qué significa una lectura mala
+paper-remarks = Observaciones
+
+## Tables of figures, on a screen
+
+table-own-rule = la regla propia del taller
+table-min = mín.
+table-nominal = nominal
+table-max = máx.
+table-input = { $label }: { $value }  ({ $key }; { $source })
+table-input-of-instrument = { $id }, { $label }: { $value }  ({ $key }; { $source })
+table-switched = V, segunda resistencia conectada
+table-count = cuentas
+table-count-step = K por cuenta
+table-still = K por corriente propia, aire en calma
+table-moving = K por corriente propia, aire en movimiento
+table-looks-broken-below = Por debajo de { $at } la unidad de control puede tomar un sensor bueno por { $looks }: caso más desfavorable de todas las tolerancias (nominal: por debajo de { $nominal }).
+table-looks-broken-above = Por encima de { $at } la unidad de control puede tomar un sensor bueno por { $looks }: caso más desfavorable de todas las tolerancias (nominal: por encima de { $nominal }).
+table-looks-broken-below-nominal = Por debajo de { $at } la unidad de control toma un sensor nominal por { $looks }; caso más desfavorable SIN DATO o fuera de la curva.
+table-looks-broken-above-nominal = Por encima de { $at } la unidad de control toma un sensor nominal por { $looks }; caso más desfavorable SIN DATO o fuera de la curva.
+table-open = abierto
+table-shorted = en corto
+table-beyond-range = Eso queda fuera del margen del sensor.
+table-formula-counts = Cuentas: V/Vref × (2ᵇ − 1), redondeado (práctica habitual, sin fuente); K por cuenta según la pendiente de V/Vref.
+table-note-counts-unloaded = Las cuentas son sin medidor en el pin.
+table-formula-self-heating = Corriente propia: el ΔT con el que V²/R del sensor calentado es δ ΔT, con δ la constante de disipación (su definición, IEC 60539-1, número de memoria).
+table-formula-beta = R = R₀ exp[B (1/T − 1/T₀)], T en kelvin: fórmula de termistor de dos parámetros (práctica habitual; contrastada con ejemplos numéricos de fabricantes de componentes).
+table-formula-steinhart-hart = 1/T = a + b ln R + c (ln R)³, T en kelvin, R en ohmios (Steinhart y Hart, Deep-Sea Research 15, 1968; título de memoria).
+table-formula-points = Entre puntos: tramos cúbicos monótonos de Hermite de ln R sobre 1/T, que pasan por cada punto (Fritsch y Carlson, SIAM J. Numer. Anal. 17, 1980, 238; títulos de memoria); pendiente en un punto: media armónica ponderada de las pendientes de ambos lados (Fritsch y Butland, SIAM J. Sci. Stat. Comput. 5, 1984, 300), en un extremo por la fórmula de tres puntos de los dos tramos más cercanos, sujeta al sentido y al triple de la pendiente de su propio tramo (contrastado con filas omitidas de tablas publicadas).
+table-formula-tolerance-rated = Límites de R: R (1 ± δR) (R/R₀)^(± δB), las esquinas exactas de las tolerancias de R y B.
+table-formula-tolerance-plain = Límites de R: R (1 ± δR) a cualquier temperatura.
+table-formula-tolerance-temperature = Límites de R: la curva en T + δT y en T − δT.
+table-formula-steinhart-hart-4 = 1/T = a + b L + c L² + d L³ con L = ln(R/R₀), T en kelvin; R₀ es 1 Ω si no se indica resistencia (contrastada con coeficientes publicados).
+table-formula-platinum = R = R₀ (1 + A t + B t²), por debajo de 0 °C además + C (t − 100) t³, t en °C; A = 3,9083·10⁻³, B = −5,775·10⁻⁷, C = −4,183·10⁻¹² (IEC 60751).
+table-formula-silicon = R = R₀ [1 + a (T − T₀) + b (T − T₀)²] (ecuación cuadrática de los fabricantes para sensores de silicio).
+table-formula-tolerance-class = Límites de R: la curva en t + δt y en t − δt, con δt de la clase: AA 0,1 + 0,0017 |t|, A 0,15 + 0,002 |t|, B 0,3 + 0,005 |t|, C 0,6 + 0,01 |t|, en K (IEC 60751).
+table-formula-tolerance-columns = Límites de R: las columnas menor y mayor de la tabla de la propia fuente, cada una interpolada por sí misma.
+table-formula-pull-up = V = Vref R / (R + Rp), con R el sensor y lo que tiene en serie y en paralelo, Rp la pull-up (leyes de Kirchhoff).
+table-formula-pull-down = V = Vref Rp / (R + Rp), con R el sensor y lo que tiene en serie y en paralelo, Rp la pull-down (leyes de Kirchhoff).
+table-formula-window = Límites de V: mínimo y máximo sobre todas las combinaciones de los extremos de todas las tolerancias; los límites se redondean hacia dentro.
+table-formula-slope = %/K = 100 (dR/dT)/R, de la derivada de la curva.
+table-formula-plausible = Plausible: V/Vref sin medidor entre las dos partes de la referencia de los datos; resuelto para la temperatura a la que sus límites las abandonan.
+table-formula-loaded = Con el medidor, su resistencia de entrada Rm está entre el pin y el retorno: en la fórmula de V, R ∥ Rm ocupa el lugar de R en un circuito pull-up, Rp ∥ Rm el de Rp en uno pull-down.
+
+table-yes = sí
+table-no = no
+table-modes-title = Modos del panel de { $system }: qué fuerza cada uno
+table-stuck-title = Puntos de mando bloqueados de { $system }, y los modos que los descubren
+table-mode = modo
+table-name = nombre
+table-time = en, s
+table-forced = forzado
+table-in-smallest = en conjunto mínimo
+table-free = libre
+table-dont-care = indiferente
+table-control = punto de mando
+table-stuck-at = bloqueado en
+table-forced-by = forzado por
+table-exposed-by = descubierto por
+table-first-exposing = primero del conjunto mínimo
+table-modes-smallest = Conjunto mínimo de modos que visita cada valor forzado: { $modes } ({ $count } de { $all }; demostrado, ningún conjunto menor lo hace).
+table-modes-small = Un conjunto pequeño de modos que visita cada valor forzado: { $modes } ({ $count } de { $all }). Más de { $most } modos: no se demuestra que sea el mínimo; hacen falta al menos { $least }.
+table-modes-nothing = Ningún modo fuerza nada: no hay nada que visitar.
+table-modes-alone = Solo { $mode } fuerza: { $values }.
+table-modes-never-forced = Ningún modo fuerza: { $values }.
+table-modes-hidden = Ningún modo descubre un punto de mando bloqueado en: { $values }.
+table-modes-none-hidden = Cada punto de mando bloqueado en cualquiera de sus valores lo descubre algún modo.
+table-formula-smallest-set = Conjunto mínimo: los menos modos de los que uno o más fuerzan cada valor forzado de cada punto de mando; se exploran todos los conjuntos hasta { $most } modos, y de varios se toma el primero por el orden de los modos (búsqueda propia).
+table-formula-stuck-at = Un punto de mando bloqueado en un valor lo descubre cada modo que fuerza otro valor suyo; libre e indiferente no descubren nada (práctica habitual, sin fuente).
+table-panel-end = extremo
+table-panel-low = inferior
+table-panel-high = superior
+table-panel-mark = significa
+table-panel-celsius = °C indicado
+table-panel-celsius-in-f = eso en °F
+table-panel-fahrenheit = °F indicado
+table-panel-fahrenheit-in-c = eso en °C
+table-panel-difference = °C menos °F, K
+table-panel-agrees = coincide
+table-panel-conversions = Las dos escalas son conversión una de otra, dentro del redondeo de sus cifras.
+table-panel-separate = Las dos escalas no son conversión una de otra: ninguna puede calcularse de la otra.
+table-panel-spans = Intervalo: { $celsius } °C en una escala; { $fahrenheit } °F = { $kelvins } K en la otra.
+table-panel-one-scale = Una sola escala: la otra no se calcula de ella.
+table-formula-scales = t/°C = (t/°F − 32) / 1,8; una diferencia de 1 K son 1,8 °F (definición de las escalas).
+table-formula-scales-agree = Las dos lecturas de un extremo coinciden si su diferencia no es más que medio paso de la última cifra mostrada, en °C o °F, el paso que sea mayor.
+table-head-ice = desde hielo
+table-head-bay = desde taller
+table-junction-ice = Unión fría a 0 °C; con --at también para una unión fría a temperatura del taller.
+table-junction-at = «Desde taller»: unión fría a { $at }, como con un voltímetro en el taller; «desde hielo»: a 0 °C.
+table-formula-thermocouple = E(t) = Σ cᵢ tⁱ, t en °C; para el tipo K por encima de 0 °C además a₀ exp[a₁ (t − a₂)²] (funciones de referencia de la ITS-90: coeficientes de NIST Monograph 175, SRD 60, la tabla del tipo { $type }; idénticos en IEC 60584-1). En este programa: src/physics/thermocouple.rs.
+table-formula-junction = Con la unión fría a t₀: E(t) − E(t₀). Las f.e.m. se suman, las temperaturas no.
+table-site = Lecturas de manómetro en este lugar: presión del aire { $pressure } kPa de la atmósfera normalizada, ± { $weather } kPa con el tiempo (práctica habitual, sin fuente).
+table-note-gauges-by-scale = Recalentamiento por el manómetro de aspiración, subenfriamiento por el de descarga; en reposo por el de aspiración si la lectura está en su escala, si no por el de descarga.
+table-note-gauge-scale = { $gauge }: en su escala hasta { $full }.
+table-note-gauge-missing = { $gauge } SIN DATO: – donde solo él podría decirlo.
+table-no-site = Lecturas de manómetro SIN DATO: no se conoce la altitud del taller, y no se supone el nivel del mar.
+table-air-site = A la presión del aire de este lugar, { $pressure } kPa (atmósfera normalizada).
+table-no-air-site = Valores SIN DATO: no se conoce la altitud del taller, y no se supone el nivel del mar.
+table-absolute = { $unit } abs
+table-gauge = { $unit } rel.
+table-mark = marca
+table-vacuum = vacío
+table-suction-min = aspiración mín. °C
+table-suction-max = aspiración máx. °C
+table-superheat-u = recalentamiento ± K
+table-liquid-min = líquido mín. °C
+table-liquid-max = líquido máx. °C
+table-subcooling-u = subenfriamiento ± K
+table-at-rest-min = en reposo mín. { $unit }
+table-at-rest-max = en reposo máx. { $unit }
+table-source-r134a = ecuación auxiliar de CoolProp 8.0.0 según J. Phys. Chem. Ref. Data 23 (1994) 657, de −30 °C a 80 °C
+table-source-r1234yf = ecuación auxiliar de CoolProp 8.0.0 con su tercer exponente leído como 2, según Int. J. Thermophys. (2022), de −34 °C a 80 °C
+table-source-r744 = ecuación auxiliar de CoolProp 8.0.0 según J. Phys. Chem. Ref. Data 25 (1996) 1509, de −30 °C al punto crítico
+table-formula-saturation = Saturación de { $fluid }: p = pc exp[(Tc/T) Σ nᵢ θ^tᵢ], θ = 1 − T/Tc ({ $source }); exacta a ± { $limit } de la presión absoluta.
+table-formula-saturation-terms = { $fluid }: Tc = { $temperature } K, pc = { $pressure } kPa; nᵢ (tᵢ): { $terms }.
+table-formula-gauge = Relativa = absoluta − presión del aire; presión del aire = 101,325 kPa × (1 − 2,25577 × 10⁻⁵ Z)^5,2559, Z en metros (ASHRAE Handbook Fundamentals 2017, capítulo 1, ecuación 3). Por debajo de cero el manómetro muestra vacío: no es un defecto suyo.
+table-formula-suction = Línea de aspiración: temperatura de saturación + recalentamiento; los límites se redondean hacia dentro, y el ± a su lado aún no está descontado.
+table-formula-liquid = Línea de líquido: temperatura de saturación − subenfriamiento; los límites se redondean hacia dentro, y el ± a su lado aún no está descontado.
+table-formula-at-rest = En reposo, estabilizado: lecturas que prueban la saturación, la banda en torno a ella menos U a cada lado (JCGM 106:2012, banda de guarda w = U). –: ninguna lectura podría, o ninguna en la propia saturación. Muy por debajo, o por encima: remitir a personal habilitado; por encima sugiere gas no condensable (práctica habitual, sin fuente). No dice nada de cuánto líquido hay.
+table-formula-superheat-u = ± K de recalentamiento y subenfriamiento, redondeado hacia arriba: k = 2, de manómetro, tiempo y ecuación divididos por dp/dT, y el termómetro, cada uno como límite/√3 (JCGM 100:2008, 5.1.2). –: fuera de la escala del manómetro, o manómetro, termómetro o altitud sin indicar.
+table-note-above-critical = Por encima de { $critical }, la temperatura crítica de { $fluid }, no hay saturación: la comprobación en reposo no vale ahí, ni en un taller cercano a ella.
+table-intake = toma
+table-outside-c = exterior °C
+table-outside-f = exterior °F
+table-humidity = HR %
+table-inlet = entrada °C
+table-dew-point = punto de rocío °C
+table-water = W g/kg
+table-outlet = salida °C
+table-settled = condensado g/kg
+table-dripping = goteo
+table-drips = sí
+table-stays-dry = no
+table-undecided = indeciso
+table-fog = niebla
+table-held = regulación del evaporador
+table-held-least = mín.: regulación del evaporador
+table-formula-moist-air = W = 0,621945 pw/(p − pw), h = 1,006 t + W (2501 + 1,86 t) en kJ por kg de aire seco; saturación sobre agua, por debajo de 0,01 °C sobre hielo, según Hyland y Wexler (ASHRAE Handbook Fundamentals 2017, capítulo 1, ecuaciones 5, 6, 20, 22, 30).
+table-formula-mixed-air = Entrada: aire exterior y del habitáculo por masa de aire seco, W = x Wext + (1 − x) Whab, h igual.
+table-formula-outlet = Salida: h menos el enfriamiento. Seco si así queda menos de { $humidity } de humedad relativa; si no, el agua condensa y el aire sale con { $humidity } (la hipótesis de la especificación).
+table-formula-settled = El calor que se lleva el agua condensada se desprecia: en estas filas hasta el { $percent } % del enfriamiento, W c t/q con W condensado, c = 4,186 kJ/(kg K) del agua, t la salida en °C, q el enfriamiento. Con él el aire saldría más frío.
+table-formula-outlet-window = Límites de la salida: esquinas de termómetro, higrómetro y enfriamiento, redondeados hacia dentro. SIN DATO (–) si falta alguno de los tres. Marcado «mín.: regulación del evaporador»: la esquina queda por debajo de donde se mantiene el evaporador, y ese es el mínimo. Marcado «regulación del evaporador»: también la salida nominal; no se alcanza y no se da valor.
+table-request-title = { $request }, estados en su escenario
+table-request-no-scenario = La especificación no tiene escenario.
+table-request-incomplete = Un umbral, un retardo o el tiempo de espera está SIN DATO: no se calculan los estados del escenario.
+table-from = desde s
+table-to = hasta s
+table-state = Estado
+table-held-back-by = Retenida por
+table-request-absent = no solicitada
+table-request-inhibited = solicitada, retenida
+table-request-delayed = solicitada, corre el tiempo de espera
+table-request-permitted = concedida
+table-formula-condition = Condición: activa cuando su valor lleva en su umbral o más allá el tiempo del retardo, inactiva cuando lleva en su umbral de desactivación o más allá el retardo de desactivación, entre ambos como estaba; un toque sin duración no cuenta. A 0 s como si el valor hubiera estado siempre ahí, inactiva si está entre ambos (práctica habitual, sin fuente).
+table-formula-request = Solicitud: retenida mientras una condición que permite está inactiva o una que inhibe está activa; concedida cuando ha estado presente, sin nada que la retenga, el tiempo de espera sin interrupción (práctica habitual, sin fuente).
+table-formula-dripping = Goteo: sí si el punto de rocío de la entrada está por encima de toda temperatura a la que se mantiene el evaporador, no si está por debajo de todas; indeciso entre ambas, o dentro de los límites de los instrumentos, también si el enfriamiento nominal condensaría algo de agua.
+table-duty = ciclo %
+table-ripple = rizado
+table-conduction = corriente
+table-continuous = continua
+table-discontinuous = cesa
+table-meter-across = V medio
+table-displacement = cilindrada %
+table-step = velocidad
+table-bypass = relé
+table-across-motor = V motor
+table-at-battery = { $what } a { $battery }
+table-heat = W serie
+table-to-ground = V conmutado a masa
+table-of-limit = % del límite
+table-note-coil = Ω: contacto quitado, desconectado, resistencia de las puntas restada. A: siempre conectado, sin caída en el interruptor.
+table-note-battery = Batería de { $low } a { $high }.
+table-note-nominal-battery = Nominal: batería { $nominal }.
+table-note-isolation = Bobina a carcasa: { $least } o más.
+table-note-solenoid-nominal = Nominal: batería { $battery }, bobina a { $at }.
+table-note-solenoid-limits = Límites: batería de { $low } a { $high }, bobina de { $cold } a { $hot }.
+table-note-ceiling = Con { $battery } ningún ciclo da más que (Vb − Vs)/R, con el menor Vs de { $drop }: { $most } con una bobina buena caliente de { $least }, { $fewest } con una de { $greatest }.
+table-note-less-displacement = Más corriente significa menos cilindrada.
+table-note-more-displacement = Más corriente significa más cilindrada.
+table-note-no-timing = Inductancia o frecuencia SIN DATO: sin rizado; la media vale si la corriente no cesa nunca entre pulsos, y es mayor si cesa.
+table-note-averaging = V medio: en la bobina, con la bobina nominal; ciclo × batería solo con onda cuadrada limpia.
+table-note-hottest = Con { $battery } y cables nominales el transistor se calienta más al { $percent } % de la batería, { $volts } V en el motor: no más de { $watts } W. Peligro de quemadura.
+table-note-hottest-step = Con { $battery } las resistencias se calientan más en la velocidad { $step }: { $watts } W, todo nominal. Peligro de quemadura.
+table-note-no-wiring = Cableado SIN DATO: voltios y calor sin la parte de los cables, que solo los reduce.
+table-note-low-side = Medir en el motor. A masa, el borne del lado de alimentación lee la batería en todas las velocidades, también con el motor parado; el borne del lado conmutado lee la batería menos los voltios del motor.
+table-note-high-side = Medir en el motor. Si pierde su masa, ambos bornes leen lo mismo a masa, y el motor no gira.
+table-note-wire-listed = Máx.: lo mayor que admite la norma de cables. Nominal: cobre macizo.
+table-note-wire-gauge = Nominal: cobre macizo de este calibre; un cable de hilos tiene unos pocos por ciento más. Máx. SIN DATO: la norma de cables no conoce números de calibre.
+table-note-wire-theory = Teórico: cobre macizo de la sección nominal; un cable real tiene de 3 a 15 % más. Máx. SIN DATO: sección o clase no son de la norma de cables.
+table-note-wire-drop = Solo hay caída mientras pasa la corriente.
+table-note-wire-metre = Un metro a 20 °C: { $nominal } nominal.
+table-note-wire-metre-greatest = Un metro a 20 °C: { $nominal } nominal, como mucho { $greatest }.
+table-note-wire-limit = % del límite: V máx. como parte del límite de { $limit }.
+table-note-wire-limit-nominal = % del límite: V nominal como parte del límite de { $limit }, pues no se conoce V máx.
+table-formula-copper = R = R₁ (1 + α (t − 20 °C)) / (1 + α (t₁ − 20 °C)), α = 0,00393 /K a 20 °C (IEC 60028). Límites: los extremos de la tolerancia de R₁.
+table-formula-ceiling = I (columna A) = Vb/R: mínimo con la menor batería y la mayor R, máximo con la mayor batería y la menor R (ley de Ohm).
+table-formula-switched = L dI/dt = v − R I, resuelta en un periodo estable: v = Vb − Vs conectado, −Vf desconectado, ninguna cuando ya no hay corriente; la columna A es la media de I, nunca menor que 0 A; rizado por las exponenciales de L/R (contrastada con una simulación en el tiempo).
+table-formula-continuous = I (columna A) = (D (Vb − Vs) − (1 − D) Vf)/R, la media mientras la corriente no cesa nunca, no menor que 0 A; D ciclo, Vs caída en el interruptor, Vf caída del diodo.
+table-formula-mean-window = Límites de la corriente media: mínimo y máximo sobre todas las combinaciones de los extremos de batería, caídas y R; inductancia y frecuencia según los datos.
+table-formula-averaging = V medio = R × corriente media: una inductancia no toma tensión media.
+table-formula-displacement = Cilindrada: rectas entre los puntos de la especificación; más allá solo que no es mayor (≤) o no es menor (≥) que en el último.
+table-formula-step = V motor = velocidad × batería, medida en el motor. Límites de Vm/Vb: la tolerancia de la velocidad, con cualquier batería.
+table-formula-resistors = V motor de Vb − Vm = R I(Vm), con R la resistencia de la velocidad y los cables (ley de tensiones de Kirchhoff). Límites de Vm/Vb: mínimo y máximo sobre ambos extremos de la batería y de la resistencia; motor y cables nominales.
+table-formula-motor = I (columna A) = I₀ (Vm/V₀)ⁿ con I₀ a V₀ (un modelo; n cercano a 1,7 para una turbina de soplador es práctica habitual, sin fuente).
+table-formula-heat = W serie = (Vb − Vm − Rw I) I, con Rw los cables; máximo donde (n + 1) Vm + 2 n Rw I = n Vb (derivada cero).
+table-formula-heat-resistors = W serie = (Vb − Vm − Rw I) I, con Rw los cables: el calor de la resistencia de la velocidad.
+table-formula-bypass = Relé: Vb menos la caída del relé y la de los cables.
+table-formula-wire-nominal = Ω nominal = n l ρ/S (1 + α (t − 20 °C)), ρ = 1/58 Ω mm²/m, α = 0,00393 /K (IEC 60028); n conductores de longitud l y sección S.
+table-formula-wire-gauge = S = π d²/4, d = 0,127 mm × 92^((36 − calibre)/39) (ASTM B258; fórmula de memoria, contrastada con una tabla impresa).
+table-formula-wire-greatest = Ω máx. = lo mismo con la mayor resistencia a 20 °C de IEC 60228 (cobre desnudo, como lo citan los fabricantes de cable; clases 5 y 6 desde 10 mm² de memoria).
+table-formula-wire-drop = V = I × Ω, con I la corriente de los datos (ley de Ohm).
