@@ -1835,3 +1835,507 @@ table-formula-wire-nominal = Ω nominal = n l ρ/S (1 + α (t − 20 °C)), ρ =
 table-formula-wire-gauge = S = π d²/4, d = 0,127 mm × 92^((36 − calibre)/39) (ASTM B258; fórmula de memoria, contrastada con una tabla impresa).
 table-formula-wire-greatest = Ω máx. = lo mismo con la mayor resistencia a 20 °C de IEC 60228 (cobre desnudo, como lo citan los fabricantes de cable; clases 5 y 6 desde 10 mm² de memoria).
 table-formula-wire-drop = V = I × Ω, con I la corriente de los datos (ley de Ohm).
+
+## Faults and judgements, on a screen
+
+fault-open = circuito abierto en el sensor o su conector
+fault-open-wire = cable abierto
+fault-short-to-return = sensor en cortocircuito
+fault-short-to-ground = señal en cortocircuito a masa
+fault-short-to-reference = señal en cortocircuito con la referencia
+fault-short-to-battery = señal en cortocircuito a tensión de batería
+fault-series = resistencia alta en los cables
+fault-leak = derivación entre los dos cables del sensor
+fault-leak-to-battery = derivación de tensión de batería a la señal
+fault-lifted-return = retorno por encima de masa
+fault-shifted-resistance = resistencia del sensor desviada, el mismo % a cualquier temperatura
+fault-shifted-slope = pendiente del sensor (valor B) desviada
+fault-other-part = otra pieza: { $title }, { $id }
+fault-wrong-resistor = resistencia de la unidad de control desviada
+fault-unit-still-mated = ohmios tomados con todo aún conectado: desconectar y repetir
+fault-wiper-open = cursor, o cable de señal, abierto
+fault-track-open = pista rota
+fault-track-open-to-return = pista rota entre cursor y retorno
+fault-track-open-to-reference = pista rota entre cursor y referencia
+fault-reference-lost = cable de referencia abierto
+fault-return-lost = cable de retorno abierto
+fault-signal-to-return = señal en cortocircuito con el retorno
+fault-contact-resistance = mal contacto del cursor
+fault-slipped = cursor deslizado, de la pista
+fault-winding-open = bobinado abierto
+fault-coil-shorted = bobina en cortocircuito
+fault-shorted-turns = espiras en cortocircuito
+fault-other-coil = otra bobina
+fault-other-temperature = bobina a otra temperatura
+fault-signal-open = cable de señal abierto
+fault-offset = salida desviada en una presión
+fault-absolute-part = pieza absoluta en lugar de relativa
+fault-gauge-part = pieza relativa en lugar de absoluta
+fault-light-open = sensor, o un cable suyo, abierto
+fault-light-shorted = sensor en cortocircuito
+fault-light-covered = sensor tapado
+faults-fault = avería
+faults-size = tamaño
+faults-believed = unidad interpreta °C
+faults-separable = distinguible de bueno
+faults-separable-by = por
+faults-alike = lee como número
+faults-yes = sí
+faults-no = no
+faults-open-line = OL
+faults-at-unit = A { $at }, en el conector de la unidad de control: voltios conectado, contacto dado; ohmios con la unidad desconectada, contacto quitado, tras comprobar 0 V.
+faults-at-sensor = A { $at }, en el conector del sensor: voltios conectado, contacto dado; ohmios del sensor solo, desconectado, contacto quitado, tras comprobar 0 V.
+faults-at-feedback = En el conector de la unidad de control. V: de señal a retorno, conectado, contacto dado. Ohmios entre los cables, unidad desconectada, contacto quitado, tras comprobar 0 V: señ señal, ret retorno, ref referencia.
+faults-at-coil = A { $at }, la temperatura propia del bobinado. Ω: a través de los cables a la bobina, etapa desconectada, contacto quitado, tras comprobar 0 V. V: en la bobina en su propio conector, conectado, a plena carga. Lo que añaden las puntas del medidor está en ±.
+faults-at-transducer = V: de señal a retorno en el conector de la unidad de control, conectado, contacto dado; sin carga de medidor. Sin ohmios: un transductor es electrónico, sus ohmios no dicen nada (práctica habitual, sin fuente).
+faults-at-light = V: de señal a retorno en el conector de la unidad de control, conectado, contacto dado. Sin ohmios: los de un diodo dependen del óhmetro (práctica habitual, sin fuente).
+faults-no-matter = Su propia temperatura no interviene en estas lecturas: nada de ella está en las especificaciones.
+faults-no-instrument = Sin instrumento solo las ventanas de las tolerancias distinguen averías: indicar uno con `--instrument`.
+faults-no-nominal-stops = Los topes están indicados como ventanas, sin valores nominales: lo que depende de la posición no tiene lectura nominal (–), ni posición que interprete la unidad.
+faults-contacts-too = Sus contactos no están aquí: sus averías figuran debajo de `bayleaf table { $id }`.
+faults-no-nominal-battery = Sin voltios ni amperios: `nominal` de la batería está SIN DATO.
+faults-no-coil-tolerance = La tolerancia de la bobina está SIN DATO: la mayoría de las averías no se distingue de una buena.
+faults-signal-open = Señal abierta: nada en las especificaciones dice dónde queda entonces el pin (–).
+faults-beyond-line = Una lectura más allá de la recta no se conoce, pues no se indican límites de la salida (–).
+faults-wiper-contact = (señ–ret + señ–ref − ref–ret)/2 es el contacto del cursor, sean cuales sean la tolerancia de la pista y la posición.
+faults-no-elevation = Se omite una pieza del otro tipo de presión: `elevation` del taller está SIN DATO.
+faults-good = Bueno: { $reading }.
+faults-good-at = Bueno a { $position }, { $test }: { $reading }.
+faults-unplugged = Sensor desconectado, en el lado mazo de su conector, contacto dado: { $reading }. Cualquier otra cosa es cable o unidad de control.
+faults-substitute = { $resistor } en lugar del sensor: { $reading }; la unidad interpreta entonces { $simulates }. Si es así, cables y unidad están bien. Medir antes la resistencia.
+faults-reading = { $nominal }, límites { $range }
+faults-reading-doubt = { $nominal }, límites { $range }, ± { $doubt } (k = 2)
+faults-ohms = Ω
+faults-ohms-to-return = Ω señ–ret
+faults-ohms-to-reference = Ω señ–ref
+faults-ohms-end-to-end = Ω ref–ret
+faults-volts = V
+faults-volts-min = V mín.
+faults-volts-max = V máx.
+faults-amperes = A
+faults-position = a %
+faults-pressure = a kPa
+faults-believed-position = unidad interpreta %
+faults-believed-pressure = unidad interpreta kPa
+faults-believed-light = unidad interpreta W/m²
+faults-no-ohms = Sin ohmios: aquí no se pueden calcular.
+faults-no-volts = Sin voltios: resistencia o referencia del circuito SIN DATO.
+faults-no-battery = Se omiten las averías a tensión de batería: `battery` del sistema `{ $system }` está SIN DATO.
+faults-formula-reading = Lecturas: las fórmulas de arriba con una sola cosa mal. En el sensor: abierto, en corto, su resistencia o pendiente desviada, otra pieza. En los cables entre unidad y sensor: cable abierto, cortos, derivación, resistencia alta. Los ohmios en la unidad son sensor, resistencia en serie y cables; el medidor de la línea está en paralelo en los voltios (leyes de Kirchhoff; contrastado con un simulador de circuitos).
+faults-formula-believed = Unidad interpreta: la temperatura que corresponde a su propia lectura, como si nada fuera mal; vacío si ninguna temperatura de la curva la da.
+faults-formula-separable = Distinguible de bueno: las ventanas de bueno y averiado sobre todas las tolerancias, ampliadas cada una por la incertidumbre de la lectura, no se tocan (JCGM 100, k = 2).
+faults-formula-position = Unidad interpreta: (V/Vref − r₀)/(r₁ − r₀) entre los topes nominales, sin el medidor; por debajo de 0 o por encima de 100 está más allá de un tope (práctica habitual, sin fuente).
+faults-formula-coil = A = Vb/R con la batería nominal; V en la bobina = Vb R/(R + serie); las espiras en corto restan la misma parte de los ohmios (ley de Ohm).
+faults-formula-pressure = Unidad interpreta: la presión de la misma recta, por lejos que quede; una unidad de control que conoce sus límites lo toma en cambio por una avería (práctica habitual, sin fuente).
+faults-formula-sizes = Tamaños: los que encuentra un taller (práctica habitual, sin fuente).
+judge-instruments = Instrumentos: { $meter }; { $thermometer }
+judge-instruments-of = los de { $id }
+judge-none = ninguno
+run-no-sensor = ningún sensor se llama `{ $id }`
+run-no-sensor-near = ningún sensor se llama `{ $id }`; ¿quería decir `{ $near }`?
+run-no-faults = nada que tenga lista de averías se llama `{ $id }`
+run-no-faults-near = nada que tenga lista de averías se llama `{ $id }`; ¿quería decir `{ $near }`?
+run-faults-no-temperature = lo que lee `{ $id }` depende de su temperatura: indicarla, por ejemplo `--at "31 °C"`
+run-faults-place = `--place` es para sensores: `{ $id }` tiene un solo lugar
+run-faults-position = `--position` es para actuadores con potenciómetro de posición, y `{ $id }` no lo es
+run-faults-pressure = `--pressure` es para transductores de presión, y `{ $id }` no lo es
+run-faults-pressure-outside = { $at } queda más allá de la recta de `{ $id }`, de { $low } a { $high }, y no se indican límites de la salida
+run-faults-not-given = no se pueden calcular las averías de `{ $id }`: está SIN DATO: { $what }
+run-faults-contacts = `{ $id }` tiene contactos y no potenciómetro de posición: sus averías figuran debajo de `bayleaf table { $id }`
+run-faults-no-coil = `{ $id }` es un soplador: no tiene bobina cuyas averías listar
+run-no-instrument = ningún multímetro ni termómetro se llama `{ $id }`
+run-no-instrument-near = ningún multímetro ni termómetro se llama `{ $id }`; ¿quería decir `{ $near }`?
+judge-circuit = circuito (resistencia o referencia)
+judge-tolerance = tolerancia
+judge-circuit-tolerance = tolerancia de un resistor, de la referencia o de la entrada del medidor
+judge-good = sensor bueno
+judge-reading = Lee { $value }, { $test }, sensor a { $at }.
+judge-volts-at-unit = voltios en el conector de la unidad de control, conectado, contacto dado
+judge-volts-at-sensor = voltios en el conector del sensor, conectado, contacto dado
+judge-volts-unplugged = voltios en el conector del sensor, lado mazo (quitar contacto, desconectar el sensor, dar contacto)
+judge-ohms-at-sensor = ohmios en el sensor, desconectado (contacto quitado; antes comprobar 0 V)
+judge-ohms-at-unit = ohmios en el conector de la unidad de control, lado mazo, sensor conectado (quitar contacto, desconectar la unidad; antes comprobar 0 V)
+judge-pass = CONFORME: dentro de sus límites.
+judge-fail = NO CONFORME: fuera de sus límites.
+judge-undecided = INDECISO: demasiado cerca de un límite para estos instrumentos.
+judge-window = Límites de un sensor bueno en un circuito bueno: de { $low } a { $high } { $unit }.
+judge-guarded = Una lectura ahí es fiable a ± { $doubt } { $unit } (k = 2): de { $low } a { $high } { $unit } es conforme.{ $risk }
+judge-simple = Una lectura ahí es fiable a ± { $doubt } { $unit } (k = 2); el taller decide en los propios límites.{ $risk }
+judge-no-reading-passes = Una lectura ahí es fiable a ± { $doubt } { $unit } (k = 2): con estos instrumentos ninguna lectura puede ser conforme aquí.
+judge-no-doubt = Hasta dónde es fiable una lectura está SIN DATO: falta la exactitud del medidor.
+judge-not-compared = Sin comparar, por estar SIN DATO su tolerancia: { $parts }.
+judge-risk = { " " }Riesgo de que el veredicto sea erróneo: { $risk }.
+judge-left-out = No incluido en ±, por estar SIN DATO: { $what }.
+judge-source-thermometer = termómetro
+judge-source-soak = estabilización
+judge-source-leads = puntas
+judge-source-meter = medidor
+judge-service = Límite de servicio ± { $limit }: de { $low } a { $high } { $unit }; { $verdict }.
+judge-service-pass = dentro: el sensor no explica una queja
+judge-service-fail = fuera: esto explica una queja
+judge-service-undecided = indeciso
+judge-believed = La unidad de control interpreta { $at }.
+judge-believes-nothing = No hay temperatura que la unidad de control pueda interpretar de esto.
+judge-causes = Averías únicas que explican la lectura:
+judge-no-cause = Ninguna avería única de la lista explica la lectura: mirar otra vez, o sospechar de dos a la vez.
+judge-any-size = de cualquier tamaño
+judge-up-to = hasta { $high }
+judge-from = { $low } o más
+judge-between = de { $low } a { $high }
+judge-or-none = , o ninguna
+judge-expected = { "  " }{ $range }: { $who }
+judge-next = Siguiente: { $test }, a { $at }; distingue { $pairs } de { $of } parejas de sospechosos.
+judge-next-reads = Ahí los sospechosos leen:
+judge-next-pass = Siguiente: nada que reparar. Una avería intermitente pasa aquí por conforme: registrar mínimo y máximo mientras se mueven, calientan y mojan los cables.
+judge-next-one-suspect = Siguiente: un solo sospechoso: confirmarlo con una segunda prueba (una resistencia conocida en lugar del sensor, o agua con hielo) antes de sustituir nada.
+judge-next-none-separates = Siguiente: ninguna medida sola distingue a estos sospechosos; pieza por pieza: sustituir el sensor por una resistencia de los mismos ohmios, luego medir los cables de extremo a extremo.
+judge-next-nothing-explains = Siguiente: repetir la lectura; comprobar medidor, escala, lugar y la temperatura del sensor.
+judge-steps = Los pasos propios del responsable técnico:
+judge-remedy-soak = Se decidiría ({ $verdict }) dejando que sensor y termómetro se estabilicen a { $limit } uno del otro.
+judge-remedy-thermometer = Se decidiría ({ $verdict }) con un termómetro exacto a { $limit }.
+judge-remedy-temperature = Se decidiría ({ $verdict }) repitiéndola a { $at }.
+judge-remedy-at-sensor = Se decidiría midiendo ohmios en el sensor, desconectado: ahí { $verdict }, si el propio sensor es como parece desde aquí.
+judge-remedy-at-unit = Se decidiría midiendo voltios en la unidad de control, conectado: ahí { $verdict }, si todo está bien entre los dos.
+judge-remedy-meter = Se decidiría ({ $verdict }) con un medidor con el { $part } % del error de este.
+judge-no-remedy = Ningún instrumento, temperatura o lugar mejor lo decide por sí solo: cambiar dos a la vez, o tomarla por una pieza en el límite.
+judge-would-pass = conforme
+judge-would-fail = no conforme
+judge-pair-series = Dos averías, sensor y cables: sensor desviado { $shift } (de { $shift-low } a { $shift-high } %), en la línea { $sizes }: { $reason }.
+judge-pair-leak = Dos averías, sensor y derivación: sensor desviado { $shift } (de { $shift-low } a { $shift-high } %), en paralelo { $sizes }: { $reason }.
+judge-pair-impossible = menos que nada
+judge-reasonable = razonable
+judge-not-reasonable = no razonable
+judge-pairs-none = Ninguna de las parejas es razonable.
+judge-pairs-one = La otra pareja queda descartada: no hace falta una tercera temperatura.
+judge-third = Una tercera lectura a { $at } dice cuál: { $series } con resistencia en la línea, { $leak } con derivación.
+judge-third-none = Ninguna tercera temperatura dentro del margen del sensor distingue las dos con estos instrumentos.
+judge-formula-doubt = ±: termómetro, estabilización, medidor y puntas como límites rectangulares a/√3, combinados según JCGM 100:2008, 5.1.2, k = 2; decidido según JCGM 106:2012 (apartados de memoria).
+judge-formula-risk = Riesgo: la parte de una distribución normal en torno a la lectura, con la incertidumbre típica U/2, que queda al otro lado de los límites (JCGM 106:2012, apartado de memoria).
+judge-formula-next = Siguiente: la primera medida por orden de esfuerzo (práctica habitual, sin fuente) que distingue la mitad de parejas que la mejor; cada sospechoso en el centro de sus tamaños, o en el peor si bastaría ninguno; intervalos sobre todas las tolerancias, redondeados hacia fuera.
+judge-formula-pair = Dos averías: x R(T₁) + s = R₁ y x R(T₂) + s = R₂, o 1/(x R) + 1/L = 1/R₁ y así; razonable es un sensor desviado no más de 30 % (práctica habitual, sin fuente). La lista de averías únicas es solo de la primera lectura.
+judge-formula-cause = Tamaños: una avería explica una lectura si alguna pieza buena en algún circuito bueno con esta avería la daría, dentro de ±.
+run-judge-no-rule = el taller no tiene regla para decidir; escribir `decision = "guarded"` o `decision = "simple"` en `[shop]`
+run-judge-ohms-unplugged = los ohmios se leen en el sensor o en la unidad de control; en un mazo desconectado no queda nada que leer
+run-judge-not-given = no se puede juzgar una lectura de `{ $id }`: está SIN DATO: { $what }
+run-judge-no-number = esta lectura no se puede juzgar: no es un número que muestre un medidor
+run-judge-second-unit = ambas lecturas deben ser voltios, o ambas ohmios
+run-judge-second-outside = ningún sensor da una de estas lecturas: juntas no dicen nada
+run-judge-second-too-near = las dos lecturas no difieren más que su incertidumbre: tomar la segunda más lejos de la primera temperatura
+## Fits
+
+fit-empty = el archivo no tiene línea que nombre las unidades
+fit-head = `{ $head }` no nombra columnas de puntos
+fit-columns-help = empezar con una línea como `°C,kΩ`, `temperature °F;resistance Ω` o `°C,Ω,Ω,Ω` (mín., nominal, máx.); las unidades son °C, °F o K, y Ω o kΩ
+fit-cells = { $found ->
+    [one] una fila de 1 celda
+   *[other] una fila de { $found } celdas
+} donde la primera línea tiene { $wanted }
+fit-cells-help = escribir los números con punto decimal, y sin separadores entre millares
+fit-rises = la resistencia sube de { $cold } °C a { $hot } °C
+fit-rises-help = guardar los puntos como curva con model = "table"; platino y silicio tienen modelos propios
+fit-few-points = Sin ajuste: hacen falta al menos { $needed } puntos.
+fit-not-physical = Sin ajuste: una temperatura o una resistencia no es de ningún sensor.
+fit-not-falling = Sin ajuste: la resistencia no baja de fila en fila.
+fit-no-thermistor = Sin ajuste: los mejores coeficientes no son de ningún termistor en estas temperaturas.
+fit-points = { $points ->
+    [one] 1 punto.
+   *[other] { $points } puntos.
+}
+fit-minimised = Mínimos cuadrados de los residuos de 1/T en ln R, todos los puntos con igual peso. Los residuos son fórmula menos tabla.
+fit-no-suspect = Ninguna fila parece mal tecleada.
+fit-suspect-line = ¿Mal tecleada? { $what }: { $near }; { $help }. Los ajustes incluyen esta fila.
+fit-suspect-head = parece mal tecleada
+fit-suspect = sí
+fit-residuals = Residuos, fórmula menos tabla
+fit-misses = se aparta de los puntos { $rms-k } K o { $rms-percent } % (media cuadrática), como mucho { $largest-k } K o { $largest-percent } %
+fit-exact = Tantos coeficientes como puntos: no queda residuo, lo que no dice nada de lo bien que la fórmula conviene a la pieza.
+fit-spec-note = ajustado a { $points } puntos; indicar su fuente
+table-position = posición
+table-travel = recorrido %
+table-contacts = contactos
+table-formula-travel = V/Vref a un porcentaje del recorrido entre los topes, uniforme: r₀ + recorrido × (r₁ − r₀); a la inversa: recorrido = (V/Vref − r₀)/(r₁ − r₀) (práctica habitual, sin fuente). Límites: ambos topes en un extremo de sus ventanas.
+table-formula-travel-loaded = V/Vref = (u + s/Rref)/(1 + s/Rref + s/Rgnd), s = Rcontact + S u (1 − u): S es toda la pista con ambos extremos, u la parte desde su extremo inferior al cursor, Rcontact el contacto del cursor, Rref o Rgnd la carga del cursor a referencia o masa, infinita si no la hay (leyes de Kirchhoff; contrastada con un simulador de circuitos). Las V/Vref de los topes se convierten de vuelta en u, y u avanza uniforme con el recorrido entre ellos. Límites: cada esquina de topes, pista, carga y contacto.
+table-formula-volts = V = Vref × V/Vref; límites con la tolerancia de la referencia, redondeados hacia dentro.
+table-formula-contacts = 1: contacto cerrado, en el orden { $names }.
+table-formula-contacts-stuck = «Nunca cierra» y «nunca abre»: el código de cada posición con esa sola cifra fija en 0, o 1, y la posición que tiene el código resultante; – si ninguna lo tiene.
+table-formula-ladder = V/Vref = R/(R + Rp), R de pin a masa según la dejan los contactos cerrados, Rp la pull-up (leyes de Kirchhoff; contrastada con un simulador de circuitos). Límites: todas las resistencias en un extremo, la pull-up en el otro, contactos cerrados de 0 Ω a su máximo.
+table-formula-ladder-series = Los contactos, de izquierda a derecha en la columna, se cuentan desde 0: el contacto 0 va del pin a masa, el contacto k desde detrás de las primeras k resistencias de la cadena; R es la cadena hasta el contacto cerrado más cercano al pin, y sin ninguno cerrado toda la cadena y su final, o abierto.
+table-formula-ladder-parallel = Los contactos, de izquierda a derecha en la columna, se cuentan desde 0: cada uno va por su propia resistencia de pin a masa; 1/R es la suma de los cerrados.
+table-formula-dirty = Contacto sucio: la resistencia k (m − g)/(o − m) en serie con él que mueve la lectura nominal de g, como está, a m, el mínimo de la ventana superior siguiente; o es la lectura con el contacto abierto, k la resistencia de todo lo que está en serie con él (leyes de Kirchhoff, todo lo demás nominal).
+table-formula-light-pull-up = V = Vref − I R, no menor que 0 V: más luz, menos voltios (ley de tensiones de Kirchhoff); I = fotocorriente × irradiancia/irradiancia nominal (fotodiodo lineal, práctica habitual, sin fuente). Límites: cada esquina, con la corriente de oscuridad de nada a su máximo.
+table-formula-light-load = V = I R, no mayor que Vref: más luz, más voltios (ley de Ohm); I = fotocorriente × irradiancia/irradiancia nominal (fotodiodo lineal, práctica habitual, sin fuente). Límites: cada esquina, con la corriente de oscuridad de nada a su máximo.
+table-formula-transducer = V/Vref en la recta por los dos puntos (aritmética). Límites: ± exactitud × intervalo de V/Vref; la tolerancia de la referencia solo está en los voltios. 1 psi = 6,894757 kPa, 1 bar = 100 kPa (definición de las unidades).
+table-note-moves = Mueve: { $what }.
+table-note-no-position = No informa de posición: no hay lectura suya que calcular.
+table-note-ends = 0 %: { $low }. 100 %: { $high }.
+table-note-no-nominal = Los topes están indicados como ventanas, sin valores nominales.
+table-note-end-to-end = De extremo a extremo, desconectado: de { $low } Ω a { $high } Ω, redondeado hacia dentro.
+table-note-illegal = Ninguna posición tiene estos códigos: { $codes }.
+table-note-stuck-open = { $contact } nunca cierra (– no es posición): { $misread }.
+table-note-stuck-closed = { $contact } nunca abre (– no es posición): { $misread }.
+table-note-jump = De { $from } a { $to } conmutan { $count } contactos; puede verse un momento { $codes }.
+table-note-gap = Menor hueco entre ventanas vecinas: { $gap } % de la referencia, entre { $lower } y { $upper }.
+table-note-overlap = Ninguna lectura distingue { $lower } de { $upper }.
+table-note-dirty = Un contacto sucio en «{ $position }»: desde { $ohms } Ω en el contacto { $contact } se lee como «{ $into }».
+table-note-saturation = Extremo de escala desde { $nominal } W/m², como pronto desde { $earliest } W/m²: más luz no cambia nada.
+table-note-saturation-nominal = Extremo de escala desde { $nominal } W/m²: más luz no cambia nada.
+table-note-least-span = De tapado a iluminado al menos { $span }, con la luz que nombra la fuente de este valor; la tabla no dice cuál.
+table-note-shop-light = Es normal que no responda a diodos luminosos (LED) o tubos fluorescentes (práctica habitual, sin fuente).
+table-note-absolute = Presiones absolutas.
+table-note-gauge = Presiones relativas: por encima del aire ambiente.
+run-judge-beyond = no se puede juzgar una lectura de `{ $id }` a esta temperatura: su tolerancia va más allá del final de su tabla
+run-judge-no-instrument = una decisión con banda de guarda necesita saber hasta dónde son fiables las lecturas, y está SIN DATO: { $what }; indicar instrumentos con --instrument
+run-judge-high-voltage = ALTO: más de 60 V CC es alta tensión; aquí queda fuera y es solo para personal cualificado
+run-judge-too-many-ohms = ningún medidor de taller muestra tantos ohmios; escribir OL para una línea abierta
+run-instrument-twice = `{ $id }` es un segundo instrumento de su tipo; indicar un multímetro y un termómetro
+run-judge-no-sensor = `{ $id }` no es un sensor de temperatura, y por ahora solo se juzgan sus lecturas; `bayleaf faults { $id }` lista lo que leen sus averías
+
+## Checklists: what is wrong with them
+
+rule-check-airbag = el paso `{ $step }` está en cableado de airbag
+rule-check-airbag-help = quitarlo: el cableado de airbag y pretensores no se mide, ni con óhmetro, ni se desconecta
+wanted-no-airbag-step = no se espera ningún trabajo en cableado de airbag
+rule-check-costly-first = el paso `{ $step }` ({ $cost }) va antes que `{ $next }` ({ $cheaper })
+rule-check-costly-first-help = preguntar primero el más barato, o decir con `because = "…"` por qué no
+wanted-cheap-first = se espera primero el paso más barato
+label-cheaper = el paso siguiente cuesta menos
+rule-check-start = no hay paso `{ $name }` por el que empezar
+rule-check-dangling = la salida a `{ $name }` no lleva a ninguna parte
+rule-check-ending-unnamed = el final `{ $ending }` no dice qué pieza o mazo
+rule-check-ending-unnamed-help = añadir `what = "…"`
+wanted-what = se espera `what` a su lado
+rule-check-exits = el paso `{ $step }` tiene { $count ->
+        [0] ninguna salida
+        [one] una salida
+       *[other] { $count } salidas
+    }
+rule-check-exits-help = dar dos de `yes`, `no`, `undecided`, o los tres, cada uno con el nombre de un paso o un final
+wanted-exits = se esperan dos o tres salidas
+rule-check-no-vehicle = la lista de comprobación `{ $id }` no es para ningún vehículo: ninguno de los que nombra tiene el sistema `{ $system }`
+rule-check-loop = las respuestas llevan en círculo: { $way }
+rule-check-loop-help = llevar esta salida a un paso posterior, o a un final
+wanted-onward = se espera un camino hacia delante
+label-loop-begins = el círculo empieza aquí
+rule-check-expects-nothing = el paso `{ $step }` no dice qué responde sí
+rule-check-expects-twice = el paso `{ $step }` dice dos veces qué responde sí
+wanted-expect = se espera `expect` o bien `test`
+rule-check-no-number = el paso `{ $step }` lee { $unit } y no espera ningún número: `{ $expect }`
+wanted-limit = se espera una ventana o un límite, por ejemplo `11.5 V or more`
+label-unit = aquí se pide una lectura
+rule-check-same-name = `{ $name }` es un paso y un final
+wanted-other-name-here = se espera otro nombre
+label-step-of-name = el paso de este nombre
+rule-check-questions = el paso `{ $step }` hace más de una pregunta
+rule-check-no-question = el paso `{ $step }` no hace ninguna pregunta
+wanted-question = se espera una pregunta con signo de interrogación al final
+rule-check-opens = el paso `{ $step }` de un papel eléctrico abre el circuito de refrigerante: `{ $said }`
+rule-check-opens-help = acabar en `refer to licensed refrigerant work`, o hacerlo papel de `work = "refrigerant"`
+wanted-closed = se espera un circuito que quede cerrado
+label-work = un papel eléctrico
+rule-check-nowhere = el paso `{ $step }` no dice dónde
+rule-check-nowhere-help = añadir `pins = ["C2/7", "C2/14"]`, o `where = "…"`
+wanted-where = se espera un lugar
+rule-check-no-view = el paso `{ $step }` mide en el conector `{ $connector }`, que no dice cómo se ve
+wanted-seen = se espera un conector con `view` y `side`
+rule-check-replacing = el paso `{ $step }` sustituye una pieza para probarla: `{ $said }`
+rule-check-replacing-help = medir lo que distingue la pieza de sus cables; sustituir corresponde a un final
+wanted-measurement = se espera una medida
+rule-check-same-exit = toda respuesta al paso `{ $step }` lleva a `{ $to }`
+rule-check-same-exit-help = quitar el paso, o llevar una respuesta a otra parte
+wanted-other-place = se espera otro lugar
+label-first-exit = como aquí
+rule-check-unreachable = ninguna respuesta lleva al paso `{ $name }`
+wanted-reached-step = se espera una salida o `start` que lleve aquí
+rule-check-unreached-ending = ninguna respuesta lleva al final `{ $name }`
+wanted-reached-ending = se espera una salida que lleve aquí
+label-start = empieza aquí
+rule-check-deep = la lista de comprobación `{ $id }` tiene { $found } casillas de fondo
+rule-check-wide = la lista de comprobación `{ $id }` tiene { $found } casillas de ancho
+rule-check-split-help = dividirla en dos, la primera con final en la segunda
+wanted-map-fits = se esperan como mucho { $most } en la página de su mapa
+
+check-cost-look = mirar
+check-cost-measure = medir
+check-cost-unplug = desconectar
+check-cost-dismantle = desmontar
+## Importing a table
+
+import-how = De { $file }: { $rows ->
+    [one] una fila
+   *[other] { $rows } filas
+}, celdas separadas por { $separator }, { $decimal }.
+import-semicolon = punto y coma
+import-tab = tabuladores
+import-bar = barras
+import-comma = comas
+import-decimal-point = punto decimal
+import-decimal-comma = coma decimal
+import-title = Sobre los encabezados: { $title }
+import-column = Columna { $number } "{ $head }": { $used }, { $unit }
+import-temperature = temperatura
+import-low = resistencia mínima
+import-nominal = resistencia nominal
+import-high = resistencia máxima
+import-left-out = omitida
+import-empty = vacía
+import-skipped = { $lines ->
+    [one] Una línea no contiene ningún punto y se omitió.
+   *[other] { $lines } líneas no contienen ningún punto y se omitieron.
+}
+import-no-cells = el archivo no tiene columnas
+import-cells-help = las celdas se separan con punto y coma, tabuladores, barras o comas, una fila por línea
+import-no-rows = ninguna línea contiene dos números
+import-rows-help = una fila es una temperatura y su resistencia; unas comillas sin cerrar ocultan todas las líneas siguientes
+import-no-temperature = ninguna columna se reconoce como temperatura
+import-temperature-help = poner su unidad en el encabezado, por ejemplo `t (°C)`, o darla con --temperature
+import-no-resistance = las columnas no son una resistencia, ni mínima, nominal y máxima
+import-resistance-help = encabezados como `R (kΩ)`, o `min kΩ`, `nom kΩ`, `max kΩ`; dar con --resistance una unidad que falte en el archivo, quitar otras columnas de ohmios
+import-two-units = resistencias en { $one } y en { $two }
+import-unit-of-curve = las resistencias de una curva están en Ω o kΩ, estas están en { $unit }
+import-units-help = ponerlas todas en una sola unidad, Ω o kΩ, y una sola escala de temperatura
+import-either = `{ $cell }` puede ser millares o decimales
+import-either-help = decir cuál con --decimal comma o --decimal point
+import-mixed = `{ $cell }` tiene coma decimal, otros números punto decimal
+import-mixed-help = ponerlos todos de una forma, o decir cuál con --decimal
+import-no-point = esta línea no tiene temperatura con su resistencia
+import-no-number = `{ $cell }` no es un número legible
+import-number-help = los millares se separan con el otro signo, con espacios o con apóstrofos, de tres en tres
+import-other-unit = `{ $cell }` no está en { $unit } como su columna
+label-left-out = omitido
+label-decimal-comma = una coma decimal
+label-decimal-point = un punto decimal
+wanted-cells = se esperan celdas de números
+wanted-temperature-column = se espera una columna en °C, °F o K
+wanted-resistance-columns = se espera una columna en Ω o kΩ, o tres
+wanted-one-unit = se espera la misma unidad en cada fila
+wanted-curve-unit = se espera Ω o kΩ
+wanted-decimal-told = puede ser cualquiera de los dos
+wanted-plain-number = se espera un número
+
+## Checklists and symptom indexes on paper
+
+doc-checklist = Lista de comprobación
+doc-symptoms = Índice de síntomas
+fact-expect = esperado
+fact-step-time = tiempo
+fact-pins = pines
+fact-first-tests = primeras pruebas
+check-title = { $title } · { $system }
+check-only = solo { $vehicles }
+check-intro = { $steps ->
+        [one] Un paso
+       *[other] { $steps } pasos
+    }, { $longest } por el camino más largo. Empezar en el paso 1 y seguirlo con el dedo. Hacer lo que dice, anotar la lectura, marcar una respuesta, ir a donde señala. Una letra en negro es un final: el trabajo está hecho o se entrega ahí. Valen dos respuestas, o la lectura se mueve: eso es indeciso; si no hay casilla para indeciso, preguntar antes de seguir.
+check-box-vehicle = Vehículo
+check-box-reached = Final alcanzado
+check-card = ficha { $card }
+# A mated plug is probed from its wires, but drawn from its face.
+check-mirrored = { $view }; reflejado en los cables
+check-cost = { $cost } · { $time } [{ $mark }]
+check-do = hacer
+check-where = dónde
+check-pins = pines
+check-state = estado
+check-expect = espera
+check-at = { $window } a { $temperature }
+check-figures = valores
+check-yes = sí
+check-no = no
+check-undecided = indeciso
+check-undecided-short = ?
+check-go = ir a { $mark }
+check-go-end = final { $mark }
+check-start = empezar aquí
+check-from = desde { $steps }
+check-ending-part = pieza
+check-ending-harness = mazo
+check-ending-unit = unidad de control
+check-ending-refer = remitir a trabajo de refrigerante habilitado
+check-ending-refer-short = a habilitado
+check-ending-no-fault = sin avería
+check-map = Mapa
+check-map-key = Las casillas blancas son pasos, las letras negras son finales. ? es indeciso. La línea gruesa es el camino que más tarda.
+check-longest = Camino más largo: { $way }, { $time }
+check-index-title = Síntomas · { $system }
+check-index-intro = Buscar la queja como la expresa el conductor. Si hay una lista de comprobación, tomarla; aquí figuran sus primeros pasos mientras las respuestas sean buenas. Si no la hay, probar en este orden, primero lo más barato.
+check-no-checklist = sin lista
+check-at-most = máx. { $time }
+
+paper-symptom = queja
+paper-endings = Finales
+paper-tick = final
+paper-stop = ALTO
+paper-because = motivo
+paper-complaint = Queja
+paper-checklist = Lista
+paper-first-tests = Primeras pruebas, en este orden
+paper-cards = Fichas
+
+# Proof sheets
+
+# unchecked: “hoja justificativa” for the sheet that shows where each printed figure comes from
+doc-proof = Hoja justificativa
+proof-title = Justificación: { $title }
+proof-of = De la ficha { $card } «{ $title }», cuyo contenido tiene la huella { $fingerprint }. Esta hoja no justifica una ficha con otra huella.
+proof-counted = { $computed } números de la ficha son calculados; cada uno figura abajo con el valor del que se redondeó ({ $digits } cifras significativas). { $given } son exactos, o figuran en la ficha como los dan las especificaciones o sus textos fijos. Los límites se redondean hacia dentro: hacia arriba en un límite inferior, hacia abajo en uno superior.
+proof-nothing = Ningún número de esta ficha es calculado.
+proof-own = regla propia
+proof-nearest = próximo
+proof-up = arriba
+proof-down = abajo
+proof-part-key-figures = Valores en letra grande
+proof-part-table = Tabla principal
+proof-part-readings = Qué significa una lectura
+proof-part-faults = Averías
+proof-part-example = Ejemplo de cálculo
+proof-part-drawings = Dibujos
+proof-part-given = Datos de partida
+proof-part-next = Qué hacer después
+proof-part-drops = Caídas
+proof-part-pins = Pines
+proof-part-fluids = Refrigerante
+proof-part-vents = Aire en las salidas
+proof-part-measuring = Cómo medir
+proof-part-signature = Averías según temperatura
+proof-part-motion = Movimiento
+proof-part-positions = Posiciones
+proof-part-conditions = Condiciones
+proof-part-timeline = Estados en el tiempo
+paper-formulas = Fórmulas, con sus fuentes
+paper-proof-inputs = Valores de las especificaciones en que se apoyan las cifras
+paper-key = clave en las especificaciones
+paper-printed = impreso
+paper-unrounded = sin redondear
+paper-rounded = redondeo
+paper-exact = Números exactos tal como se imprimen
+paper-as-given = Números que figuran como se indicaron
+paper-signed = Comprobado con las fuentes, responsable técnico
+paper-signed-name = nombre
+paper-signed-date = fecha
+paper-signed-signature = firma
+
+# Index of all documents
+
+doc-index = Índice de documentos
+index-title = Todos los documentos: { $shop }
+index-applies = todos los sistemas y vehículos del conjunto
+index-intro = Un papel del taller solo está vigente si su código es el que figura aquí. Revisión y huella son las impresas en cada página.
+index-id = id
+index-kind = tipo
+index-name = título
+index-system = sistema
+index-page-count = páginas
+index-issue = revisión, huella
+index-not-given = SIN DATO
+index-no-source = sin fuente
+index-uncounted = –
+index-total = { $documents ->
+    [one] 1 documento
+   *[other] { $documents } documentos
+}
+index-pages = { $pages ->
+    [one] 1 página
+   *[other] { $pages } páginas
+}
+index-pages-uncounted = las páginas se cuentan al imprimir todo
+index-lacking = { $not-given } valores SIN DATO y { $no-source } sin fuente en todo el conjunto, cada uno contado una vez por muchos papeles que lo muestren
