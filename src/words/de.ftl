@@ -275,3 +275,334 @@ label-low-end = das untere Ende
 label-position-before = die Stellung davor
 label-photocurrent = der Fotostrom
 
+## Loading
+
+load-empty-folder = kein Datenblatt in `{ $path }`
+load-empty-folder-help = dort `*.toml`-Dateien ablegen oder mit `--specs` einen anderen Ordner nennen
+load-not-a-folder = `{ $path }` ist kein Ordner
+load-unreadable = das lässt sich nicht lesen: { $reason }
+load-too-large = die Datei ist mit { $size } zu groß für ein Datenblatt; höchstens { $largest }
+load-too-many = mehr als { $most } Dateien und Ordner hier
+load-too-many-help = den Ordner mit den Datenblättern mit `--specs` nennen
+load-too-large-help = was kein Datenblatt ist, aus dem Ordner nehmen, oder die Datei aufteilen
+load-not-utf8 = Byte { $byte } ist kein Text in UTF-8
+load-not-utf8-help = die Datei im Editor als UTF-8 speichern
+
+## Reading
+
+spec-syntax = kein gültiges TOML: { $reason }
+spec-more-syntax = kein gültiges TOML an { $count } weiteren Stellen
+spec-unknown-kind = unbekannte Art von Tabelle `{ $word }`
+spec-unknown-key = unbekannter Schlüssel `{ $word }` in `{ $name }`
+rule-card-key = `{ $key }` sagt nichts auf einer Karte mit `{ $about }`
+wanted-card-about = gehört auf eine Karte mit { $words }
+spec-missing-one-of = `{ $name }` sagt nicht, worum es geht
+spec-two-keys = `{ $first }` und `{ $second }` können nicht zusammen stehen: es geht um eine Sache
+spec-missing-key = `{ $name }` hat kein `{ $key }`
+spec-loose-key = `{ $word }` steht außerhalb jeder Tabelle
+spec-no-id = `{ $word }` in `{ $kind }` hat keine eigene Tabelle
+spec-bad-id = `{ $id }` kann keine Kennung sein
+spec-duplicate = `{ $name }` ist zweimal angegeben
+spec-duplicate-help = eines der beiden umbenennen oder entfernen
+spec-wrong-type = `{ $key }` ist ein Wert der falschen Art: { $found }
+spec-empty-text = `{ $key }` ist leer
+spec-empty-table = `{ $name }` sagt nichts
+spec-empty-list = `{ $key }` ist eine leere Liste
+spec-quoted-number = `{ $key }` ist eine Zahl in Anführungszeichen
+wanted-keys = erwartet: mindestens ein Schlüssel
+wanted-entries = erwartet: mindestens ein Eintrag
+wanted-bare-number = erwartet: eine Zahl ohne Anführungszeichen
+spec-no-glyph = `{ $key }` enthält das Zeichen { $code }, das keine Seite zeigen kann
+spec-long-text = `{ $key }` hat { $length } Zeichen
+spec-empty-text-help = ausfüllen oder den Schlüssel weglassen: was nicht angegeben ist, druckt als KEINE ANGABE oder entfällt; ein Schlüssel, der da sein muss, wird verlangt
+spec-empty-high-voltage-help = die Hochvoltteile in eigenen Worten nennen; den Schlüssel nur weglassen, wo das Fahrzeug keine hat: ohne ihn sagt kein Papier STOPP
+spec-unknown-word = `{ $key }` kann nicht `{ $found }` sein
+spec-bad-row = eine Zeile, die kein Punkt einer Kennlinie ist
+spec-bad-pair = ein Eintrag von `{ $key }` ist kein Paar
+spec-bad-position = eine Zeile, die keine Stellung von Kontakten ist
+
+## Quantities
+
+misread-not-a-number = `{ $key }` hat keine lesbare Zahl: `{ $written }`
+misread-decimal-comma = `{ $key }` hat ein Komma in einer Zahl: `{ $written }`
+misread-unit-missing = `{ $key }` hat eine Zahl ohne Einheit: `{ $written }`
+misread-unit-unknown = `{ $key }` hat eine unbekannte Einheit `{ $unit }`
+misread-wrong-dimension = `{ $key }` ist eine Angabe für { $wanted }, aber `{ $unit }` ist eine Einheit für { $found }
+misread-temperature-for-difference = `{ $key }` ist eine Temperatur, wo eine Differenz verlangt ist: `{ $written }`
+misread-trailing = `{ $key }` hat mehr als eine Größe: `{ $rest }`
+misread-reversed = `{ $key }` läuft vom oberen zum unteren Ende: `{ $written }`
+misread-not-an-interval = `{ $key }` ist kein Bereich: `{ $written }`
+misread-negative = `{ $key }` hat eine Toleranz unter null: `{ $written }`
+misread-below-zero = `{ $key }` ist unter null: `{ $written }`
+misread-exponent = `{ $key }` hat eine Zahl mit Exponent: `{ $written }`
+wanted-written-out = erwartet: die ausgeschriebene Zahl in einer passenden Einheit, etwa 2.2 kΩ
+misread-tolerance-too-large = `{ $key }` hat eine Toleranz so groß wie der Wert selbst: `{ $written }`
+misread-other-unit = `{ $key }` steht in einer anderen Einheit: `{ $unit }`
+misread-not-an-accuracy = `{ $key }` ist keine Genauigkeit eines Messgeräts: `{ $written }`
+
+## Rules
+
+rule-beta = einen B-Wert von { $beta } hat kein Heißleiter
+rule-beta-help = die Ziffern prüfen, und ob die Einheit K ist
+rule-coefficients = diese Koeffizienten ergeben { $resistance } bei 25 °C
+rule-coefficients-not-falling = mit diesen Koeffizienten fällt der Widerstand nicht mit steigender Temperatur
+rule-coefficients-slope = diese Koeffizienten ergeben einen B-Wert von { $beta } um 25 °C
+wanted-slope = das b eines Heißleiters ergibt { $least } K bis { $greatest } K
+rule-coefficients-help = Vorzeichen und Zehnerpotenzen prüfen; Koeffizienten für kΩ sind in solche für Ω umzurechnen
+rule-coefficients-of-ratio = diese Koeffizienten ergeben einen Sensor mit 1 Ω bei 25 °C, wie die von R geteilt durch R bei 25 °C
+rule-coefficients-of-ratio-help = `resistance = "…"` ergänzen, den Nennwiderstand, zu dem sie gehören
+rule-silicon = `{ $written }` ist kein Koeffizient eines Silizium-Sensors
+rule-silicon-help = Vorzeichen und Zehnerpotenzen prüfen; Koeffizienten in %/K sind durch 100 zu teilen, die in %/K² ebenso
+rule-many-ranges = { $count } Messbereiche einer Funktion eines Messgeräts
+wanted-few-ranges = höchstens { $most } werden unterschieden
+rule-same-range = zwei Messbereiche eines Messgeräts enden bei `{ $written }`
+wanted-another-range = erwartet: ein anderes Ende als das des anderen Messbereichs
+rule-range-digit = der Messbereich bis `{ $to }` hat die Auflösung `{ $digit }`, feiner als ein kleinerer Bereich
+wanted-range-digit = erwartet: `{ $digit }` oder mehr, wie der kleinere Bereich
+rule-bits = kein Wandler hat { $written } Bit
+rule-plausible = innerhalb von `{ $written }` der Referenz lässt sich kein Sensor lesen
+wanted-plausible-ends = erwartet: zwei Enden von 0 % bis 100 %, das zweite über dem ersten
+wanted-bits = erwartet: eine ganze Zahl von 6 bis 24
+rule-looks-broken = bei { $end }, also in seinem Bereich, verlässt ein guter Sensor { $written } der Referenz (ab { $limit })
+wanted-plausible = außerhalb hält das Steuergerät die Leitung für unterbrochen oder kurzgeschlossen
+rule-looks-broken-help = die Grenzen mit den Daten des Steuergeräts vergleichen oder den Bereich des Sensors einengen
+rule-magnitude = `{ $written }` hat eine ungewöhnliche Größe
+rule-magnitude-impossible = `{ $written }` hat eine unmögliche Größe
+rule-magnitude-help = den Vorsatz der Einheit mit der Quelle vergleichen
+rule-not-positive = `{ $written }` ist nicht größer als null
+rule-dissipation = `{ $written }` in bewegter Luft ist weniger als in ruhender Luft
+rule-dissipation-help = beide mit der Quelle vergleichen und vertauschen, wenn sie verkehrt herum stehen
+wanted-at-least = erwartet: { $least } oder mehr
+label-still-air = ruhende Luft steht hier
+rule-absolute-zero = Zeile `{ $row }` liegt unter dem absoluten Nullpunkt
+rule-few-rows = eine Kennlinie braucht mindestens zwei Zeilen; die Tabelle hat { $count }
+rule-limits-order = Grenzwerte verkehrt herum in Zeile `{ $row }`
+rule-mixed-columns = Zeile `{ $row }` hat andere Spalten als die erste Zeile
+rule-equal-temperatures = die Temperatur { $temperature } steht in zwei Zeilen
+rule-not-falling = der Widerstand fällt nicht von Zeile `{ $colder }` zu Zeile `{ $hotter }`
+rule-not-falling-help = beide Zeilen mit der Quelle vergleichen; in dieser Tabelle fällt der Widerstand mit der Wärme, wie bei Heißleitern (NTC)
+rule-not-rising = der Widerstand steigt nicht von Zeile `{ $colder }` zu Zeile `{ $hotter }`
+rule-not-rising-help = beide Zeilen mit der Quelle vergleichen; in dieser Tabelle steigt der Widerstand mit der Wärme, wie bei Platin und Silizium
+rule-outlier = Zeile `{ $row }` liegt { $percent } % neben der Kennlinie ihrer Nachbarn
+rule-outlier-help = diese Zeile in der Quelle auf eine vertippte Ziffer prüfen
+rule-outlier-digit = `{ $number }` würde passen, mit einer anderen Ziffer: diese Zeile mit der Quelle vergleichen
+rule-outlier-swapped = `{ $number }` würde passen, mit zwei Ziffern vertauscht: diese Zeile mit der Quelle vergleichen
+rule-outlier-point = `{ $number }` würde passen, mit dem Dezimalpunkt an anderer Stelle: diese Zeile mit der Quelle vergleichen
+rule-outlier-prefix = `{ $number }` würde passen, um den Faktor tausend versetzt: die Einheit dieser Zeile mit der Quelle vergleichen
+rule-range-beyond-table = `{ $range }` geht über die Tabelle hinaus, die von { $low } bis { $high } reicht
+rule-range-beyond-formula = `{ $range }` geht über das hinaus, wofür diese Kennlinie berechnet wird, { $low } bis { $high }
+rule-range-beyond-class = Klasse { $class } gilt von { $low } bis { $high }: außerhalb gibt es zu den Grenzwerten KEINE ANGABE
+rule-range-beyond-class-help = den Bereich einengen oder die Toleranz als `temperature` angeben, wenn das Datenblatt des Elements dort eine nennt
+rule-range-beyond-sensor = `{ $range }` geht über den eigenen Bereich des Sensors hinaus, { $low } bis { $high }
+rule-tolerance-and-columns = die Toleranz ist angegeben, und die Tabelle hat auch Spalten dafür
+rule-tolerance-twice = die Toleranz ist in Kelvin und in Prozent angegeben
+rule-tolerance-and-class = die Toleranz ist als Klasse und noch anders angegeben
+rule-class-of-no-platinum = Klasse `{ $class }` ist eine für Platin-Elemente, und diese Kennlinie ist keine von Platin
+rule-class-of-no-platinum-help = die Kennlinie als `{"{"} model = "platinum", resistance = "100 Ω" {"}"}` schreiben oder die Toleranz als `temperature` oder `resistance`
+rule-tolerance-no-b = `{ $key }` lässt eine Toleranz mit dem B-Wert eines Heißleiters wachsen, und dieser Sensor hat keinen
+rule-tolerance-no-b-help = weglassen, wo der Prozentsatz bei jeder Temperatur gilt; sonst `temperature`, die `class` eines Platin-Elements oder eine Tabelle mit min und max angeben
+rule-tolerance-whole = eine Toleranz von { $written } lässt vom Wert nichts übrig
+rule-tolerance-incomplete = Grenzwerte lassen sich nicht berechnen: die Toleranz hat kein `{ $key }`
+rule-tolerance-incomplete-help = `beta = "0 %"` nur schreiben, wenn laut Quelle derselbe Prozentsatz bei jeder Temperatur gilt
+rule-divider = ein Widerstand von { $resistor } kann einen Sensor mit { $sensor } bei { $temperature } nicht lesen
+rule-no-such = { $kind } `{ $id }` gibt es nicht
+rule-wrong-instrument = Messgerät `{ $id }` ist kein { $wanted }
+rule-pin-twice = Pin { $pin } führt ein Signal und wird zweimal benutzt
+rule-pin-twice-systems-help = zwei Systeme können Stecker mit gleichem Namen haben: den Steckern jedes Systems eigene Kennungen geben
+spec-bad-face-row = das ist keine Reihe eines Steckbilds
+wanted-face-row = erwartet: eine Liste von Pinbezeichnungen, etwa `[1, 2, "", 3]`; `""` ist ein Platz ohne Pinloch
+rule-face-no-view = ein Steckbild ist gezeichnet, aber nicht, von wo aus gesehen
+wanted-view = erwartet: `view` daneben: `mating-face` oder `wire-entry`; die beiden sind Spiegelbilder
+rule-face-empty = das Steckbild hat keinen Pin
+rule-face-rows = das Steckbild hat { $rows } Reihen
+wanted-face-rows = eine Karte hat Platz für { $most } Reihen
+rule-face-places = eine Reihe hat { $places } Plätze
+wanted-face-places = eine Karte hat Platz für { $most } Plätze in einer Reihe
+rule-face-mark = die Bezeichnung `{ $mark }` ist zu lang für ihren Pin
+wanted-face-mark = erwartet: höchstens { $longest } Zeichen
+rule-face-lengths = eine Reihe mit { $places } Plätzen unter einer mit { $first }
+wanted-face-length = erwartet: so viele Plätze wie in der ersten Reihe
+rule-face-lengths-help = `""` schreiben, wo ein Platz kein Pinloch hat
+rule-face-twice = Pin { $mark } ist zweimal gezeichnet
+rule-face-lacks = { $count ->
+    [one] Pin { $marks } ist aufgeführt und nicht gezeichnet
+   *[other] Pins { $marks } sind aufgeführt und nicht gezeichnet
+}
+wanted-face-pin = erwartet: jeder aufgeführte Pin in `rows`
+label-face = das Steckbild
+label-face-row = die erste Reihe
+rule-airbag-card = Stecker { $id } gehört zu Airbag oder Gurtstraffer: er bekommt keine Karte
+rule-airbag-face = Stecker { $id } gehört zu Airbag oder Gurtstraffer: er wird nicht gezeichnet
+wanted-no-airbag = das hier entfernen
+label-airbag = das steht hier
+rule-airbag-help = an solchen Leitungen misst und trennt niemand ohne das Verfahren des Herstellers; ist es keine, dann `airbag = false` schreiben
+rule-connector-unused = nichts im Satz hat einen Pin an Stecker { $id }
+wanted-used-connector = erwartet: ein Stecker, an dem ein Sensor, Stellmotor oder Verbraucher einen Pin hat
+rule-view-no-rows = Stecker { $id } hat kein Steckbild, das eine andere Ansicht zeigen könnte
+wanted-rows = erwartet: `rows` in seiner Tabelle
+rule-two-connectors = ein Ende hat Pins an zwei Steckern, { $first } und { $second }
+rule-pin-form = `{ $pin }` ist kein Pin
+rule-no-such-pin = Stecker { $connector } hat keinen Pin { $pin }
+rule-strip-rows = ein Schritt von { $step } ergibt eine Streifentabelle mit { $rows } Zeilen
+rule-other-system = { $kind } `{ $id }` gehört zu System `{ $theirs }`, das Papier ist für `{ $system }`
+rule-empty-group = eine Gruppe von Prüfblatt `{ $id }` hat keine Prüfungen
+rule-no-such-component = ein Bauteil `{ $word }` zum Prüfen gibt es nicht
+rule-test-no-state = Prüfung `{ $id }` nennt ihren Zustand nicht: ein Messwert ohne `{ $key }` bedeutet nichts
+rule-test-powered = Prüfung `{ $id }` misst Ohm an einem Stromkreis unter Spannung
+rule-test-parallel = Prüfung `{ $id }` misst Ohm an einem gesteckten Bauteil: andere Wege liegen parallel
+rule-test-no-pins = Prüfung `{ $id }` sagt nicht, wohin die Messspitzen kommen: zu ihren Pins gibt es KEINE ANGABE
+rule-test-no-pins-help = ihr Bauteil hat für diese Messung an diesem Ort keine Pins
+rule-test-no-view = Pin { $pin } wird an einem Stecker ohne `{ $key }` gesehen: im Spiegelbild ist es ein anderer Pin
+rule-test-one-pin = beide Messspitzen liegen auf Pin { $pin }
+rule-test-meter = Prüfung `{ $id }` lässt sich auf `{ $meter }` nicht ablesen
+rule-test-unit = dieser Grenzwert ist eine Angabe für { $found }
+rule-test-no-curve = Prüfung `{ $id }` betrifft nichts, was eine Kennlinie zum Rechnen hat
+rule-test-no-delay = „{ $event }“ kommt nach einem anderen Schritt, aber nichts sagt, wann
+rule-test-two-delays = „{ $event }“ hat zwei Verzögerungen
+rule-test-row-length = Zeile `{ $name }` hat { $found } Werte
+rule-test-origin = `{ $word }` ist keine Größe dieser Prüfung
+rule-test-no-step = das Gebläse hat keine Stufe { $step }
+rule-test-duty = ein Anteil der Zeit kann nicht `{ $written }` sein
+rule-test-frequency = `{ $written }` ist keine Frequenz einer geschalteten Leitung
+rule-test-month = `{ $written }` ist kein Monat
+rule-test-no-vehicle = Prüfung `{ $id }` gilt für kein Fahrzeug mit System `{ $system }`
+rule-test-other-system = Betriebsart `{ $id }` gehört zu System `{ $theirs }`
+rule-test-lacks = der Form `{ $form }` fehlt, was sie braucht
+rule-test-twice = die Form `{ $form }` hat ihre Grenzwerte zweimal
+rule-report-evidence = Bericht `{ $id }` hat Platz für { $most } Messwerte
+rule-report-other = Prüfblatt `{ $sheet }` hat keine Prüfung `{ $test }`
+rule-empty-sheet = Prüfblatt `{ $id }` hat keine Fahrzeuge oder keine Prüfungen zu drucken
+rule-no-vehicle = Prüfblatt `{ $id }` druckt nichts: kein Fahrzeug hat System `{ $system }`
+rule-no-limits = `{ $written }` hat keine Toleranz: damit lassen sich keine Grenzwerte in Volt berechnen
+rule-no-limits-help = `{ $written } ± …` aus der Unterlage schreiben; ± 0 % nur für einen exakten Wert
+rule-mode-twice = Betriebsart `{ $id }` nennt Stellpunkt `{ $control }` zweimal
+rule-mode-twice-help = ein Stellpunkt ist entweder erzwungen, frei oder beliebig: eines davon behalten
+rule-mode-other-system = Stellpunkt `{ $control }` gehört zu System `{ $theirs }`, die Betriebsart zu `{ $system }`
+rule-mode-silent = Betriebsart `{ $id }` sagt nicht, was sie mit { $controls } macht
+rule-mode-silent-help = unter `forces` mit seinem Wert schreiben oder in die Liste `free` oder `dont_care`; nichts wird stillschweigend angenommen
+rule-mode-value = Stellpunkt `{ $control }` hat keinen Wert `{ $value }`
+rule-mode-forces-nothing = Betriebsart `{ $id }` erzwingt nichts, prüft also nichts
+rule-mode-forces-nothing-help = ergänzen, was sie laut Quelle erzwingt, oder die Betriebsart weglassen
+rule-mode-order-twice = zwei Betriebsarten haben das order { $order }
+rule-mode-order-whole = `{ $order }` ist kein Platz in der Reihe der Betriebsarten
+wanted-whole = erwartet: eine ganze Zahl, etwa 4
+rule-mode-order-missing = Betriebsart `{ $id }` hat kein `order`, andere Betriebsarten von System `{ $system }` aber schon
+rule-mode-same = Betriebsarten `{ $first }` und `{ $second }` bewirken an jedem Stellpunkt dasselbe
+rule-mode-same-help = beide mit der Quelle vergleichen; sind sie wirklich gleich, genügt eine Zeile der Tabelle
+rule-control-never-forced = keine Betriebsart von System `{ $system }` erzwingt Stellpunkt `{ $id }`
+rule-control-never-forced-help = eine Betriebsart ergänzen, die ihn erzwingt, oder den Stellpunkt weglassen: keine Betriebsart kann zeigen, ob er geht
+rule-control-values = Stellpunkt `{ $id }` hat weniger als zwei Werte: nichts kann zeigen, dass er sich bewegt
+rule-control-value-twice = Stellpunkt `{ $id }` hat den Wert `{ $value }` zweimal
+rule-control-taken = `{ $value }` kann kein Wert eines Stellpunkts sein
+rule-panel-scales = die Skalen von Bedienteil `{ $id }` sind keine Umrechnungen voneinander: die unteren Enden weichen um { $low } K ab, die oberen um { $high } K
+rule-panel-scales-help = beide mit der Quelle vergleichen. Hat das Bedienteil zwei eigene Skalen, darf keine aus der anderen berechnet werden: dann `separate = {"{"} value = true, source = "…" {"}"}` schreiben
+rule-panel-not-separate = Bedienteil `{ $id }` heißt getrennt, aber seine Skalen sind Umrechnungen voneinander: die unteren Enden weichen um { $low } K ab, die oberen um { $high } K, nicht mehr als durch Runden
+rule-panel-not-separate-help = beide Skalen mit der Quelle vergleichen oder `separate` entfernen
+rule-panel-separate-source = Bedienteil `{ $id }` heißt getrennt, aber nicht, woher das bekannt ist
+rule-panel-separate-source-help = `separate = {"{"} value = true, source = "…" {"}"}` schreiben oder dem Bedienteil eine `source` geben
+rule-digits-help = Ziffern und Einheit mit der Quelle vergleichen
+rule-no-current-limits = `{ $written }` hat keine Toleranz: damit lassen sich keine Grenzwerte für Widerstand oder Strom berechnen
+rule-negative = `{ $written }` ist unter null
+rule-high-voltage = STOPP: { $written } ist Hochvolt
+rule-high-voltage-help = Hochvoltteile nicht in die Datenblätter aufnehmen: für sie wird nichts berechnet und nichts gedruckt. Nur Fachkundige arbeiten daran: freischalten, gegen Wiedereinschalten sichern, warten, Spannungsfreiheit feststellen
+rule-nominal-battery = eine Nennspannung der Batterie von { $written } hat die Batterie nie
+rule-control-few = ein Hub braucht mindestens zwei Punkte
+rule-control-flat = der Hub ist an jedem Punkt derselbe
+rule-control-point = `{ $point }` ist kein Punkt eines Kompressors
+rule-control-same = der Strom von Punkt `{ $point }` steht zweimal da
+rule-control-direction = von Punkt `{ $less }` zu `{ $more }` bedeutet mehr Strom nicht { $direction }
+rule-control-direction-help = erst die Punkte, dann die Richtung mit der Quelle vergleichen: es gibt beide Arten von Regelventilen
+rule-ceiling = { $current } wird nicht immer erreicht: { $battery } treibt höchstens { $most } durch eine heiße Spule mit { $resistance }
+rule-ceiling-help = Widerstand und Temperatur der Spule prüfen; stimmen sie, ist ein Strom darunter kein Fehler
+rule-rated-coil = `{ $written }` ist eine ungewöhnliche Bezugstemperatur für eine Spule
+rule-rated-coil-help = `at` ist die Temperatur, bei der `resistance` gilt; wie heiß die Spule wird, steht in `temperature`
+rule-copper-range = `{ $written }` geht über die Temperaturen hinaus, für die Kupfer berechnet wird
+rule-duty = ein Tastverhältnis von { $written } ist mehr als immer ein
+rule-blower-step = eine Stufe von { $written } legt mehr als die Batteriespannung an den Motor
+rule-step-tolerance = eine Toleranz von { $written } der Batteriespannung lässt von einer Stufe nichts übrig
+rule-drop-whole = ein Spannungsabfall von `{ $written }` lässt von der Batteriespannung nichts übrig
+wanted-below = erwartet: weniger als { $greatest }
+rule-blower-order = Stufe `{ $faster }` liegt nicht über Stufe `{ $slower }`
+label-step-before = die Stufe davor
+rule-exponent = einen Exponenten von { $written } hat kein Gebläse
+rule-gauge-class = { $size } ist eine Drahtnummer, die keine Klasse hat
+rule-wire-size = { $size } ist kein Querschnitt der IEC 60228: der größte Widerstand ist nicht bekannt
+rule-wire-size-help = berechnet wird nur der Nennwiderstand von massivem Kupfer, ρ/A mit 1/58 Ω mm²/m; eine wirkliche Leitung hat 3 bis 15 % mehr. Querschnitte für Straßenfahrzeuge stehen in ISO 6722 und ISO 19642
+rule-conductors = ein Strom kann nicht durch { $written } Leiter hintereinander gehen
+rule-wire-system = der Verbraucher `{ $driver }` gehört zum System `{ $system }`
+rule-wire-drop = die Leitung verliert { $lost } bei { $at }, mehr als ihr Grenzwert von { $limit }
+rule-wire-drop-help = Querschnitt, Länge und Strom mit der Quelle vergleichen; eine gute Leitung kann den Grenzwert nicht einhalten
+rule-reserved-name = `{ $id }` kann nicht auf jedem Datenträger ein Dateiname sein
+rule-same-name = `{ $id }` benennt zwei Dokumente, oder zwei, die sich nur in Groß- und Kleinschreibung unterscheiden
+rule-guard-size = ein Schutzband von { $written } von U taugt nichts
+rule-guard-size-help = `guard = "100 %"` für w = U schreiben; für Grenzwerte ohne Schutzband `decision = "simple"`
+rule-guard-alone = ein Schutzband von { $written }, aber die Entscheidungsregel hat keines
+rule-guard-alone-help = `decision = "guarded"` schreiben oder das Schutzband herausnehmen
+rule-no-shop = der Satz nennt keine Werkstatt
+rule-no-shop-help = [shop] mit `title` und `paper` ergänzen
+rule-elevation-missing = die Werkstatt hat keine Höhe: zu Überdrücken und Luft gibt es KEINE ANGABE
+rule-elevation-help = `elevation = "… m"` in [shop] ergänzen, die Höhe über dem Meeresspiegel
+rule-elevation-outside = `{ $written }` ist keine Höhe, die die Normatmosphäre umfasst
+rule-elevation-unusual = `{ $written }` ist eine ungewöhnliche Höhe für eine Werkstatt
+rule-elevation-unit-help = Ziffern und Einheit prüfen, `m` oder `ft`
+rule-beyond-saturation = `{ $range }` geht über die Sättigungsgleichung von { $fluid } hinaus
+rule-unit-twice = die Einheit `{ $unit }` steht zweimal da
+rule-above-critical = `{ $range }` geht über { $critical } hinaus, den kritischen Punkt von { $fluid }: dort gibt es keine Sättigung
+rule-duty-no-limits = `{ $written }` hat keine Toleranz: damit lassen sich keine Grenzwerte der Ausströmtemperatur berechnen
+rule-no-such-air = `{ $written }` ist keine Lufttemperatur um ein Fahrzeug
+rule-no-such-share = `{ $written }` ist kein möglicher Anteil
+rule-cabin-missing = eine Stellung saugt Innenraumluft an, aber es gibt kein `{ $key }`: zu ihren Zahlen gibt es KEINE ANGABE
+rule-cabin-help = `cabin = "… °C"` und `cabin_humidity = "… %"` ergänzen
+rule-vent-rows = diese Schritte ergeben eine Tabelle mit { $rows } Zeilen
+rule-stop-outside = ein Anschlag kann nicht bei { $written } der Referenz liegen
+rule-stop-nominal = { $written } liegt außerhalb des eigenen Gutbereichs
+rule-stops-reversed = der untere Anschlag ({ $low }) liegt höher als der obere ({ $high })
+rule-stops-reversed-help = `low` ist der Anschlag mit weniger Volt, wohin die Klappe auch geht: die beiden vertauschen
+rule-stops-overlap = die Gutbereiche der Anschläge, { $low } und { $high }, überlappen: ein Messwert in beiden liegt an keinem Anschlag
+rule-contact-count = { $count ->
+    [one] 1 Kontakt
+   *[other] { $count } Kontakte
+} an einem Stellmotor
+rule-contact-pins = { $count ->
+    [one] ein Pin für { $names } Kontakte
+   *[other] { $count } Pins für { $names } Kontakte
+}
+rule-stall = ein Motor, der blockiert { $held } zieht und im Leerlauf { $free }
+rule-stall-help = ein blockierter Motor zieht ein Mehrfaches des Leerlaufstroms: sind die beiden vertauscht?
+rule-code-length = der Code von Stellung `{ $position }` passt nicht zu den vorhandenen Kontakten
+rule-code-twice = die Stellungen `{ $first }` und `{ $second }` haben denselben Code
+rule-code-jump = von `{ $from }` nach `{ $to }` schalten { $count } Kontakte
+rule-code-jump-help = die Codes prüfen; stimmen sie, kann unterwegs kurz { $codes } zu sehen sein
+rule-ladder-overlap = kein Messwert unterscheidet `{ $first }` ({ $first_window }) von `{ $second }` ({ $second_window })
+rule-ladder-overlap-help = Widerstände und Toleranzen mit der Quelle vergleichen; stimmen sie, lässt sich das Bauteil hier nicht über Volt beurteilen
+rule-light-saturates = mit { $resistor } steht der Messwert ab { $irradiance } am Anschlag
+rule-ratio-outside = ein Ausgang kann nicht { $written } der Referenz sein
+rule-clamp-cuts = die Enden des Ausgangs, { $clamp }, schneiden ein Stück der Geraden von { $low } bis { $high } ab
+rule-line-reversed = das obere Ende ({ $high }) liegt nicht über dem unteren ({ $low })
+rule-line-reversed-help = `low` und `high` vertauschen oder beide mit der Quelle vergleichen
+rule-transducer = diese Werte ergeben keinen Drucksensor: { $reason }
+sheet-thermometer = Thermometer
+sheet-multimeter = Multimeter
+sheet-own-meter = Für Zeilen, die es nennen
+kind-thermometer = Thermometer
+kind-multimeter = Multimeter
+kind-pressure-gauge = Manometer
+kind-hygrometer = Hygrometer
+rule-request-release = eine Bedingung, die bei { $threshold } anspricht und bei { $release } abfällt, noch weiter auf derselben Seite
+rule-request-release-help = sind die beiden vertauscht, oder sollte `side` anders lauten?
+rule-request-no-hysteresis = Ansprech- und Rückfallschwelle sind beide { $threshold }: es gibt keine Hysterese
+rule-request-no-hysteresis-help = wo sie zusammenfallen, flattert die Anforderung; nachschlagen, bei welchem Wert die Bedingung abfällt
+rule-request-quantity = { $watch } `{ $id }` misst nicht: { $quantity }
+rule-request-quantity-help = nennen, was diesen Wert überwacht, oder `reading = "…"`, wo er nur im Messwerteblock zu sehen ist
+rule-request-system = `{ $id }` gehört zu System `{ $system }`
+rule-request-range = { $written } liegt außerhalb dessen, was der Sensor anzeigt
+rule-request-range-help = Einheit und Vorzeichen mit der Quelle vergleichen, und welcher Sensor ihn überwacht
+rule-request-never = Anforderung `{ $id }` kann nie freigegeben werden: Bedingungen an denselben Wert schließen einander aus
+rule-request-never-help = den Wert anhand der Bedingungstabelle auf und ab verfolgen: welche Seite ist verkehrt?
+rule-trace-order = die Zeiten eines Verlaufs steigen bei { $written } nicht
+rule-requested-time = die Anforderung kann nicht ab { $written } anstehen
+rule-no-trace = das Szenario sagt nicht, was der Wert von „{ $title }“ tut
+rule-no-trace-help = `trace = [["0 s", "…"], …]` ergänzen: ein Punkt genügt für einen Wert, der bleibt, wo er ist
+kind-sensor = Sensor
+kind-transducer = Drucksensor
+
