@@ -664,7 +664,7 @@ fact-common-pin = Gemeinsamer Pin der Kontakte
 fact-contact-in-pin = Pin des Kontakts, Eingang
 fact-contact-out-pin = Pin des Kontakts, Last
 fact-moves = Bewegt
-fact-track = Schleifbahn
+fact-track = Bahn
 fact-track-ends = Jedes Ende der Schleifbahn
 fact-wiper-contact = Kontakt des Schleifers
 fact-wiper-load = Last am Schleifer
@@ -982,9 +982,9 @@ card-view-mating-face-long = Ansicht STECKSEITE: Blick in die Seite, die gesteck
 card-view-wire-entry-long = Ansicht LEITUNGSSEITE: Blick auf die Seite, in die die Leitungen gehen
 card-side-harness-long = KABELSTRANGSEITE: die Hälfte an den Leitungen
 card-side-component-long = BAUTEILSEITE: die Hälfte am Bauteil
-card-latch-of-view = { $latch } (gilt für { $view })
-card-mirror = In { $other } sind links und rechts vertauscht.
-card-mirrored = SPIEGELBILD von { $other } der Spezifikation: links und rechts sind vertauscht.
+card-latch-of-view = { $latch } (gilt für die { $view })
+card-mirror = In der { $other } sind links und rechts vertauscht.
+card-mirrored = SPIEGELBILD der { $other } der Spezifikation: links und rechts sind vertauscht.
 card-edge-top = oben
 card-edge-bottom = unten
 card-edge-left = links
@@ -1185,7 +1185,7 @@ card-drv-unknown = KEINE ANGABE
 card-drv-unknown-means = ohne die Seite sagt kein Messwert gegen Masse etwas: über dem Verbraucher messen
 card-drv-next-across = Jetzige Batteriespannung, dann Volt am Motor in jeder Stufe: ihr Verhältnis zählt, bei jeder Batteriespannung.
 card-drv-next-drops = Eine Stufe zu niedrig: die Abfälle der Tabelle unter Strom, einen nach dem anderen.
-card-drv-load = Verbraucher
+card-drv-load = Last
 card-drv-next-coil-drops = Zu wenig Volt über der eingeschalteten Spule: die Abfälle der Tabelle nacheinander, während ihr Strom fließt.
 card-drv-next-fuse = Gar keine Stufe: beide Seiten der Sicherung, dann die Versorgung am Stecker, eingeschaltet.
 card-drv-next-ohms = Zündung aus, abgezogen, 0 V festgestellt: Ohm der Spule, Messleitungen abgezogen, gegen die Zeile ihrer eigenen Temperatur.
@@ -1285,4 +1285,313 @@ rule-card-nothing = System `{ $system }` hat für eine Karte dieser Art nichts z
 rule-card-no-modes-help = seine Tabellen `[mode.…]` schreiben, jede mit jedem `[control.…]`
 rule-card-no-air-help = sein `[refrigerant.…]` oder sein `[vent.…]` schreiben
 label-card-system = aus diesem System
+
+## Test sheet
+
+sheet-title = { $title } · { $vehicle }
+sheet-vehicle = Fahrzeug
+sheet-system = System
+sheet-registration = Kennzeichen
+sheet-chassis = Fahrgestellnr.
+sheet-built = Baujahr
+sheet-box-technician = Geprüft von
+sheet-box-date = Datum, Zeit
+sheet-box-odometer = km-Stand
+sheet-box-bay = Hallentemperatur
+sheet-box-humidity = Feuchte
+sheet-box-soak = Temperiert seit
+sheet-box-battery-rest = Batterie, in Ruhe
+sheet-box-battery-running = Batterie, Motor läuft
+sheet-box-reference = Referenz, gemessen
+sheet-box-leads = Messleitungen kurz
+sheet-box-complaint = Beanstandung
+sheet-sign-name = Name
+sheet-sign-signature = Unterschrift
+sheet-sign-date = Datum, Zeit
+sheet-sign-checked = Gegengeprüft
+sheet-expect = Sollwert
+sheet-expect-at = Sollwert bei { $temperature }
+sheet-no-bay = Keine Hallentemperatur angegeben: den Gutbereich aus der Streifentabelle der Karte lesen, die in jeder Zeile steht.
+sheet-legend = Fett: i. O., ein Teil innerhalb seiner Daten. Service: außerhalb von fett, aber zu wenig, um eine Beanstandung zu erklären.
+sheet-legend-guarded = ±: so nah an einem Grenzwert mit diesen Messgeräten unentschieden (U, k = 2); „nie i. O.“: sie können es nicht sagen, bessere nehmen.
+sheet-legend-guarded-part = ±: so nah an einem Grenzwert mit diesen Messgeräten unentschieden ({ $part } von U, k = 2); „nie i. O.“: sie können es nicht sagen, bessere nehmen.
+sheet-legend-simple = ±: Messunsicherheit mit diesen Messgeräten (U, k = 2); diese Werkstatt entscheidet nach den Grenzwerten allein.
+sheet-legend-no-rule = ±: Messunsicherheit mit diesen Messgeräten (U, k = 2); wie so nah an einem Grenzwert entschieden wird: KEINE ANGABE.
+sheet-left-out = Nicht in ±, weil KEINE ANGABE: { $what }.
+sheet-bay = Gilt, solange Sensor und Messspitze diese Temperatur haben; sonst den Gutbereich aus der Streifentabelle der Karte lesen.
+sheet-all-mated = alle Stecker gesteckt
+sheet-sensor-unmated = Sensor abgezogen
+sheet-unit-unmated = Steuergerät abgezogen, Sensor gesteckt
+sheet-see-card = Karte { $card }
+sheet-no-card = keine Karte in diesem Satz
+sheet-outside = entfällt: außerhalb { $low } bis { $high } °C
+sheet-service = Service { $window } { $unit }
+sheet-harness-half = Kabelstrangseite, Pins nach Bezeichnung
+sheet-component-half = Bauteilseite, Pins nach Bezeichnung
+sheet-record-only = nur aufschreiben; Nennwert { $value }
+sheet-unplugged = abgezogen { $window }
+sheet-doubt-all = ± { $doubt } { $unit }: nie i. O.
+sheet-doubt-only = ± { $doubt } { $unit } unsicher
+sheet-doubt = ± { $doubt } { $unit } unentschieden
+sheet-instrument-value = { $what } { $value }
+sheet-no-bay-coil = siehe Endstufenkarte: der Gutbereich wandert mit der Spulentemperatur
+sheet-of-battery = Batterie, jetzt
+sheet-of-reference = Referenz, jetzt
+sheet-ratio = A ÷ B × 100, B: { $whole }
+sheet-reading-here = hier
+sheet-field-a = A: { $what }
+sheet-field-b = B: { $what }
+sheet-difference = A − B, ohne Vorzeichen
+sheet-difference-signed = A − B, mit Vorzeichen
+sheet-sweep-start = Anfang
+sheet-sweep-end = Ende
+sheet-sweep-step = größter Sprung
+sheet-sweep-rises = steigt durchgehend, kein Aussetzer
+sheet-sweep-falls = fällt durchgehend, kein Aussetzer
+sheet-all-steps = alle von { $first } bis { $last }
+sheet-sequence = in dieser Reihenfolge
+sheet-after = { $least } bis { $most } s nach { $mark }
+sheet-within = höchstens { $most } s nach { $mark }
+sheet-closed = zu
+sheet-open = offen
+sheet-closed-at-most = zu: höchstens { $most }
+sheet-closed-not-given = zu: größter Widerstand: KEINE ANGABE
+sheet-reached-within = jede in { $most } s
+sheet-wave = und die vier darunter
+sheet-wave-period = Periode
+sheet-wave-duty = auf hohem Pegel
+sheet-wave-high = hoher Pegel
+sheet-wave-low = tiefer Pegel
+sheet-wave-alt = Zwei Perioden einer geschalteten Leitung, { $part } % jeder Periode auf hohem Pegel
+sheet-key-off = Zündung aus
+sheet-key-on = Zündung ein, Motor aus
+sheet-engine-running = Motor läuft
+sheet-mode = Betriebsart „{ $what }“
+sheet-set-point = Sollwert { $what }
+sheet-blower = Gebläse { $what }
+sheet-meter-on = Messgerät auf { $what }
+sheet-unit-apart = Steuergerät abgezogen
+sheet-component-unmated = am Bauteil abgezogen
+sheet-both-ends-unmated = beide Enden abgezogen
+sheet-state = Zustand: { $what }
+sheet-before = Vorher: { $what }
+sheet-soaked = temperiert { $time }
+sheet-wait = { $time } warten
+sheet-differs = Ausnahme, { $when }: { $expect }
+sheet-means = { $reads }: { $means }
+sheet-only-from = entfällt: nur bei Bau ab { $month }
+sheet-only-to = entfällt: nur bei Bau bis { $month }
+sheet-box-key = Zündung, Motor
+sheet-box-mode = Betriebsart, Gebläse
+sheet-corrections = Berichtigen mit einem einfachen Strich und Namenskürzel daneben; nichts überschreiben.
+sheet-surface-paper = Mit Kugelschreiber ausfüllen.
+sheet-surface-wet-erase = Laminiert: mit wasserlöslichem Stift ausfüllen; vor dem Abwischen kopieren oder fotografieren.
+sheet-surface-permanent = Laminiert: mit Permanentstift ausfüllen; das Blatt bleibt beim Auftrag.
+doc-report = Ergebnisbericht
+report-box-job = Auftragsnr.
+report-box-sheet-pages = Prüfblatt, ausgefüllte Seiten
+report-complaint = Beanstandung, wie der Fahrer sie schildert
+report-cause = Gefundene Ursache
+report-action = Ausgeführte Arbeiten, verbaute Teile
+report-open = Offene Punkte, und wer sie verfolgt
+report-now = Bei { $temperature }, aus Prüfblatt { $sheet }, Code { $code }
+report-now-none = Aus Prüfblatt { $sheet }, Code { $code }; Gutbereiche nach Hallentemperatur stehen auf seinen Karten
+report-sign-technician = Geprüft von, Unterschrift
+report-sign-checked = Gegengeprüft, Unterschrift
+report-sign-received = Fahrzeug übernommen, Unterschrift
+report-sign-date = Datum, Zeit
+sheet-else-open = Zeigt den Wert für abgezogen: Sensor nicht gesteckt oder Leitung unterbrochen.
+sheet-else-other-end = Zeigt das andere Ende (0 V; die Referenz, wo abgezogen nahe 0 V ist): Sensor oder Signal kurzgeschlossen.
+sheet-else-ohms = Ohm: Überlauf ist unterbrochen, nahe 0 Ω ist kurzgeschlossen.
+sheet-else-all = Alle Zeilen gleich falsch: gemeinsame Sensormasse, Masse oder Referenz; diese zuerst messen.
+sheet-else-simple = Innerhalb des gedruckten ± an einem Grenzwert: der Grenzwert entscheidet, aber ein anderes Messgerät kann auf der anderen Seite liegen. Das unter Bemerkungen schreiben.
+sheet-else-no-rule = Innerhalb des gedruckten ± an einem Grenzwert: den Messwert aufschreiben; wie diese Werkstatt dort entscheidet: KEINE ANGABE.
+sheet-else-undecided-any = Unentschieden: innerhalb des gedruckten ± an einem Grenzwert. Mit besserem Messgerät wiederholen.
+sheet-else-undecided = Unentschieden: innerhalb des gedruckten ± an einem Grenzwert. Mit dem Sensor in Eiswasser wiederholen, oder mit besserem Thermometer oder Messgerät.
+
+## Cautions
+
+caution-danger = STOPP · GEFAHR
+caution-stop = Hochvolt: { $parts }. Nur Fachkundige arbeiten daran: freischalten, gegen Wiedereinschalten sichern, warten, Spannungsfreiheit feststellen. Nichts auf diesem Papier gilt dafür.
+caution-warning = WARNUNG
+caution-caution = VORSICHT
+caution-notice = HINWEIS
+caution-law = Örtliches Recht, Berechtigung und die Sicherheitshinweise des Fahrzeugs gehen vor. Der Kältemittelkreis bleibt geschlossen.
+caution-law-open = Örtliches Recht, Berechtigung und die Sicherheitshinweise des Fahrzeugs gehen vor.
+caution-law-card = Recht, Berechtigung und Fahrzeughinweise gehen vor. Kältemittelkreis bleibt zu.
+caution-law-card-open = Recht, Berechtigung und Fahrzeughinweise gehen vor.
+caution-dash = An Leitungen von Airbag und Gurtstraffer nicht messen, nicht prüfen, nicht trennen; orange Leitungen sind tabu.
+caution-dash-card = Airbag, orange Leitungen: Hände weg.
+caution-moving = Abstand zu Riemen und zu Lüftern, die von selbst anlaufen.
+caution-moving-card = Lüfter laufen von selbst an.
+caution-battery = Batteriegas brennt: Schutzbrille auf, keine Funken.
+caution-battery-card = Batteriegas brennt: keine Funken.
+caution-refrigerant-card = Den Kältemittelkreis öffnen nur Sachkundige.
+caution-running = Fahrzeug mit Keilen und Feststellbremse sichern, Abgas absaugen.
+caution-running-card = Keile legen, Abgas absaugen.
+caution-hot = Abgasanlage, Kühlmittel, Druckleitung und Gebläsetransistor verbrennen die Haut.
+caution-hot-card = Heiße Teile.
+caution-probing = Keine Prüflampe an Referenz-, Sensor-, Airbag-, Busleitungen; nicht einstechen.
+caution-probing-card = Keine Prüflampe, kein Einstechen.
+caution-unplugging = Stecken und abziehen nur bei Zündung aus.
+caution-unplugging-card = Abziehen: Zündung aus.
+caution-ohms = Keine Ohm unter Spannung messen.
+caution-ohms-card = Keine Ohm unter Spannung.
+caution-around = An Leitungen von Airbag und Gurtstraffer nicht messen, nicht prüfen, nicht trennen. Orange Hochvoltleitungen sind tabu. Abstand zu Riemen, heißen Teilen und zu Lüftern, die von selbst anlaufen. Fahrzeug mit Keilen sichern, Abgas absaugen.
+caution-refrigerant = Kältemittel steht unter Druck, erfriert Haut und Augen, verdrängt Luft; manches brennt, R-744 arbeitet bei sehr hohem Druck. Nur Sachkundige mit Absauggerät schließen Manometer an und öffnen einen Kreis.
+caution-transducer = Der Drucksensor bleibt eingeschraubt: dahinter steht Kältemittel unter Druck. Nur an seinem Stecker messen.
+
+## The run
+
+run-demo = Kein --specs und kein Ordner specs/ hier: benutzt wird der eingebaute Beispielsatz; alle seine Werte sind erfunden.
+run-errors = { $errors ->
+    [one] 1 Fehler
+   *[other] { $errors } Fehler
+}, { $warnings ->
+    [one] 1 Warnung
+   *[other] { $warnings } Warnungen
+}: nichts wurde geschrieben
+run-warnings = { $warnings ->
+    [one] 1 Warnung
+   *[other] { $warnings } Warnungen
+}
+run-no-model = der Satz nennt keine Werkstatt: [shop] mit `title` und `paper` ergänzen
+run-specs-changed = Spezifikationen oder Vorlagen wurden während des Druckens geändert; noch einmal drucken
+run-cannot-read = `{ $path }` lässt sich nicht lesen: { $reason }
+run-template-exists = `{ $path }` gibt es schon und ist anders; --overwrite ersetzt es
+run-templates-written = { $count } Vorlagen in `{ $path }`; damit drucken: bayleaf print --templates { $path }
+run-begun = Ein Satz beginnt in `{ $path }`. Die Beispiele mit eigenen Werten überschreiben, dann: bayleaf check --specs { $path }
+run-not-empty = `{ $path }` ist nicht leer; ein neuer Satz braucht einen eigenen Ordner
+run-library = { $said }
+run-part-missing = die Vorlage kennzeichnet nichts als `{ $part }`
+run-part-unknown = die Vorlage kennzeichnet `{ $part }`, wofür kein Leseabstand festgelegt ist
+run-illegible = Seite { $page }: `{ $text }` ist mit { $size } pt zu klein: die Großbuchstaben sind { $height } mm hoch; aus { $distance } mm lesbar erst mit { $needed } pt (15 Bogenminuten)
+run-illegible-part = Seite { $page }, { $part }: `{ $text }` ist mit { $size } pt zu klein: die Großbuchstaben sind { $height } mm hoch; aus { $distance } mm lesbar erst mit { $needed } pt (15 Bogenminuten)
+run-no-templates = `{ $path }` enthält keine Vorlage (*.typ)
+run-strange-template = `{ $path }` ersetzt keine eingebaute Vorlage; benutzt wird sie nur, wo eine andere sie einbindet
+run-cannot-write = in `{ $path }` lässt sich nicht schreiben: { $reason }
+run-no-worker = ein Arbeitsprozess lässt sich nicht starten: { $reason }
+run-worker-lost = ein Arbeitsprozess endete zu früh; { $missing ->
+    [one] 1 Dokument wurde
+   *[other] { $missing } Dokumente wurden
+} nicht gedruckt
+run-cannot-print = `{ $id }` wurde nicht gedruckt: { $reason }
+run-no-output = die Ausgabe lässt sich nicht schreiben: { $reason }
+run-more-sides = `{ $id }` hat { $pages } Seiten statt { $expected }: die Rückseite ist zu voll; seine Schritte unter `next` oder seine Quellen kürzen
+run-more-failures = … und { $count } weitere
+run-no-such-document = ein Dokument, Prüfblatt oder Fahrzeug `{ $id }` gibt es nicht
+run-no-such-document-near = ein Dokument, Prüfblatt oder Fahrzeug `{ $id }` gibt es nicht; gemeint ist vielleicht `{ $near }`?
+run-nothing-to-print = der Satz hat keine Karte und kein Prüfblatt mit Fahrzeug
+run-no-such-table = nichts mit einer Tabelle heißt `{ $id }`
+run-no-such-table-near = nichts mit einer Tabelle heißt `{ $id }`; gemeint ist vielleicht `{ $near }`?
+run-table-reversed = die Tabelle läuft von { $from } nach { $to }, was kälter ist
+run-junction-outside = eine Vergleichsstelle bei { $at } liegt außerhalb von Thermometer `{ $id }`, { $low } bis { $high }
+run-table-outside = { $at } liegt außerhalb des Bereichs von `{ $id }`, { $low } bis { $high }
+run-table-step = ein Schritt von { $step } ergibt keine Tabelle
+run-table-no-step = die Tabelle von `{ $id }` hat keine Temperaturschritte: `--step` weglassen
+run-table-no-temperatures = die Tabelle von `{ $id }` hängt nicht von der Temperatur ab: `--from` und `--to` weglassen
+run-table-not-over-temperature = die Zahlen von `{ $id }` laufen nicht über die Temperatur: --from, --to und --step weglassen
+run-table-no-bay = die Zahlen von `{ $id }` hängen nicht von der Hallentemperatur ab: --at weglassen
+run-table-no-meter = Volt ohne die Last eines Messgeräts.
+run-table-meter = Volt mit Messgerät { $input }.
+run-bay-outside = { $at } liegt außerhalb des Bereichs von Sensor `{ $id }`, { $low } bis { $high }: seine Zeilen drucken ohne Gutbereich
+run-progress = { $done } von { $all } Dokumenten
+run-printed = { $documents ->
+    [one] 1 Dokument
+   *[other] { $documents } Dokumente
+}, { $pages ->
+    [one] 1 Seite
+   *[other] { $pages } Seiten
+}, { $seconds } s, in { $out }; { $no-source ->
+    [one] 1 Wert ohne Quelle
+   *[other] { $no-source } Werte ohne Quelle
+}, { $not-given ->
+    [one] 1 Wert KEINE ANGABE
+   *[other] { $not-given } Werte KEINE ANGABE
+}
+run-list-no-source = Werte ohne Quelle:
+run-list-not-given = Werte mit KEINE ANGABE:
+run-checked = keine Fehler: { $documents ->
+    [one] 1 Dokument
+   *[other] { $documents } Dokumente
+} aus { $sensors ->
+    [one] 1 Sensor
+   *[other] { $sensors } Sensoren
+} für { $vehicles ->
+    [one] 1 Fahrzeug
+   *[other] { $vehicles } Fahrzeuge
+}; { $no-source ->
+    [one] 1 Wert ohne Quelle
+   *[other] { $no-source } Werte ohne Quelle
+}, { $not-given ->
+    [one] 1 Wert KEINE ANGABE
+   *[other] { $not-given } Werte KEINE ANGABE
+}
+
+## Labels of the templates
+
+paper-applies = gilt für
+paper-place = Ort
+paper-draft = ENTWURF
+paper-code = Code
+paper-page = Seite
+paper-of = von
+paper-uncontrolled = Kopie: nicht gelenkt
+paper-sources = Quellen
+paper-sources-at-end = Quellen am Ende
+
+
+paper-offset = Sensormasse +
+paper-other-unit = Mitleser
+paper-switched = geschaltet
+paper-measuring = So wird gemessen
+paper-circuit = Schaltung
+paper-latch = Riegel
+paper-inputs = Eingänge
+paper-readings-not-given = Was ein gutes Teil zeigt: KEINE ANGABE
+paper-pressure-volts = p → V
+paper-outputs = Ausgänge
+paper-face-not-given = Steckbild: KEINE ANGABE (keine Reihen)
+paper-pin = Pin
+paper-wire = Leitung
+paper-function = Funktion
+paper-tested = Geprüft mit
+paper-control-unit = Steuergerät
+paper-input = Eingang
+paper-plot-key = dick: Nennwert · dünn: Grenzwerte
+paper-readings = Wenn das Messgerät zeigt
+paper-next = Nächste Schritte
+paper-given = Angaben
+paper-given-what = was
+paper-given-value = Wert
+paper-source = Quelle
+
+
+paper-at = Gutbereiche unten gelten für eine Hallentemperatur von
+paper-unit-pin = SG
+paper-behaves = Wenn es sich so verhält
+paper-recalibration = Anschläge neu anlernen
+paper-actuator = Stellmotor
+paper-serial = Seriennr.
+paper-cal-due = Kalibrierung fällig
+paper-number = Nr.
+paper-measure = Messung
+paper-where = Wo
+paper-reading = Messwert
+paper-ok = i. O.
+paper-not-ok = n. i. O.
+paper-undecided = unentsch.
+paper-initials = Kürzel
+paper-meanings = Wenn etwas davon n. i. O. ist
+paper-wave-period = Periode
+paper-wave-on = hoher Pegel
+paper-evidence = Nachweis, und dasselbe nach der Arbeit
+paper-evidence-what = Messung
+paper-evidence-window = Gutbereich
+paper-evidence-before = Vorher
+paper-evidence-after = Nachher
+paper-windows = Gutbereiche des Prüfblatts
+paper-papers = Benutzte Papiere: abhaken, wo der Code am Aushang dieser ist; sonst unter offene Punkte schreiben
+paper-else = Was ein falscher Messwert bedeutet
+paper-remarks = Bemerkungen
 
