@@ -1309,8 +1309,8 @@ sheet-sign-name = Name
 sheet-sign-signature = Unterschrift
 sheet-sign-date = Datum, Zeit
 sheet-sign-checked = Gegengeprüft
-sheet-expect = Sollwert
-sheet-expect-at = Sollwert bei { $temperature }
+sheet-expect = Soll
+sheet-expect-at = Soll bei { $temperature }
 sheet-no-bay = Keine Hallentemperatur angegeben: den Gutbereich aus der Streifentabelle der Karte lesen, die in jeder Zeile steht.
 sheet-legend = Fett: i. O., ein Teil innerhalb seiner Daten. Service: außerhalb von fett, aber zu wenig, um eine Beanstandung zu erklären.
 sheet-legend-guarded = ±: so nah an einem Grenzwert mit diesen Messgeräten unentschieden (U, k = 2); „nie i. O.“: sie können es nicht sagen, bessere nehmen.
@@ -1367,7 +1367,7 @@ sheet-key-off = Zündung aus
 sheet-key-on = Zündung ein, Motor aus
 sheet-engine-running = Motor läuft
 sheet-mode = Betriebsart „{ $what }“
-sheet-set-point = Sollwert { $what }
+sheet-set-point = Solltemperatur { $what }
 sheet-blower = Gebläse { $what }
 sheet-meter-on = Messgerät auf { $what }
 sheet-unit-apart = Steuergerät abgezogen
@@ -1420,7 +1420,7 @@ caution-law = Örtliches Recht, Berechtigung und die Sicherheitshinweise des Fah
 caution-law-open = Örtliches Recht, Berechtigung und die Sicherheitshinweise des Fahrzeugs gehen vor.
 caution-law-card = Recht, Berechtigung und Fahrzeughinweise gehen vor. Kältemittelkreis bleibt zu.
 caution-law-card-open = Recht, Berechtigung und Fahrzeughinweise gehen vor.
-caution-dash = An Leitungen von Airbag und Gurtstraffer nicht messen, nicht prüfen, nicht trennen; orange Leitungen sind tabu.
+caution-dash = An Leitungen von Airbag und Gurtstraffer keine Messspitze, keine Ohmmessung, kein Abziehen; orange Leitungen sind tabu.
 caution-dash-card = Airbag, orange Leitungen: Hände weg.
 caution-moving = Abstand zu Riemen und zu Lüftern, die von selbst anlaufen.
 caution-moving-card = Lüfter laufen von selbst an.
@@ -1437,7 +1437,7 @@ caution-unplugging = Stecken und abziehen nur bei Zündung aus.
 caution-unplugging-card = Abziehen: Zündung aus.
 caution-ohms = Keine Ohm unter Spannung messen.
 caution-ohms-card = Keine Ohm unter Spannung.
-caution-around = An Leitungen von Airbag und Gurtstraffer nicht messen, nicht prüfen, nicht trennen. Orange Hochvoltleitungen sind tabu. Abstand zu Riemen, heißen Teilen und zu Lüftern, die von selbst anlaufen. Fahrzeug mit Keilen sichern, Abgas absaugen.
+caution-around = An Leitungen von Airbag und Gurtstraffer keine Messspitze, keine Ohmmessung, kein Abziehen. Orange Hochvoltleitungen sind tabu. Abstand zu Riemen, heißen Teilen und zu Lüftern, die von selbst anlaufen. Fahrzeug mit Keilen sichern, Abgas absaugen.
 caution-refrigerant = Kältemittel steht unter Druck, erfriert Haut und Augen, verdrängt Luft; manches brennt, R-744 arbeitet bei sehr hohem Druck. Nur Sachkundige mit Absauggerät schließen Manometer an und öffnen einen Kreis.
 caution-transducer = Der Drucksensor bleibt eingeschraubt: dahinter steht Kältemittel unter Druck. Nur an seinem Stecker messen.
 
@@ -1594,4 +1594,215 @@ paper-windows = Gutbereiche des Prüfblatts
 paper-papers = Benutzte Papiere: abhaken, wo der Code am Aushang dieser ist; sonst unter offene Punkte schreiben
 paper-else = Was ein falscher Messwert bedeutet
 paper-remarks = Bemerkungen
+
+## Tables of figures, on a screen
+
+table-own-rule = eigene Regel der Werkstatt
+table-min = min
+table-nominal = nenn
+table-max = max
+table-input = { $label }: { $value }  ({ $key }; { $source })
+table-input-of-instrument = { $id }, { $label }: { $value }  ({ $key }; { $source })
+table-switched = V, zweiter Widerstand ein
+# unchecked: Digits for the counts of an analogue-to-digital converter
+table-count = Digits
+table-count-step = K je Digit
+table-still = K durch Eigenstrom, ruhende Luft
+table-moving = K durch Eigenstrom, bewegte Luft
+table-looks-broken-below = Unter { $at } kann das Steuergerät einen guten Sensor für { $looks } halten: ungünstigster Fall über alle Toleranzen (Nennwert: unter { $nominal }).
+table-looks-broken-above = Über { $at } kann das Steuergerät einen guten Sensor für { $looks } halten: ungünstigster Fall über alle Toleranzen (Nennwert: über { $nominal }).
+table-looks-broken-below-nominal = Unter { $at } hält das Steuergerät einen Sensor mit Nennwert für { $looks }; ungünstigster Fall: KEINE ANGABE oder außerhalb der Kennlinie.
+table-looks-broken-above-nominal = Über { $at } hält das Steuergerät einen Sensor mit Nennwert für { $looks }; ungünstigster Fall: KEINE ANGABE oder außerhalb der Kennlinie.
+table-open = unterbrochen
+table-shorted = kurzgeschlossen
+table-beyond-range = Das liegt außerhalb des Bereichs des Sensors.
+table-formula-counts = Digits: V/Vref × (2ᵇ − 1), gerundet (allgemein üblich, ohne Quelle); K je Digit aus der Steigung von V/Vref.
+table-note-counts-unloaded = Digits gelten ohne Messgerät am Pin.
+table-formula-self-heating = Eigenstrom: das ΔT, für das V²/R des erwärmten Sensors gleich δ ΔT ist, δ der Ableitwert (seine Definition, IEC 60539-1, Nummer aus dem Gedächtnis).
+table-formula-beta = R = R₀ exp[B (1/T − 1/T₀)], T in Kelvin: Heißleiterformel mit zwei Parametern (allgemein üblich; geprüft an durchgerechneten Beispielen von Bauteilherstellern).
+table-formula-steinhart-hart = 1/T = a + b ln R + c (ln R)³, T in Kelvin, R in Ohm (Steinhart und Hart, Deep-Sea Research 15, 1968; Titel aus dem Gedächtnis).
+table-formula-points = Zwischen den Punkten: monotone kubische Hermite-Stücke von ln R über 1/T, durch jeden Punkt (Fritsch und Carlson, SIAM J. Numer. Anal. 17, 1980, 238; Titel aus dem Gedächtnis); Steigung in einem Punkt: gewichtetes harmonisches Mittel der Steigungen beiderseits (Fritsch und Butland, SIAM J. Sci. Stat. Comput. 5, 1984, 300), an einem Ende nach der Dreipunktformel der zwei nächsten Stücke, begrenzt auf die Richtung und das Dreifache der Steigung des eigenen Stücks (geprüft an ausgelassenen Zeilen veröffentlichter Tabellen).
+table-formula-tolerance-rated = Grenzwerte von R: R (1 ± δR) (R/R₀)^(± δB), die exakten Ecken der Toleranzen von R und B.
+table-formula-tolerance-plain = Grenzwerte von R: R (1 ± δR) bei jeder Temperatur.
+table-formula-tolerance-temperature = Grenzwerte von R: die Kennlinie bei T + δT und bei T − δT.
+table-formula-steinhart-hart-4 = 1/T = a + b L + c L² + d L³ mit L = ln(R/R₀), T in Kelvin; R₀ ist 1 Ω, wo kein Widerstand angegeben ist (geprüft an veröffentlichten Koeffizienten).
+table-formula-platinum = R = R₀ (1 + A t + B t²), unter 0 °C zusätzlich + C (t − 100) t³, t in °C; A = 3,9083·10⁻³, B = −5,775·10⁻⁷, C = −4,183·10⁻¹² (IEC 60751).
+table-formula-silicon = R = R₀ [1 + a (T − T₀) + b (T − T₀)²] (quadratische Gleichung der Hersteller von Silizium-Sensoren).
+table-formula-tolerance-class = Grenzwerte von R: die Kennlinie bei t + δt und bei t − δt, δt der Klasse: AA 0,1 + 0,0017 |t|, A 0,15 + 0,002 |t|, B 0,3 + 0,005 |t|, C 0,6 + 0,01 |t|, in K (IEC 60751).
+table-formula-tolerance-columns = Grenzwerte von R: die Spalten min und max aus der Tabelle der Quelle, jede für sich interpoliert.
+table-formula-pull-up = V = Vref R / (R + Rp), R der Sensor mit allem in Reihe und parallel dazu, Rp der Pull-up (Kirchhoffsche Gesetze).
+table-formula-pull-down = V = Vref Rp / (R + Rp), R der Sensor mit allem in Reihe und parallel dazu, Rp der Pull-down (Kirchhoffsche Gesetze).
+table-formula-window = Grenzwerte von V: kleinster und größter Wert über alle Kombinationen der Enden aller Toleranzen; Grenzwerte sind nach innen gerundet.
+table-formula-slope = %/K = 100 (dR/dT)/R, aus der Ableitung der Kennlinie.
+table-formula-plausible = Plausibel: V/Vref ohne Messgerät zwischen den zwei Anteilen der Referenz in den Eingangswerten; gelöst nach der Temperatur, bei der seine Grenzwerte sie verlassen.
+table-formula-loaded = Mit dem Messgerät liegt sein Eingangswiderstand Rm zwischen Pin und Sensormasse: in der Formel für V steht R ∥ Rm für R einer Pull-up-Schaltung, Rp ∥ Rm für Rp einer Pull-down-Schaltung.
+
+table-yes = ja
+table-no = nein
+table-modes-title = Betriebsarten von { $system }: was jede erzwingt
+table-stuck-title = Hängende Stellpunkte von { $system }, und die Betriebsarten, die sie aufdecken
+table-mode = Betriebsart
+table-name = Name
+table-time = in höchstens, s
+table-forced = erzwungen
+table-in-smallest = im kleinsten Satz
+table-free = frei
+table-dont-care = beliebig
+# unchecked: Stellpunkt for what a mode sets (a door, a blower, a valve)
+table-control = Stellpunkt
+table-stuck-at = hängt auf
+table-forced-by = erzwungen von
+table-exposed-by = aufgedeckt von
+table-first-exposing = erste im kleinsten Satz
+table-modes-smallest = Kleinster Satz von Betriebsarten, der jeden erzwungenen Wert anfährt: { $modes } ({ $count } von { $all }; bewiesen, kein kleinerer tut das).
+table-modes-small = Ein kleiner Satz von Betriebsarten, der jeden erzwungenen Wert anfährt: { $modes } ({ $count } von { $all }). Mehr als { $most } Betriebsarten: nicht als kleinster bewiesen; mindestens { $least } sind nötig.
+table-modes-nothing = Keine Betriebsart erzwingt etwas: es gibt nichts anzufahren.
+table-modes-alone = Nur { $mode } erzwingt: { $values }.
+table-modes-never-forced = Keine Betriebsart erzwingt: { $values }.
+table-modes-hidden = Keine Betriebsart deckt einen Stellpunkt auf, der hängt auf: { $values }.
+table-modes-none-hidden = Jeder Stellpunkt, der auf einem seiner Werte hängt, wird von einer Betriebsart aufgedeckt.
+table-formula-smallest-set = Kleinster Satz: die wenigsten Betriebsarten, von denen mindestens eine jeden erzwungenen Wert jedes Stellpunkts erzwingt; bis { $most } Betriebsarten werden alle Sätze durchsucht, und unter mehreren gilt der erste nach der Reihenfolge der Betriebsarten (eigene Suche).
+table-formula-stuck-at = Einen Stellpunkt, der auf einem Wert hängt, deckt jede Betriebsart auf, die einen anderen Wert von ihm erzwingt; frei und beliebig decken nichts auf (allgemein üblich, ohne Quelle).
+table-panel-end = Ende
+table-panel-low = unteres
+table-panel-high = oberes
+table-panel-mark = bedeutet
+table-panel-celsius = °C wie angegeben
+table-panel-celsius-in-f = das in °F
+table-panel-fahrenheit = °F wie angegeben
+table-panel-fahrenheit-in-c = das in °C
+table-panel-difference = °C minus °F, K
+table-panel-agrees = stimmt überein
+table-panel-conversions = Die zwei Skalen sind Umrechnungen voneinander, im Rahmen der Rundung ihrer Stellen.
+table-panel-separate = Die zwei Skalen sind keine Umrechnungen voneinander: keine darf aus der anderen berechnet werden.
+table-panel-spans = Spanne: { $celsius } °C auf der einen Skala; { $fahrenheit } °F = { $kelvins } K auf der anderen.
+table-panel-one-scale = Nur eine Skala: die andere wird nicht aus ihr berechnet.
+table-formula-scales = t/°C = (t/°F − 32) / 1,8; eine Differenz von 1 K ist 1,8 °F (Definitionen der Skalen).
+table-formula-scales-agree = Die zwei Angaben eines Endes stimmen überein, wo sie um höchstens einen halben Schritt der letzten gezeigten Stelle abweichen, in °C oder °F, je nachdem, welcher Schritt größer ist.
+table-head-ice = ab Eis
+table-head-bay = ab Halle
+table-junction-ice = Vergleichsstelle bei 0 °C; mit --at auch für eine Vergleichsstelle bei Hallentemperatur.
+table-junction-at = „Ab Halle“: Vergleichsstelle bei { $at }, wie an einem Voltmeter in der Halle; „ab Eis“: bei 0 °C.
+table-formula-thermocouple = E(t) = Σ cᵢ tⁱ, t in °C; für Typ K über 0 °C auch a₀ exp[a₁ (t − a₂)²] (Referenzfunktionen der ITS-90: Koeffizienten der NIST Monograph 175, SRD 60, Tabelle für Typ { $type }; gleich in IEC 60584-1). In diesem Programm: src/physics/thermocouple.rs.
+table-formula-junction = Mit der Vergleichsstelle bei t₀: E(t) − E(t₀). Thermospannungen addieren sich, Temperaturen nicht.
+table-site = Manometeranzeige an diesem Ort: Luftdruck { $pressure } kPa der Normatmosphäre, ± { $weather } kPa mit dem Wetter (allgemein üblich, ohne Quelle).
+table-note-gauges-by-scale = Überhitzung mit dem Manometer ND, Unterkühlung mit dem Manometer HD; im Stillstand mit dem Manometer ND, wo der Wert auf seiner Skala liegt, sonst mit dem Manometer HD.
+table-note-gauge-scale = { $gauge }: auf seiner Skala bis { $full }.
+table-note-gauge-missing = { $gauge }: KEINE ANGABE; – wo nur dieses es sagen könnte.
+table-no-site = Manometeranzeige: KEINE ANGABE; die Höhe der Werkstatt ist nicht bekannt, und Meereshöhe wird nicht angenommen.
+table-air-site = Beim Luftdruck dieses Orts, { $pressure } kPa (Normatmosphäre).
+table-no-air-site = Zahlen: KEINE ANGABE; die Höhe der Werkstatt ist nicht bekannt, und Meereshöhe wird nicht angenommen.
+table-absolute = { $unit } abs.
+table-gauge = { $unit } Überdruck
+table-mark = Zeichen
+table-vacuum = Unterdruck
+table-suction-min = Saugl. min °C
+table-suction-max = Saugl. max °C
+table-superheat-u = Überhitzung ± K
+table-liquid-min = Flüss. min °C
+table-liquid-max = Flüss. max °C
+table-subcooling-u = Unterkühlung ± K
+table-at-rest-min = Stillstand min { $unit }
+table-at-rest-max = Stillstand max { $unit }
+table-source-r134a = Hilfsgleichung von CoolProp 8.0.0 zu J. Phys. Chem. Ref. Data 23 (1994) 657, −30 °C bis 80 °C
+table-source-r1234yf = Hilfsgleichung von CoolProp 8.0.0, dritter Exponent als 2 gelesen, zu Int. J. Thermophys. (2022), −34 °C bis 80 °C
+table-source-r744 = Hilfsgleichung von CoolProp 8.0.0 zu J. Phys. Chem. Ref. Data 25 (1996) 1509, −30 °C bis zum kritischen Punkt
+table-formula-saturation = Sättigung von { $fluid }: p = pc exp[(Tc/T) Σ nᵢ θ^tᵢ], θ = 1 − T/Tc ({ $source }); gut auf ± { $limit } des Absolutdrucks.
+table-formula-saturation-terms = { $fluid }: Tc = { $temperature } K, pc = { $pressure } kPa; nᵢ (tᵢ): { $terms }.
+table-formula-gauge = Überdruck = Absolutdruck − Luftdruck; Luftdruck = 101,325 kPa × (1 − 2,25577 × 10⁻⁵ Z)^5,2559, Z in Metern (ASHRAE Handbook Fundamentals 2017, Kapitel 1, Gleichung 3). Unter null zeigt das Manometer Unterdruck: das ist kein Fehler von ihm.
+table-formula-suction = Saugleitung: Sättigungstemperatur + Überhitzung; Grenzwerte sind nach innen gerundet, das ± daneben ist noch nicht abgezogen.
+table-formula-liquid = Flüssigkeitsleitung: Sättigungstemperatur − Unterkühlung; Grenzwerte sind nach innen gerundet, das ± daneben ist noch nicht abgezogen.
+table-formula-at-rest = Im Stillstand, temperiert: Messwerte, die Sättigung beweisen, das Band darum abzüglich U auf jeder Seite (JCGM 106:2012, Schutzband w = U). –: kein Messwert könnte es, oder keiner bei Sättigung selbst. Weit darunter oder darüber: an Sachkundige verweisen; darüber deutet auf Gas hin, das nicht kondensiert (allgemein üblich, ohne Quelle). Über die Menge an Flüssigkeit sagt es nichts.
+table-formula-superheat-u = ± K von Überhitzung und Unterkühlung, aufgerundet: k = 2, aus Manometer, Wetter und Gleichung geteilt durch dp/dT, und dem Thermometer, jedes als Grenze/√3 (JCGM 100:2008, 5.1.2). –: außerhalb der Skala des Manometers, oder Manometer, Thermometer oder Höhe nicht angegeben.
+table-note-above-critical = Über { $critical }, der kritischen Temperatur von { $fluid }, gibt es keine Sättigung: die Prüfung im Stillstand gilt dort nicht, und nicht in einer Halle nahe daran.
+table-intake = Ansaugung
+table-outside-c = außen °C
+table-outside-f = außen °F
+table-humidity = r. F. %
+table-inlet = Eintritt °C
+table-dew-point = Taupunkt °C
+table-water = W g/kg
+table-outlet = Austritt °C
+table-settled = abgesch. g/kg
+table-dripping = Kondensat
+table-drips = ja
+table-stays-dry = nein
+table-undecided = unentschieden
+table-fog = Nebel
+table-held = Verdampferregelung
+table-held-least = min: Verdampferregelung
+table-formula-moist-air = W = 0,621945 pw/(p − pw), h = 1,006 t + W (2501 + 1,86 t) in kJ je kg trockene Luft; Sättigung über Wasser, unter 0,01 °C über Eis, nach Hyland und Wexler (ASHRAE Handbook Fundamentals 2017, Kapitel 1, Gleichungen 5, 6, 20, 22, 30).
+table-formula-mixed-air = Eintritt: Außen- und Innenraumluft nach Masse trockener Luft, W = x Waußen + (1 − x) Winnen, h ebenso.
+table-formula-outlet = Austritt: h abzüglich der Kühlung. Trocken, wo danach weniger als { $humidity } relative Feuchte bleibt; sonst scheidet sich Wasser ab, und die Luft tritt mit { $humidity } aus (Annahme der Spezifikation).
+table-formula-settled = Die Wärme, die das abgeschiedene Wasser mitnimmt, ist nicht eingerechnet: in diesen Zeilen bis { $percent } % der Kühlung, W c t/q mit W abgeschieden, c = 4,186 kJ/(kg K) von Wasser, t Austritt in °C, q Kühlung. Mit ihr träte die Luft kälter aus.
+table-formula-outlet-window = Grenzwerte des Austritts: Ecken von Thermometer, Hygrometer und Kühlung, nach innen gerundet. KEINE ANGABE (–) ohne alle drei. „min: Verdampferregelung“: die Ecke liegt unter dem, worauf der Verdampfer gehalten wird, und das steht als kleinster Wert. „Verdampferregelung“: auch der Nennwert des Austritts; er wird nicht erreicht, und es steht keine Zahl.
+table-request-title = { $request }, Zustände über seinem Szenario
+table-request-no-scenario = Die Spezifikation hat kein Szenario.
+table-request-incomplete = Eine Schwelle, eine Verzögerung oder die Haltezeit: KEINE ANGABE; die Zustände des Szenarios werden nicht berechnet.
+table-from = von s
+table-to = bis s
+table-state = Zustand
+table-held-back-by = Gesperrt durch
+table-request-absent = nicht angefordert
+table-request-inhibited = angefordert, gesperrt
+table-request-delayed = angefordert, Haltezeit läuft
+table-request-permitted = freigegeben
+table-formula-condition = Bedingung: spricht an, wenn ihr Wert für die Verzögerung an oder jenseits der Ansprechschwelle war, fällt ab, wenn er für die Rückfallverzögerung an oder jenseits der Rückfallschwelle war, dazwischen wie zuvor; eine Berührung ohne Dauer zählt nicht. Bei 0 s so, als wäre der Wert schon immer da gewesen, dazwischen abgefallen (allgemein üblich, ohne Quelle).
+table-formula-request = Anforderung: gesperrt, solange eine freigebende Bedingung abgefallen ist oder eine sperrende angesprochen hat; freigegeben, wenn sie für die Haltezeit ohne Unterbrechung ansteht und nichts sie sperrt (allgemein üblich, ohne Quelle).
+table-formula-dripping = Kondensat: ja, wo der Taupunkt am Eintritt über jeder Temperatur liegt, auf der der Verdampfer gehalten wird, nein, wo er unter jeder liegt; unentschieden dazwischen oder innerhalb der Grenzen der Messgeräte, auch wo die Nennkühlung etwas Wasser abscheiden würde.
+table-duty = Tastverh. %
+table-ripple = Welligkeit
+table-conduction = Strom
+table-continuous = fließt weiter
+table-discontinuous = setzt aus
+table-meter-across = V mittelnd
+table-displacement = Hub %
+table-step = Stufe
+table-bypass = Relais
+table-across-motor = V Motor
+table-at-battery = { $what } bei { $battery }
+table-heat = W Vorschaltteil
+table-to-ground = V geschaltet gegen Masse
+table-of-limit = % der Grenze
+table-note-coil = Ω: Zündung aus, abgezogen, Widerstand der Messleitungen abgezogen. A: dauernd ein, kein Spannungsabfall im Schalter.
+table-note-battery = Batterie { $low } bis { $high }.
+table-note-nominal-battery = Nennwert: Batterie { $nominal }.
+table-note-isolation = Spule gegen Gehäuse: { $least } oder mehr.
+table-note-solenoid-nominal = Nennwert: Batterie { $battery }, Spule bei { $at }.
+table-note-solenoid-limits = Grenzwerte: Batterie { $low } bis { $high }, Spule { $cold } bis { $hot }.
+table-note-ceiling = Mit { $battery } ergibt kein Tastverhältnis mehr als (Vb − Vs)/R, mit dem kleinsten Vs von { $drop }: { $most } mit einer guten heißen Spule von { $least }, { $fewest } mit einer von { $greatest }.
+table-note-less-displacement = Mehr Strom bedeutet weniger Hub.
+table-note-more-displacement = Mehr Strom bedeutet mehr Hub.
+table-note-no-timing = Induktivität oder Frequenz: KEINE ANGABE; keine Welligkeit; der Mittelwert gilt, wo der Strom zwischen den Pulsen nie aussetzt, und ist höher, wo er aussetzt.
+table-note-averaging = V mittelnd: über der Spule mit Nennwert; Tastverhältnis × Batterie nur bei sauberem Rechteck.
+table-note-hottest = Mit { $battery } und Leitungen mit Nennwert ist der Transistor am heißesten bei { $percent } % der Batterie, { $volts } V am Motor: höchstens { $watts } W. Verbrennungsgefahr.
+table-note-hottest-step = Mit { $battery } sind die Widerstände am heißesten in Stufe { $step }: { $watts } W, alles mit Nennwert. Verbrennungsgefahr.
+table-note-no-wiring = Leitungen: KEINE ANGABE; Volt und Wärme ohne den Anteil der Leitungen, der sie nur kleiner macht.
+table-note-low-side = Über dem Motor messen. Gegen Masse zeigt die Klemme auf der Versorgungsseite in jeder Stufe die Batteriespannung, auch bei stehendem Motor; die Klemme auf der geschalteten Seite zeigt sie abzüglich der Spannung am Motor.
+table-note-high-side = Über dem Motor messen. Fehlt seine Masse, zeigen beide Klemmen gegen Masse dasselbe, und der Motor steht.
+table-note-wire-listed = Max: der größte Wert, den die Leitungsnorm zulässt. Nennwert: massives Kupfer.
+table-note-wire-gauge = Nennwert: massives Kupfer dieser Drahtnummer; eine Litze hat einige Prozent mehr. Max: KEINE ANGABE; die Leitungsnorm kennt keine Drahtnummern.
+table-note-wire-theory = Theoretisch: massives Kupfer vom Nennquerschnitt; eine wirkliche Leitung hat 3 bis 15 % mehr. Max: KEINE ANGABE; Querschnitt oder Klasse ist nicht der Leitungsnorm.
+table-note-wire-drop = Einen Spannungsabfall gibt es nur, solange der Strom fließt.
+table-note-wire-metre = Ein Meter bei 20 °C: Nennwert { $nominal }.
+table-note-wire-metre-greatest = Ein Meter bei 20 °C: Nennwert { $nominal }, höchstens { $greatest }.
+table-note-wire-limit = % der Grenze: V max als Anteil der Grenze von { $limit }.
+table-note-wire-limit-nominal = % der Grenze: V Nennwert als Anteil der Grenze von { $limit }, da V max nicht bekannt ist.
+table-formula-copper = R = R₁ (1 + α (t − 20 °C)) / (1 + α (t₁ − 20 °C)), α = 0,00393 /K bei 20 °C (IEC 60028). Grenzwerte: die Enden der Toleranz von R₁.
+table-formula-ceiling = I (Spalte A) = Vb/R: kleinster Wert aus der niedrigsten Batteriespannung und dem größten R, größter aus der höchsten Batteriespannung und dem kleinsten R (Ohmsches Gesetz).
+table-formula-switched = L dI/dt = v − R I, gelöst über eine eingeschwungene Periode: v = Vb − Vs bei ein, −Vf bei aus, nichts mehr, sobald der Strom weg ist; Spalte A ist der Mittelwert von I, nie unter 0 A; Welligkeit aus den Exponentialfunktionen von L/R (geprüft an einer Zeitsimulation).
+table-formula-continuous = I (Spalte A) = (D (Vb − Vs) − (1 − D) Vf)/R, der Mittelwert, solange der Strom nie aussetzt, nicht unter 0 A; D Tastverhältnis, Vs Abfall im Schalter, Vf Abfall der Diode.
+table-formula-mean-window = Grenzwerte des mittleren Stroms: kleinster und größter Wert über alle Kombinationen der Enden von Batterie, Abfällen und R; Induktivität und Frequenz wie angegeben.
+table-formula-averaging = V mittelnd = R × mittlerer Strom: an einer Induktivität fällt im Mittel keine Spannung ab.
+table-formula-displacement = Hub: Geraden zwischen den Punkten der Spezifikation; darüber hinaus nur, dass er nicht mehr (≤) oder nicht weniger (≥) ist als am letzten.
+table-formula-step = V Motor = Stufe × Batterie, über dem Motor gemessen. Grenzwerte von Vm/Vb: die Toleranz der Stufe, bei jeder Batteriespannung.
+table-formula-resistors = V Motor aus Vb − Vm = R I(Vm), R der Widerstand der Stufe und der Leitungen (Kirchhoffsche Maschenregel). Grenzwerte von Vm/Vb: kleinster und größter Wert über beide Enden von Batterie und Widerstand; Motor und Leitungen mit Nennwert.
+table-formula-motor = I (Spalte A) = I₀ (Vm/V₀)ⁿ mit I₀ bei V₀ (ein Modell; n etwa 1,7 für ein Gebläserad ist allgemein üblich, ohne Quelle).
+table-formula-heat = W Vorschaltteil = (Vb − Vm − Rw I) I, Rw die Leitungen; am größten, wo (n + 1) Vm + 2 n Rw I = n Vb (Ableitung null).
+table-formula-heat-resistors = W Vorschaltteil = (Vb − Vm − Rw I) I, Rw die Leitungen: die Wärme des Widerstands der Stufe.
+table-formula-bypass = Relais: Vb abzüglich des Abfalls von Relais und Leitungen.
+table-formula-wire-nominal = Ω Nennwert = n l ρ/S (1 + α (t − 20 °C)), ρ = 1/58 Ω mm²/m, α = 0,00393 /K (IEC 60028); n Leiter mit Länge l und Querschnitt S.
+table-formula-wire-gauge = S = π d²/4, d = 0,127 mm × 92^((36 − Drahtnummer)/39) (ASTM B258; Formel aus dem Gedächtnis, geprüft an einer gedruckten Tabelle).
+table-formula-wire-greatest = Ω max = dasselbe mit dem größten Widerstand bei 20 °C nach IEC 60228 (blankes Kupfer, wie Leitungshersteller ihn angeben; Klasse 5 und 6 ab 10 mm² aus dem Gedächtnis).
+table-formula-wire-drop = V = I × Ω, I der Strom aus den Eingangswerten (Ohmsches Gesetz).
 
