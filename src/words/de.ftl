@@ -1806,3 +1806,257 @@ table-formula-wire-gauge = S = π d²/4, d = 0,127 mm × 92^((36 − Drahtnummer
 table-formula-wire-greatest = Ω max = dasselbe mit dem größten Widerstand bei 20 °C nach IEC 60228 (blankes Kupfer, wie Leitungshersteller ihn angeben; Klasse 5 und 6 ab 10 mm² aus dem Gedächtnis).
 table-formula-wire-drop = V = I × Ω, I der Strom aus den Eingangswerten (Ohmsches Gesetz).
 
+## Faults and judgements, on a screen
+
+fault-open = Unterbrechung im Sensor oder seinem Stecker
+fault-open-wire = Leitung unterbrochen
+fault-short-to-return = Sensor kurzgeschlossen
+fault-short-to-ground = Signal: Kurzschluss nach Masse
+fault-short-to-reference = Signal: Kurzschluss nach Referenz
+fault-short-to-battery = Signal: Kurzschluss nach Plus
+fault-series = Übergangswiderstand in den Leitungen
+fault-leak = Nebenschluss zwischen den zwei Leitungen des Sensors
+fault-leak-to-battery = Nebenschluss von Plus auf Signal
+fault-lifted-return = Sensormasse über Masse
+fault-shifted-resistance = Widerstand des Sensors falsch, gleiche % bei jeder Temperatur
+fault-shifted-slope = Steigung des Sensors (B-Wert) falsch
+fault-other-part = anderes Teil: { $title }, { $id }
+fault-wrong-resistor = Widerstand im Steuergerät falsch
+fault-unit-still-mated = Ohm gemessen, während noch alles steckt: abziehen und wiederholen
+fault-wiper-open = Schleifer oder Signalleitung unterbrochen
+fault-track-open = Schleifbahn gebrochen
+fault-track-open-to-return = Schleifbahn zwischen Schleifer und Sensormasse gebrochen
+fault-track-open-to-reference = Schleifbahn zwischen Schleifer und Referenz gebrochen
+fault-reference-lost = Referenzleitung unterbrochen
+fault-return-lost = Sensormasseleitung unterbrochen
+fault-signal-to-return = Signal: Kurzschluss nach Sensormasse
+fault-contact-resistance = Schleifer hat schlechten Kontakt
+fault-slipped = Schleifer verrutscht, von der Bahn
+fault-winding-open = Wicklung unterbrochen
+fault-coil-shorted = Spule kurzgeschlossen
+fault-shorted-turns = Windungsschluss
+fault-other-coil = andere Spule
+fault-other-temperature = Spule bei anderer Temperatur
+fault-signal-open = Signalleitung unterbrochen
+fault-offset = Ausgang um einen Druck versetzt
+fault-absolute-part = Teil für Absolutdruck statt für Überdruck
+fault-gauge-part = Teil für Überdruck statt für Absolutdruck
+fault-light-open = Sensor oder eine Leitung zu ihm unterbrochen
+fault-light-shorted = Sensor kurzgeschlossen
+fault-light-covered = Sensor abgedeckt
+faults-fault = Fehler
+faults-size = Größe
+faults-believed = SG glaubt °C
+faults-separable = erkennbar
+faults-separable-by = an
+faults-alike = wie Nummer
+faults-yes = ja
+faults-no = nein
+faults-open-line = OL
+faults-at-unit = Bei { $at }, am Stecker des Steuergeräts: Volt gesteckt, Zündung ein; Ohm mit abgezogenem Steuergerät, Zündung aus, nachdem 0 V festgestellt sind.
+faults-at-sensor = Bei { $at }, am Stecker des Sensors: Volt gesteckt, Zündung ein; Ohm des Sensors allein, abgezogen, Zündung aus, nachdem 0 V festgestellt sind.
+faults-at-feedback = Am Stecker des Steuergeräts. V: Signal gegen Sensormasse, gesteckt, Zündung ein. Ohm zwischen den Leitungen, Steuergerät abgezogen, Zündung aus, nachdem 0 V festgestellt sind: sig Signal, sm Sensormasse, ref Referenz.
+faults-at-coil = Bei { $at }, der Temperatur der Wicklung selbst. Ω: durch die Leitungen zur Spule, Endstufe abgezogen, Zündung aus, nachdem 0 V festgestellt sind. V: über der Spule an ihrem Stecker, gesteckt, ganz ein. Was die Messleitungen beitragen, steckt in ±.
+faults-at-transducer = V: Signal gegen Sensormasse am Stecker des Steuergeräts, gesteckt, Zündung ein; ohne Last des Messgeräts. Keine Ohm: ein Drucksensor ist elektronisch, seine Ohm sagen nichts (allgemein üblich, ohne Quelle).
+faults-at-light = V: Signal gegen Sensormasse am Stecker des Steuergeräts, gesteckt, Zündung ein. Keine Ohm: die einer Diode hängen vom Ohmmeter ab (allgemein üblich, ohne Quelle).
+faults-no-matter = Seine eigene Temperatur wirkt auf diese Messwerte nicht: in den Spezifikationen steht nichts davon.
+faults-no-instrument = Ohne Messgerät unterscheiden allein die Gutbereiche über die Toleranzen die Fehler: eines mit `--instrument` nennen.
+faults-no-nominal-stops = Die Anschläge sind als Gutbereiche angegeben, ohne Nennwerte: was von der Stellung abhängt, hat keinen Nennwert (–) und keine Stellung, die das Steuergerät glaubt.
+faults-contacts-too = Seine Kontakte sind hier nicht enthalten: ihre Fehler stehen unter `bayleaf table { $id }`.
+faults-no-nominal-battery = Keine Volt und Ampere: `nominal` der Batterie: KEINE ANGABE.
+faults-no-coil-tolerance = Toleranz der Spule: KEINE ANGABE; die meisten Fehler sind nicht von gut zu unterscheiden.
+faults-signal-open = Signal unterbrochen: nichts in den Spezifikationen sagt, wo der Pin dann steht (–).
+faults-beyond-line = Ein Messwert jenseits der Geraden ist nicht bekannt, da keine Begrenzung angegeben ist (–).
+faults-wiper-contact = (sig–sm + sig–ref − ref–sm)/2 ist der Kontakt des Schleifers, bei jeder Toleranz der Bahn und jeder Stellung.
+faults-no-elevation = Ein Teil der anderen Druckart fehlt hier: `elevation` der Werkstatt: KEINE ANGABE.
+faults-good = Gut: { $reading }.
+faults-good-at = Gut bei { $position }, { $test }: { $reading }.
+faults-unplugged = Sensor abgezogen, an der Kabelstrangseite seines Steckers, Zündung ein: { $reading }. Alles andere ist Leitung oder Steuergerät.
+faults-substitute = { $resistor } anstelle des Sensors: { $reading }; das Steuergerät glaubt dann { $simulates }. Wenn ja, sind Leitungen und Steuergerät gut. Den Widerstand vorher messen.
+faults-reading = { $nominal }, Grenzwerte { $range }
+faults-reading-doubt = { $nominal }, Grenzwerte { $range }, ± { $doubt } (k = 2)
+faults-ohms = Ω
+faults-ohms-to-return = Ω sig–sm
+faults-ohms-to-reference = Ω sig–ref
+faults-ohms-end-to-end = Ω ref–sm
+faults-volts = V
+faults-volts-min = V min
+faults-volts-max = V max
+faults-amperes = A
+faults-position = bei %
+faults-pressure = bei kPa
+faults-believed-position = SG glaubt %
+faults-believed-pressure = SG glaubt kPa
+faults-believed-light = SG glaubt W/m²
+faults-no-ohms = Keine Ohm: sie lassen sich hier nicht berechnen.
+faults-no-volts = Keine Volt: Widerstand oder Referenz der Schaltung: KEINE ANGABE.
+faults-no-battery = Fehler nach Plus fehlen hier: `battery` von System `{ $system }`: KEINE ANGABE.
+faults-formula-reading = Messwerte: die Formeln oben mit einer falschen Sache. Im Sensor: unterbrochen, kurzgeschlossen, Widerstand oder Steigung falsch, anderes Teil. In den Leitungen zwischen Steuergerät und Sensor: Unterbrechung, Kurzschlüsse, Nebenschluss, Übergangswiderstand. Ohm am Steuergerät sind Sensor, Vorwiderstand und Leitungen; das Messgerät an der Leitung liegt bei Volt parallel (Kirchhoffsche Gesetze; geprüft an einem Schaltungssimulator).
+faults-formula-believed = SG glaubt: die Temperatur hinter seinem eigenen Messwert, als wäre nichts falsch; leer, wo keine Temperatur der Kennlinie ihn ergibt.
+faults-formula-separable = Erkennbar: die Bereiche von gut und fehlerhaft über alle Toleranzen, jeder um die Messunsicherheit erweitert, berühren sich nicht (JCGM 100, k = 2).
+faults-formula-position = SG glaubt: (V/Vref − r₀)/(r₁ − r₀) zwischen den Nennwerten der Anschläge, ohne Messgerät; unter 0 oder über 100 liegt es jenseits eines Anschlags (allgemein üblich, ohne Quelle).
+faults-formula-coil = A = Vb/R mit dem Nennwert der Batterie; V über der Spule = Vb R/(R + Reihe); ein Windungsschluss nimmt denselben Anteil der Ohm mit (Ohmsches Gesetz).
+faults-formula-pressure = SG glaubt: der Druck auf derselben Geraden, wie weit draußen auch immer; ein Steuergerät, das seine Grenzen kennt, hält ihn stattdessen für einen Fehler (allgemein üblich, ohne Quelle).
+faults-formula-sizes = Größen: die in einer Werkstatt vorkommen (allgemein üblich, ohne Quelle).
+judge-instruments = Messgeräte: { $meter }; { $thermometer }
+judge-instruments-of = die von { $id }
+judge-none = keine
+run-no-sensor = kein Sensor heißt `{ $id }`
+run-no-sensor-near = kein Sensor heißt `{ $id }`; gemeint ist vielleicht `{ $near }`?
+run-no-faults = nichts mit einem Fehlerverzeichnis heißt `{ $id }`
+run-no-faults-near = nichts mit einem Fehlerverzeichnis heißt `{ $id }`; gemeint ist vielleicht `{ $near }`?
+run-faults-no-temperature = was `{ $id }` anzeigt, hängt von seiner Temperatur ab: sie angeben, etwa `--at "31 °C"`
+run-faults-place = `--place` gilt für Sensoren: `{ $id }` hat nur einen Ort
+run-faults-position = `--position` gilt für Stellmotoren mit Rückmeldepotentiometer, und `{ $id }` ist keiner
+run-faults-pressure = `--pressure` gilt für Drucksensoren, und `{ $id }` ist keiner
+run-faults-pressure-outside = { $at } liegt jenseits der Geraden von `{ $id }`, { $low } bis { $high }, und keine Begrenzung ist angegeben
+run-faults-not-given = die Fehler von `{ $id }` lassen sich nicht berechnen: { $what }: KEINE ANGABE
+run-faults-contacts = `{ $id }` hat Kontakte und kein Rückmeldepotentiometer: ihre Fehler stehen unter `bayleaf table { $id }`
+run-faults-no-coil = `{ $id }` ist ein Gebläse: es hat keine Spule, deren Fehler aufzuführen wären
+run-no-instrument = kein Multimeter oder Thermometer heißt `{ $id }`
+run-no-instrument-near = kein Multimeter oder Thermometer heißt `{ $id }`; gemeint ist vielleicht `{ $near }`?
+judge-circuit = Schaltung (Widerstand oder Referenz)
+judge-tolerance = Toleranz
+judge-circuit-tolerance = Toleranz eines Widerstands, der Referenz oder des Messgeräteeingangs
+judge-good = guter Sensor
+judge-reading = Zeigt { $value }, { $test }, Sensor bei { $at }.
+judge-volts-at-unit = Volt am Stecker des Steuergeräts, gesteckt, Zündung ein
+judge-volts-at-sensor = Volt am Stecker des Sensors, gesteckt, Zündung ein
+judge-volts-unplugged = Volt am Stecker des Sensors, Kabelstrangseite (Zündung aus, Sensor abziehen, Zündung ein)
+judge-ohms-at-sensor = Ohm am Sensor, abgezogen (Zündung aus; vorher 0 V feststellen)
+judge-ohms-at-unit = Ohm am Stecker des Steuergeräts, Kabelstrangseite, Sensor gesteckt (Zündung aus, Steuergerät abziehen; vorher 0 V feststellen)
+judge-pass = BESTANDEN: innerhalb seiner Grenzwerte.
+judge-fail = NICHT BESTANDEN: außerhalb seiner Grenzwerte.
+judge-undecided = UNENTSCHIEDEN: für diese Messgeräte zu nah an einem Grenzwert.
+judge-window = Grenzwerte eines guten Sensors in guter Schaltung: { $low } bis { $high } { $unit }.
+judge-guarded = Ein Messwert dort ist auf ± { $doubt } { $unit } sicher (k = 2): { $low } bis { $high } { $unit } besteht.{ $risk }
+judge-simple = Ein Messwert dort ist auf ± { $doubt } { $unit } sicher (k = 2); die Werkstatt entscheidet an den Grenzwerten selbst.{ $risk }
+judge-no-reading-passes = Ein Messwert dort ist auf ± { $doubt } { $unit } sicher (k = 2): mit diesen Messgeräten kann hier kein Messwert bestehen.
+judge-no-doubt = Wie sicher ein Messwert ist: KEINE ANGABE; die Genauigkeit des Messgeräts fehlt.
+judge-not-compared = Nicht verglichen, weil ihre Toleranz fehlt (KEINE ANGABE): { $parts }.
+judge-risk = { " " }Risiko, dass das Urteil falsch ist: { $risk }.
+judge-left-out = Nicht in ±, weil KEINE ANGABE: { $what }.
+judge-source-thermometer = Thermometer
+judge-source-soak = Temperaturangleich
+judge-source-leads = Messleitungen
+judge-source-meter = Messgerät
+judge-service = Servicegrenze ± { $limit }: { $low } bis { $high } { $unit }; { $verdict }.
+judge-service-pass = innerhalb: der Sensor erklärt keine Beanstandung
+judge-service-fail = außerhalb: das erklärt eine Beanstandung
+judge-service-undecided = unentschieden
+judge-believed = Das Steuergerät glaubt { $at }.
+judge-believes-nothing = Es gibt keine Temperatur, die das Steuergerät daraus glauben könnte.
+judge-causes = Einzelfehler, die den Messwert erklären:
+judge-no-cause = Kein Einzelfehler der Liste erklärt den Messwert: noch einmal hinsehen oder zwei zugleich vermuten.
+judge-any-size = jeder Größe
+judge-up-to = bis { $high }
+judge-from = { $low } oder mehr
+judge-between = { $low } bis { $high }
+judge-or-none = , oder gar keiner
+judge-expected = { "  " }{ $range }: { $who }
+judge-next = Als Nächstes: { $test }, bei { $at }; das unterscheidet { $pairs } von { $of } Paaren von Verdächtigen.
+judge-next-reads = Dort zeigen die Verdächtigen:
+judge-next-pass = Als Nächstes: nichts zu reparieren. Ein Wackelkontakt besteht hier: kleinsten und größten Wert aufzeichnen, während Leitungen bewegt, erwärmt und befeuchtet werden.
+judge-next-one-suspect = Als Nächstes: nur ein Verdächtiger: ihn mit einer zweiten Prüfung bestätigen (bekannter Widerstand anstelle des Sensors, oder Eiswasser), bevor etwas getauscht wird.
+judge-next-none-separates = Als Nächstes: keine einzelne Messung unterscheidet diese Verdächtigen; Teil für Teil: den Sensor durch einen Widerstand gleicher Ohm ersetzen, dann die Leitungen von Ende zu Ende messen.
+judge-next-nothing-explains = Als Nächstes: die Messung wiederholen; Messgerät, Messbereich, Ort und Temperatur des Sensors prüfen.
+judge-steps = Die eigenen Schritte der technischen Leitung:
+judge-remedy-soak = Entschieden ({ $verdict }) wäre es, wenn sich Sensor und Thermometer auf { $limit } angleichen.
+judge-remedy-thermometer = Entschieden ({ $verdict }) wäre es mit einem Thermometer, das auf { $limit } genau ist.
+judge-remedy-temperature = Entschieden ({ $verdict }) wäre es mit einer Wiederholung bei { $at }.
+judge-remedy-at-sensor = Entschieden wäre es mit Ohm am Sensor, abgezogen: dort { $verdict }, wenn der Sensor selbst so ist, wie er von hier aussieht.
+judge-remedy-at-unit = Entschieden wäre es mit Volt am Steuergerät, gesteckt: dort { $verdict }, wenn zwischen den beiden alles stimmt.
+judge-remedy-meter = Entschieden ({ $verdict }) wäre es mit einem Messgerät, das { $part } % vom Fehler dieses hat.
+judge-no-remedy = Kein einzelnes besseres Messgerät, keine Temperatur und kein Ort entscheidet es: zwei zugleich ändern, oder es als Grenzfall nehmen.
+judge-would-pass = bestanden
+judge-would-fail = nicht bestanden
+judge-pair-series = Zwei Fehler, Sensor und Leitungen: Sensor um { $shift } falsch ({ $shift-low } bis { $shift-high } %), in der Leitung { $sizes }: { $reason }.
+judge-pair-leak = Zwei Fehler, Sensor und Nebenschluss: Sensor um { $shift } falsch ({ $shift-low } bis { $shift-high } %), parallel { $sizes }: { $reason }.
+judge-pair-impossible = weniger als nichts
+judge-reasonable = glaubhaft
+judge-not-reasonable = nicht glaubhaft
+judge-pairs-none = Keines der Paare ist glaubhaft.
+judge-pairs-one = Das andere Paar scheidet aus: eine dritte Temperatur ist nicht nötig.
+judge-third = Ein dritter Messwert bei { $at } sagt, welches: { $series } mit Übergangswiderstand, { $leak } mit Nebenschluss.
+judge-third-none = Keine dritte Temperatur im Bereich des Sensors unterscheidet die beiden mit diesen Messgeräten.
+judge-formula-doubt = ±: Thermometer, Temperaturangleich, Messgerät und Messleitungen als Rechteckgrenzen a/√3, zusammengefasst nach JCGM 100:2008, 5.1.2, k = 2; entschieden nach JCGM 106:2012 (Abschnitte aus dem Gedächtnis).
+judge-formula-risk = Risiko: der Teil einer Normalverteilung um den Messwert, mit der Standardunsicherheit U/2, der auf der anderen Seite der Grenzwerte liegt (JCGM 106:2012, Abschnitt aus dem Gedächtnis).
+judge-formula-next = Als Nächstes: die erste Messung in der Reihenfolge des Aufwands (allgemein üblich, ohne Quelle), die halb so viele Paare unterscheidet wie die beste; jeder Verdächtige in der Mitte seiner Größen, oder am schlimmsten, wo auch gar keiner genügte; Bereiche über alle Toleranzen, nach außen gerundet.
+judge-formula-pair = Zwei Fehler: x R(T₁) + s = R₁ und x R(T₂) + s = R₂, oder 1/(x R) + 1/L = 1/R₁ und so weiter; glaubhaft ist ein Sensor, der um höchstens 30 % falsch ist (allgemein üblich, ohne Quelle). Die Liste der Einzelfehler stammt allein vom ersten Messwert.
+judge-formula-cause = Größen: ein Fehler erklärt einen Messwert, wo ihn irgendein gutes Teil in irgendeiner guten Schaltung mit diesem Fehler ergäbe, innerhalb von ±.
+run-judge-no-rule = die Werkstatt hat keine Entscheidungsregel; `decision = "guarded"` oder `decision = "simple"` in `[shop]` schreiben
+run-judge-ohms-unplugged = Ohm misst man am Sensor oder am Steuergerät; an einem abgezogenen Kabelstrang bleibt nichts zu messen
+run-judge-not-given = ein Messwert von `{ $id }` lässt sich nicht beurteilen: { $what }: KEINE ANGABE
+run-judge-no-number = dieser Messwert lässt sich nicht beurteilen: ein Messgerät zeigt keine solche Zahl
+run-judge-second-unit = beide Messwerte müssen Volt sein oder beide Ohm
+run-judge-second-outside = kein Sensor ergibt einen dieser Messwerte: zwei Messwerte zusammen sagen nichts
+run-judge-second-too-near = die zwei Messwerte unterscheiden sich nicht um mehr als ihre Unsicherheit: den zweiten weiter weg von der ersten Temperatur nehmen
+## Fits
+
+fit-empty = die Datei hat keine Zeile, die die Einheiten nennt
+fit-head = `{ $head }` nennt keine Spalten von Punkten
+fit-columns-help = mit einer Zeile beginnen wie `°C,kΩ`, `temperature °F;resistance Ω` oder `°C,Ω,Ω,Ω` (min, Nennwert, max); Einheiten sind °C, °F oder K, und Ω oder kΩ
+fit-cells = { $found ->
+    [one] eine Zeile mit 1 Zelle
+   *[other] eine Zeile mit { $found } Zellen
+}, wo die erste Zeile { $wanted } hat
+fit-cells-help = Zahlen mit Dezimalpunkt schreiben und ohne Trennzeichen zwischen den Tausendern
+fit-rises = der Widerstand steigt von { $cold } °C bis { $hot } °C
+fit-rises-help = die Punkte als Kennlinie mit model = "table" behalten; Platin und Silizium haben eigene Modelle
+fit-few-points = Keine Anpassung: mindestens { $needed } Punkte sind nötig.
+fit-not-physical = Keine Anpassung: eine Temperatur oder ein Widerstand gehört zu keinem Sensor.
+fit-not-falling = Keine Anpassung: der Widerstand fällt nicht von Zeile zu Zeile.
+fit-no-thermistor = Keine Anpassung: die besten Koeffizienten sind über diesen Temperaturen die keines Heißleiters.
+fit-points = { $points ->
+    [one] 1 Punkt.
+   *[other] { $points } Punkte.
+}
+fit-minimised = Kleinste Quadrate der Residuen von 1/T in ln R, alle Punkte mit gleichem Gewicht. Residuen sind Formel minus Tabelle.
+fit-no-suspect = Keine Zeile sieht vertippt aus.
+fit-suspect-line = Vertippt? { $what }: { $near }; { $help }. Die Anpassungen enthalten diese Zeile.
+fit-suspect-head = sieht vertippt aus
+fit-suspect = ja
+fit-residuals = Residuen, Formel minus Tabelle
+fit-misses = verfehlt die Punkte um { $rms-k } K oder { $rms-percent } % (quadratisches Mittel), höchstens um { $largest-k } K oder { $largest-percent } %
+fit-exact = So viele Koeffizienten wie Punkte: es bleibt kein Residuum, was nichts darüber sagt, wie gut die Formel zum Teil passt.
+fit-spec-note = angepasst an { $points } Punkte; ihre Quelle nennen
+table-position = Stellung
+table-travel = Weg %
+table-contacts = Kontakte
+table-formula-travel = V/Vref bei einem Prozentsatz des Wegs zwischen den Anschlägen, gleichmäßig: r₀ + Weg × (r₁ − r₀); zurück: Weg = (V/Vref − r₀)/(r₁ − r₀) (allgemein üblich, ohne Quelle). Grenzwerte: beide Anschläge am selben Ende ihrer Gutbereiche.
+table-formula-travel-loaded = V/Vref = (u + s/Rref)/(1 + s/Rref + s/Rgnd), s = RKontakt + S u (1 − u): S ist die ganze Bahn mit beiden Enden, u ihr Teil vom unteren Ende bis zum Schleifer, RKontakt der Kontakt des Schleifers, Rref oder Rgnd die Last vom Schleifer nach Referenz oder Masse, unendlich, wo keine ist (Kirchhoffsche Gesetze; geprüft an einem Schaltungssimulator). V/Vref der Anschläge wird in u zurückgerechnet, und u läuft dazwischen gleichmäßig mit dem Weg. Grenzwerte: jede Ecke von Anschlägen, Bahn, Last und Kontakt.
+table-formula-volts = V = Vref × V/Vref; Grenzwerte mit der Toleranz der Referenz, nach innen gerundet.
+table-formula-contacts = 1: Kontakt geschlossen, in der Reihenfolge { $names }.
+table-formula-contacts-stuck = „Schließt nie“ und „öffnet nie“: der Code jeder Stellung mit dieser einen Stelle auf 0 oder 1 gehalten, und die Stellung, die den entstehenden Code hat; – wo keine ihn hat.
+table-formula-ladder = V/Vref = R/(R + Rp), R vom Pin nach Masse, wie die geschlossenen Kontakte es lassen, Rp der Pull-up (Kirchhoffsche Gesetze; geprüft an einem Schaltungssimulator). Grenzwerte: jeder Widerstand an einem Ende, der Pull-up am anderen, geschlossene Kontakte von 0 Ω bis zu ihrem größten Wert.
+table-formula-ladder-series = Kontakte, in der Spalte von links nach rechts, zählen ab 0: Kontakt 0 führt vom Pin nach Masse, Kontakt k hinter den ersten k Widerständen der Kette; R ist die Kette bis zum geschlossenen Kontakt, der dem Pin am nächsten liegt, und ohne geschlossenen die ganze Kette mit ihrem Ende, oder offen.
+table-formula-ladder-parallel = Kontakte, in der Spalte von links nach rechts, zählen ab 0: jeder führt über seinen eigenen Widerstand vom Pin nach Masse; 1/R ist die Summe über die geschlossenen.
+table-formula-dirty = Verschmutzter Kontakt: der Widerstand k (m − g)/(o − m) in Reihe mit ihm, der den Nennwert von g, wie er ist, nach m verschiebt, dem kleinsten Wert des nächsthöheren Gutbereichs; o ist der Messwert mit offenem Kontakt, k der Widerstand von allem in Reihe mit ihm (Kirchhoffsche Gesetze, alles andere mit Nennwert).
+table-formula-light-pull-up = V = Vref − I R, nicht unter 0 V: mehr Licht, weniger Volt (Kirchhoffsche Maschenregel); I = Fotostrom × Bestrahlungsstärke/Nenn-Bestrahlungsstärke (lineare Fotodiode, allgemein üblich, ohne Quelle). Grenzwerte: jede Ecke, mit dem Dunkelstrom von keinem bis zu seinem größten.
+table-formula-light-load = V = I R, nicht über Vref: mehr Licht, mehr Volt (Ohmsches Gesetz); I = Fotostrom × Bestrahlungsstärke/Nenn-Bestrahlungsstärke (lineare Fotodiode, allgemein üblich, ohne Quelle). Grenzwerte: jede Ecke, mit dem Dunkelstrom von keinem bis zu seinem größten.
+table-formula-transducer = V/Vref auf der Geraden durch die zwei Punkte (Rechnung). Grenzwerte: ± Genauigkeit × Spanne von V/Vref; die Toleranz der Referenz steckt nur in den Volt. 1 psi = 6,894757 kPa, 1 bar = 100 kPa (Definitionen der Einheiten).
+table-note-moves = Bewegt: { $what }.
+table-note-no-position = Er meldet keine Stellung: es gibt keinen Messwert davon zu berechnen.
+table-note-ends = 0 %: { $low }. 100 %: { $high }.
+table-note-no-nominal = Die Anschläge sind als Gutbereiche angegeben, ohne Nennwerte.
+table-note-end-to-end = Ende zu Ende, abgezogen: { $low } Ω bis { $high } Ω, nach innen gerundet.
+table-note-illegal = Keine Stellung hat diese Codes: { $codes }.
+table-note-stuck-open = { $contact } schließt nie (– ist keine Stellung): { $misread }.
+table-note-stuck-closed = { $contact } öffnet nie (– ist keine Stellung): { $misread }.
+table-note-jump = Von { $from } nach { $to } schalten { $count } Kontakte; kurz kann { $codes } zu sehen sein.
+table-note-gap = Kleinste Lücke zwischen benachbarten Gutbereichen: { $gap } % der Referenz, zwischen { $lower } und { $upper }.
+table-note-overlap = Kein Messwert unterscheidet { $lower } von { $upper }.
+table-note-dirty = Ein verschmutzter Kontakt in „{ $position }“: ab { $ohms } Ω in Kontakt { $contact } gelesen als „{ $into }“.
+table-note-saturation = Vollausschlag ab { $nominal } W/m², frühestens ab { $earliest } W/m²: mehr Licht ändert nichts.
+table-note-saturation-nominal = Vollausschlag ab { $nominal } W/m²: mehr Licht ändert nichts.
+table-note-least-span = Von abgedeckt bis beleuchtet mindestens { $span }, bei dem Licht, das die Quelle dieses Werts nennt; die Tabelle sagt nicht, welches.
+table-note-shop-light = Keine Reaktion unter LED- oder Leuchtstofflampen ist normal (allgemein üblich, ohne Quelle).
+table-note-absolute = Drücke sind Absolutdrücke.
+table-note-gauge = Drücke sind Überdrücke: über der Luft ringsum.
+run-judge-beyond = ein Messwert von `{ $id }` lässt sich bei dieser Temperatur nicht beurteilen: seine Toleranz reicht über das Ende seiner Tabelle hinaus
+run-judge-no-instrument = eine Entscheidung mit Schutzband muss wissen, wie sicher die Messwerte sind, und dazu gibt es KEINE ANGABE: { $what }; Messgeräte mit --instrument nennen
+run-judge-high-voltage = STOPP: mehr als 60 V DC ist Hochvolt; das gehört nicht hierher und nur in die Hände von Fachkundigen
+run-judge-too-many-ohms = kein Werkstattmessgerät zeigt so viele Ohm; OL schreiben für eine unterbrochene Leitung
+run-instrument-twice = `{ $id }` ist ein zweites Messgerät seiner Art; ein Multimeter und ein Thermometer nennen
+run-judge-no-sensor = `{ $id }` ist kein Temperatursensor, und nur deren Messwerte werden bisher beurteilt; `bayleaf faults { $id }` führt auf, was seine Fehler anzeigen
+
