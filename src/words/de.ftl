@@ -2060,3 +2060,252 @@ run-judge-too-many-ohms = kein Werkstattmessgerät zeigt so viele Ohm; OL schrei
 run-instrument-twice = `{ $id }` ist ein zweites Messgerät seiner Art; ein Multimeter und ein Thermometer nennen
 run-judge-no-sensor = `{ $id }` ist kein Temperatursensor, und nur deren Messwerte werden bisher beurteilt; `bayleaf faults { $id }` führt auf, was seine Fehler anzeigen
 
+## Checklists: what is wrong with them
+
+rule-check-airbag = Schritt `{ $step }` liegt an Airbag-Leitungen
+rule-check-airbag-help = weglassen: an Leitungen von Airbag und Gurtstraffer keine Messspitze, keine Ohmmessung, kein Abziehen
+wanted-no-airbag-step = erwartet: keine Arbeit an Airbag-Leitungen
+rule-check-costly-first = Schritt `{ $step }` ({ $cost }) steht vor `{ $next }` ({ $cheaper })
+rule-check-costly-first-help = den billigeren zuerst fragen, oder mit `because = "…"` sagen, warum nicht
+wanted-cheap-first = erwartet: der billigere Schritt zuerst
+label-cheaper = der nächste Schritt kostet weniger
+rule-check-start = einen Schritt `{ $name }` zum Beginnen gibt es nicht
+rule-check-dangling = der Ausgang nach `{ $name }` führt nirgendwohin
+rule-check-ending-unnamed = Ende `{ $ending }` nennt kein Teil und keinen Kabelstrang
+rule-check-ending-unnamed-help = `what = "…"` ergänzen
+wanted-what = erwartet: `what` daneben
+rule-check-exits = Schritt `{ $step }` hat { $count ->
+        [0] keinen Ausgang
+        [one] einen Ausgang
+       *[other] { $count } Ausgänge
+    }
+rule-check-exits-help = zwei von `yes`, `no`, `undecided` angeben oder alle drei, jeder der Name eines Schritts oder eines Endes
+wanted-exits = erwartet: zwei oder drei Ausgänge
+rule-check-no-vehicle = Checkliste `{ $id }` gilt für kein Fahrzeug: keines, das sie nennt, hat System `{ $system }`
+rule-check-loop = die Antworten führen im Kreis: { $way }
+rule-check-loop-help = diesen Ausgang zu einem späteren Schritt führen oder zu einem Ende
+wanted-onward = erwartet: ein Weg weiter
+label-loop-begins = hier beginnt der Kreis
+rule-check-expects-nothing = Schritt `{ $step }` sagt nicht, worauf ja die Antwort ist
+rule-check-expects-twice = Schritt `{ $step }` sagt zweimal, worauf ja die Antwort ist
+wanted-expect = erwartet: entweder `expect` oder `test`
+rule-check-no-number = Schritt `{ $step }` misst { $unit } und erwartet keine Zahl: `{ $expect }`
+wanted-limit = erwartet: ein Bereich oder ein Grenzwert, etwa `11.5 V or more`
+label-unit = hier ist ein Messwert verlangt
+rule-check-same-name = `{ $name }` ist ein Schritt und ein Ende
+wanted-other-name-here = erwartet: ein anderer Name
+label-step-of-name = der Schritt dieses Namens
+rule-check-questions = Schritt `{ $step }` stellt mehr als eine Frage
+rule-check-no-question = Schritt `{ $step }` stellt keine Frage
+wanted-question = erwartet: eine Frage mit einem Fragezeichen am Ende
+rule-check-opens = Schritt `{ $step }` eines elektrischen Papiers öffnet den Kältemittelkreis: `{ $said }`
+rule-check-opens-help = bei `refer to licensed refrigerant work` enden, oder ein Papier mit `work = "refrigerant"` daraus machen
+wanted-closed = erwartet: ein Kreis, der geschlossen bleibt
+label-work = ein elektrisches Papier
+rule-check-nowhere = Schritt `{ $step }` sagt nicht, wo
+rule-check-nowhere-help = `pins = ["C2/7", "C2/14"]` ergänzen oder `where = "…"`
+wanted-where = erwartet: ein Ort
+rule-check-no-view = Schritt `{ $step }` misst an Stecker `{ $connector }`, der nicht sagt, wie er gesehen wird
+wanted-seen = erwartet: ein Stecker mit `view` und `side`
+rule-check-replacing = Schritt `{ $step }` tauscht ein Teil, um es zu prüfen: `{ $said }`
+rule-check-replacing-help = messen, was das Teil von seinen Leitungen unterscheidet; tauschen gehört in ein Ende
+wanted-measurement = erwartet: eine Messung
+rule-check-same-exit = jede Antwort auf Schritt `{ $step }` führt nach `{ $to }`
+rule-check-same-exit-help = den Schritt weglassen oder eine Antwort anderswohin führen
+wanted-other-place = erwartet: ein anderer Ort
+label-first-exit = wie hier
+rule-check-unreachable = keine Antwort führt zu Schritt `{ $name }`
+wanted-reached-step = erwartet: ein Ausgang oder `start`, der hierher führt
+rule-check-unreached-ending = keine Antwort führt zu Ende `{ $name }`
+wanted-reached-ending = erwartet: ein Ausgang, der hierher führt
+label-start = hier beginnt es
+rule-check-deep = Checkliste `{ $id }` ist { $found } Kästen tief
+rule-check-wide = Checkliste `{ $id }` ist { $found } Kästen breit
+rule-check-split-help = in zwei aufteilen, die erste endet bei der zweiten
+wanted-map-fits = erwartet: höchstens { $most } auf der Seite ihrer Übersicht
+
+check-cost-look = ansehen
+check-cost-measure = messen
+check-cost-unplug = abziehen
+check-cost-dismantle = zerlegen
+## Importing a table
+
+import-how = Aus { $file }: { $rows ->
+    [one] eine Zeile
+   *[other] { $rows } Zeilen
+}, Zellen getrennt durch { $separator }, { $decimal }.
+import-semicolon = Semikolons
+import-tab = Tabulatoren
+import-bar = senkrechte Striche
+import-comma = Kommas
+import-decimal-point = Dezimalpunkt
+import-decimal-comma = Dezimalkomma
+import-title = Über den Spaltenköpfen: { $title }
+import-column = Spalte { $number } „{ $head }“: { $used }, { $unit }
+import-temperature = Temperatur
+import-low = kleinster Widerstand
+import-nominal = Nennwiderstand
+import-high = größter Widerstand
+import-left-out = ausgelassen
+import-empty = leer
+import-skipped = { $lines ->
+    [one] Eine Zeile enthält keinen Punkt und wurde ausgelassen.
+   *[other] { $lines } Zeilen enthalten keinen Punkt und wurden ausgelassen.
+}
+import-no-cells = die Datei hat keine Spalten
+import-cells-help = Zellen trennen Semikolons, Tabulatoren, senkrechte Striche oder Kommas, eine Tabellenzeile je Zeile
+import-no-rows = keine Zeile enthält zwei Zahlen
+import-rows-help = eine Tabellenzeile ist eine Temperatur und ihr Widerstand; ein nie geschlossenes Anführungszeichen verdeckt alle Zeilen dahinter
+import-no-temperature = keine Spalte ist als Temperatur zu erkennen
+import-temperature-help = ihre Einheit im Spaltenkopf nennen, etwa `t (°C)`, oder mit --temperature angeben
+import-no-resistance = die Spalten sind weder ein Widerstand noch Minimum, Nennwert und Maximum
+import-resistance-help = Spaltenköpfe wie `R (kΩ)` oder `min kΩ`, `nom kΩ`, `max kΩ`; eine Einheit, die der Datei fehlt, mit --resistance angeben, andere Ohmspalten herausnehmen
+import-two-units = Widerstände in { $one } und in { $two }
+import-unit-of-curve = die Widerstände einer Kennlinie stehen in Ω oder kΩ, diese in { $unit }
+import-units-help = alle auf eine Einheit bringen, Ω oder kΩ, und auf eine Temperaturskala
+import-either = `{ $cell }` kann Tausender oder Dezimalstellen meinen
+import-either-help = mit --decimal comma oder --decimal point sagen, welches
+import-mixed = `{ $cell }` hat ein Dezimalkomma, andere Zahlen einen Dezimalpunkt
+import-mixed-help = alle auf eines bringen oder mit --decimal sagen, welches gilt
+import-no-point = diese Zeile hat keine Temperatur mit ihrem Widerstand
+import-no-number = `{ $cell }` ist keine lesbare Zahl
+import-number-help = Tausender trennt das andere Zeichen, ein Leerzeichen oder ein Apostroph, in Dreiergruppen
+import-other-unit = `{ $cell }` steht nicht in { $unit } wie ihre Spalte
+label-left-out = ausgelassen
+label-decimal-comma = ein Dezimalkomma
+label-decimal-point = ein Dezimalpunkt
+wanted-cells = erwartet: Zellen mit Zahlen
+wanted-temperature-column = erwartet: eine Spalte in °C, °F oder K
+wanted-resistance-columns = erwartet: eine Spalte in Ω oder kΩ, oder drei
+wanted-one-unit = erwartet: dieselbe Einheit in jeder Zeile
+wanted-curve-unit = erwartet: Ω oder kΩ
+wanted-decimal-told = beides kann gemeint sein
+wanted-plain-number = erwartet: eine Zahl
+
+## Checklists and symptom indexes on paper
+
+doc-checklist = Checkliste
+doc-symptoms = Beanstandungsverzeichnis
+fact-expect = Soll
+fact-step-time = Zeit
+fact-pins = Pins
+fact-first-tests = erste Prüfungen
+check-title = { $title } · { $system }
+check-only = nur { $vehicles }
+check-intro = { $steps ->
+        [one] Ein Schritt
+       *[other] { $steps } Schritte
+    }, { $longest } auf dem längsten Weg. Bei Schritt 1 beginnen und den Finger darauf lassen. Tun, was er sagt, den Messwert aufschreiben, eine Antwort ankreuzen, dorthin gehen, wohin sie zeigt. Ein Buchstabe auf Schwarz ist ein Ende: dort ist die Arbeit getan oder wird übergeben. Passen zwei Antworten oder bewegt sich der Messwert, ist das unentschieden; wo unentschieden kein Feld hat, vor dem Weitergehen fragen.
+check-box-vehicle = Fahrzeug
+check-box-reached = Erreichtes Ende
+check-card = Karte { $card }
+# A mated plug is probed from its wires, but drawn from its face.
+check-mirrored = { $view }; an den Leitungen gespiegelt
+check-cost = { $cost } · { $time } [{ $mark }]
+check-do = tun
+check-where = wo
+check-pins = Pins
+check-state = Zustand
+check-expect = Soll
+check-at = { $window } bei { $temperature }
+check-figures = Zahlen
+check-yes = ja
+check-no = nein
+check-undecided = unentschieden
+check-undecided-short = ?
+check-go = weiter { $mark }
+check-go-end = Ende { $mark }
+check-start = hier beginnen
+check-from = von { $steps }
+check-ending-part = Teil
+check-ending-harness = Kabelstrang
+check-ending-unit = Steuergerät
+check-ending-refer = an Sachkundige für Kältemittel verweisen
+check-ending-refer-short = an Sachkundige
+check-ending-no-fault = kein Fehler gefunden
+check-map = Übersicht
+check-map-key = Weiße Kästen sind Schritte, schwarze Buchstaben Enden. ? ist unentschieden. Die dicke Linie ist der Weg, der am längsten dauert.
+check-longest = Längster Weg: { $way }, { $time }
+check-index-title = Beanstandungen · { $system }
+check-index-intro = Die Beanstandung suchen, wie der Fahrer sie sagt. Wo eine Checkliste genannt ist, diese nehmen; ihre ersten Schritte stehen hier, so weit die Antworten gut sind. Wo keine genannt ist, in dieser Reihenfolge prüfen, das Billigste zuerst.
+check-no-checklist = keine Checkliste
+check-at-most = höchstens { $time }
+
+paper-symptom = Beanstandung
+paper-endings = Enden
+paper-tick = erreicht
+paper-stop = STOPP
+paper-because = warum jetzt
+paper-complaint = Beanstandung
+paper-checklist = Checkliste
+paper-first-tests = Erste Prüfungen, in dieser Reihenfolge
+paper-cards = Karten
+
+# Proof sheets
+
+# unchecked: Nachweisblatt for the sheet that shows each figure before it was rounded
+doc-proof = Nachweisblatt
+proof-title = Nachweis: { $title }
+proof-of = Zu Karte { $card } „{ $title }“, deren Inhalt den Fingerabdruck { $fingerprint } hat. Für eine Karte mit anderem Fingerabdruck ist dieses Blatt kein Nachweis.
+proof-counted = { $computed } Zahlen der Karte sind berechnet; jede steht unten mit dem Wert, aus dem sie gerundet wurde ({ $digits } gültige Stellen). { $given } sind exakt oder stehen auf der Karte, wie die Spezifikationen oder ihre festen Worte sie haben. Grenzwerte sind nach innen gerundet: auf beim unteren, ab beim oberen.
+proof-nothing = Keine Zahl dieser Karte ist berechnet.
+proof-own = eigene Regel
+proof-nearest = nächste
+proof-up = auf
+proof-down = ab
+proof-part-key-figures = Große Zahlen
+proof-part-table = Haupttabelle
+proof-part-readings = Was ein Messwert bedeutet
+proof-part-faults = Fehler
+proof-part-example = Rechenbeispiel
+proof-part-drawings = Zeichnungen
+proof-part-given = Angaben
+proof-part-next = Was als Nächstes zu tun ist
+proof-part-drops = Spannungsabfälle
+proof-part-pins = Pins
+proof-part-fluids = Kältemittel
+proof-part-vents = Luft an den Ausströmern
+proof-part-measuring = So wird gemessen
+proof-part-signature = Fehler über der Temperatur
+proof-part-motion = Bewegung
+proof-part-positions = Stellungen
+proof-part-conditions = Bedingungen
+proof-part-timeline = Zustände über der Zeit
+paper-formulas = Formeln, mit ihren Quellen
+paper-proof-inputs = Werte der Spezifikationen, auf denen die Zahlen beruhen
+paper-key = Schlüssel in den Spezifikationen
+paper-printed = gedruckt
+paper-unrounded = ungerundet
+paper-rounded = gerundet
+paper-exact = Zahlen, die exakt sind wie gedruckt
+paper-as-given = Zahlen, die stehen wie angegeben
+paper-signed = Mit den Quellen verglichen, technische Leitung
+paper-signed-name = Name
+paper-signed-date = Datum
+paper-signed-signature = Unterschrift
+
+# Index of all documents
+
+doc-index = Dokumentenverzeichnis
+index-title = Alle Dokumente: { $shop }
+index-applies = jedes System und Fahrzeug des Satzes
+index-intro = Ein Papier in der Halle gilt nur, wenn sein Code der ist, der hier steht. Revision und Fingerabdruck sind die auf jeder Seite.
+index-id = Kennung
+index-kind = Art
+index-name = Titel
+index-system = System
+index-page-count = Seiten
+index-issue = Revision, Fingerabdruck
+index-not-given = KEINE ANGABE
+index-no-source = ohne Quelle
+index-uncounted = –
+index-total = { $documents ->
+    [one] 1 Dokument
+   *[other] { $documents } Dokumente
+}
+index-pages = { $pages ->
+    [one] 1 Seite
+   *[other] { $pages } Seiten
+}
+index-pages-uncounted = Seiten werden gezählt, wenn alles gedruckt ist
+index-lacking = { $not-given } Werte KEINE ANGABE und { $no-source } ohne Quelle im ganzen Satz, jeder einmal gezählt, auf wie vielen Papieren er auch steht
