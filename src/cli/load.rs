@@ -47,11 +47,7 @@ impl Origin {
 /// for, or in the shop's.
 ///
 /// `quiet` workers say nothing of warnings: their parent has shown them.
-pub(super) fn load(
-    named: Option<&Path>,
-    language: Option<Language>,
-    quiet: bool,
-) -> Result<Loaded, Outcome> {
+pub(super) fn load(named: Option<&Path>, language: Option<Language>, quiet: bool) -> Result<Loaded, Outcome> {
     let from = Origin::of(named);
     let findings = Findings::default();
     let sources = match &from {

@@ -52,9 +52,8 @@ impl Shop {
         Self {
             title: reader.text("title"),
             paper: reader.choice("paper", &[("A4", Paper::A4), ("letter", Paper::Letter)]),
-            language: reader.choice_like("language", &languages(), &|text| {
-                Language::meant_by(text).map(Language::code)
-            }),
+            language: reader
+                .choice_like("language", &languages(), &|text| Language::meant_by(text).map(Language::code)),
             notice: reader.text("notice"),
             elevation: reader.sourced("elevation", scalar),
             has_elevation: reader.has("elevation"),

@@ -20,7 +20,10 @@ pub(super) struct Crew {
 
 /// Starts all workers but the first share, which is the parent's own.
 pub(super) fn start(
-    asked: (&Print, Option<Language>), date: NaiveDate, digest: &str, jobs: usize,
+    asked: (&Print, Option<Language>),
+    date: NaiveDate,
+    digest: &str,
+    jobs: usize,
 ) -> io::Result<Crew> {
     let (sender, reports) = channel();
     let mut workers = Vec::new();
@@ -48,7 +51,11 @@ pub(super) fn start(
 }
 
 /// This program again, with everything that decides what a page says.
-fn command((arguments, language): (&Print, Option<Language>), date: NaiveDate, digest: &str) -> io::Result<Command> {
+fn command(
+    (arguments, language): (&Print, Option<Language>),
+    date: NaiveDate,
+    digest: &str,
+) -> io::Result<Command> {
     let mut command = Command::new(std::env::current_exe()?);
     command.arg("print").arg("--out").arg(&arguments.out);
     command.arg(format!("--date={date}")).arg(format!("--digest={digest}"));
