@@ -47,10 +47,7 @@ impl Origin {
 pub(super) fn load(named: Option<&Path>, words: &Words, quiet: bool) -> Result<Loaded, Outcome> {
     let from = Origin::of(named);
     let findings = Findings::default();
-    let sources = match &from {
-        Origin::Folder(folder) => spec::folder(folder, &findings),
-        Origin::Demo => spec::demo(),
-    };
+    let sources = read(&from, &findings);
     let set = Set::read(&sources, &findings);
     rules::check(&set, &findings);
     let failed = findings.has_errors();
@@ -67,6 +64,18 @@ pub(super) fn load(named: Option<&Path>, words: &Words, quiet: bool) -> Result<L
         return Err(Outcome::Findings);
     };
     Ok(Loaded { model, from, digest: digest(&sources) })
+}
+
+fn read(from: &Origin, findings: &Findings) -> Sources {
+    match from {
+        Origin::Folder(folder) => spec::folder(folder, findings),
+        Origin::Demo => spec::demo(),
+    }
+}
+
+/// Tells one state of the specs from another, also where they have errors.
+pub(super) fn state(from: &Origin) -> String {
+    digest(&read(from, &Findings::default()))
 }
 
 /// Loads a set and answers from it; what is refused is told with its reason.

@@ -15,6 +15,7 @@ mod print;
 mod shell;
 mod table;
 mod templates;
+mod watch;
 mod whole;
 
 pub use args::{Arguments, Command};
@@ -26,6 +27,7 @@ pub fn run(arguments: Arguments) -> Outcome {
     match arguments.command {
         Command::Print(print) => print::run(&print),
         Command::Preview(preview) => preview::run(&preview),
+        Command::Watch(watch) => watch::run(&watch),
         Command::Check(check) => check::run(&check),
         Command::Table(table) => table::run(&table),
         Command::Faults(faults) => faults::run(&faults),
