@@ -13,7 +13,7 @@ use std::time::Duration;
 use super::args::Watch;
 use super::load::Origin;
 use super::outcome::{Outcome, fail, note};
-use crate::words::{Message, Words};
+use crate::words::{Language, Message, Words};
 use desk::Desk;
 use eyes::{Eyes, Seen};
 
@@ -21,8 +21,8 @@ use eyes::{Eyes, Seen};
 const PATIENCE: Duration = Duration::from_millis(200);
 
 /// Runs the command.
-pub(super) fn run(arguments: &Watch) -> Outcome {
-    let words = Words::english();
+pub(super) fn run(arguments: &Watch, language: Option<Language>) -> Outcome {
+    let words = Words::of(language.unwrap_or_default());
     let Origin::Folder(specs) = Origin::of(arguments.specs.specs.as_deref()) else {
         return fail(&words, &Message::new("run-watch-demo"));
     };
@@ -32,7 +32,7 @@ pub(super) fn run(arguments: &Watch) -> Outcome {
         Ok(eyes) => eyes,
         Err(error) => return fail(&words, &error),
     };
-    let mut desk = match Desk::new(arguments) {
+    let mut desk = match Desk::new(arguments, language) {
         Ok(desk) => desk,
         Err(error) => return fail(&words, &error),
     };

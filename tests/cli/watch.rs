@@ -104,7 +104,11 @@ fn only_what_a_change_touches_is_drawn() {
     write(at, "specs/set.toml", format!("{GOOD}{other}"));
     let watch = Watch::start(at, &[]);
     watch.until("2 drawn, 0 as before");
-    write(at, "specs/set.toml", format!("{GOOD}{}", other.replace("outside\"\n", "outside\"\nstep = \"4 K\"\n")));
+    write(
+        at,
+        "specs/set.toml",
+        format!("{GOOD}{}", other.replace("outside\"\n", "outside\"\nstep = \"4 K\"\n")),
+    );
     watch.until("1 drawn, 1 as before");
     // Saved without a change: nothing to say; what comes next is told of what was changed then.
     write(at, "specs/notes.txt", "not a spec");

@@ -16,7 +16,7 @@ use crate::cli::{print, whole};
 use crate::diag::reason;
 use crate::document::{self, Context, Document, Paperwork};
 use crate::typeset::{Job, Typesetter};
-use crate::words::{Message, Words};
+use crate::words::{Language, Message, Words};
 
 /// Clears the screen and goes to its top.
 const CLEAR: &str = "\x1b[2J\x1b[H";
@@ -25,10 +25,12 @@ const CLEAR: &str = "\x1b[2J\x1b[H";
 pub(super) struct Desk<'a> {
     arguments: &'a Watch,
     from: Origin,
+    language: Option<Language>,
+    /// The words of the last set that could be read.
     words: Words,
     /// The state of specs and templates at the last pass.
     state: String,
-    /// The typesetter, and the state of the templates that it has.
+    /// The typesetter, and the language and state of the templates that it has.
     typesetter: Option<(String, Typesetter)>,
     /// What each picture was drawn from.
     drawn: BTreeMap<String, [u8; 32]>,
@@ -36,7 +38,7 @@ pub(super) struct Desk<'a> {
 
 impl<'a> Desk<'a> {
     /// Makes the folder for the pictures.
-    pub(super) fn new(arguments: &'a Watch) -> Result<Self, Message> {
+    pub(super) fn new(arguments: &'a Watch, language: Option<Language>) -> Result<Self, Message> {
         let unwritable = |error: io::Error| {
             let path = arguments.out.display();
             Message::new("run-cannot-write").with("path", path).with("reason", reason(&error))
@@ -45,7 +47,8 @@ impl<'a> Desk<'a> {
         Ok(Self {
             arguments,
             from: Origin::of(arguments.specs.specs.as_deref()),
-            words: Words::english(),
+            language,
+            words: Words::of(language.unwrap_or_default()),
             state: String::new(),
             typesetter: None,
             drawn: BTreeMap::new(),
@@ -65,9 +68,13 @@ impl<'a> Desk<'a> {
         if io::stderr().is_terminal() {
             drop(write!(io::stderr().lock(), "{CLEAR}"));
         }
-        let loaded = load(self.arguments.specs.specs.as_deref(), &self.words, false).ok();
+        let loaded = load(self.arguments.specs.specs.as_deref(), self.language, false).ok();
         let told = match (loaded, templates) {
-            (Some(loaded), Ok(templates)) => self.draw(&loaded, &templates, &of_templates),
+            (Some(loaded), Ok(templates)) => {
+                let told = self.draw(&loaded, &templates, &of_templates);
+                self.words = loaded.words;
+                told
+            }
             (_, Err(error)) => Err(error),
             // The findings have been shown.
             (None, Ok(_)) => Ok(None),
@@ -94,13 +101,15 @@ impl<'a> Desk<'a> {
         templates: &Templates,
         of_templates: &str,
     ) -> Result<Option<(usize, usize)>, Message> {
-        if self.typesetter.as_ref().is_none_or(|(known, _)| known != of_templates) {
+        let words = &loaded.words;
+        let look = format!("{} {of_templates}", words.language().code());
+        if self.typesetter.as_ref().is_none_or(|(known, _)| *known != look) {
             self.drawn.clear();
-            self.typesetter = Some((of_templates.to_owned(), templates.typesetter(&self.words)));
+            self.typesetter = Some((look, templates.typesetter(words)));
         }
         let Some((_, typesetter)) = &self.typesetter else { return Ok(None) };
         let date = self.arguments.date.unwrap_or_else(|| Local::now().date_naive());
-        let context = Context { model: &loaded.model, words: &self.words, date, bay: self.arguments.at };
+        let context = Context { model: &loaded.model, words, date, bay: self.arguments.at };
         let ids = &self.arguments.ids;
         let mut chosen = print::chosen(loaded, ids, false)?;
         // The index changes with each of the others; who names it wants it.
@@ -117,7 +126,7 @@ impl<'a> Desk<'a> {
             }
             drawn += 1;
             let picture = typesetter.preview(Job::of(&document, date), self.arguments.ppi);
-            let made = picture.map_err(|failure| failure.said(&self.words)).and_then(|picture| {
+            let made = picture.map_err(|failure| failure.said(words)).and_then(|picture| {
                 whole::write(&self.arguments.out, &file, &picture).map_err(|error| reason(&error))
             });
             match made {
@@ -126,7 +135,7 @@ impl<'a> Desk<'a> {
                 Err(why) => {
                     let message =
                         Message::new("run-cannot-print").with("id", &document.id).with("reason", why);
-                    note(format_args!("{}: {}", self.words.word("finding-error"), self.words.say(&message)));
+                    note(format_args!("{}: {}", words.word("finding-error"), words.say(&message)));
                 }
             }
             self.drawn.insert(document.id, state);
