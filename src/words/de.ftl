@@ -1465,6 +1465,11 @@ run-warnings = { $warnings ->
 }
 run-no-model = der Satz nennt keine Werkstatt: [shop] mit `title` und `paper` ergänzen
 run-specs-changed = Spezifikationen oder Vorlagen wurden während des Druckens geändert; noch einmal drucken
+run-watch-demo = es gibt nichts zu beobachten: der Vorführsatz ist im Programm eingebaut; `bayleaf new specs` beginnt einen eigenen Satz
+run-cannot-watch = `{ $path }` kann nicht beobachtet werden: { $reason }
+run-watch-waits = warte, bis er wieder da ist
+run-watch-kept = Bilder bleiben, wie sie waren; beobachte weiter
+run-watch-drawn = { $drawn } gezeichnet, { $same } wie zuvor, { $seconds } s; beobachte weiter
 run-cannot-read = `{ $path }` lässt sich nicht lesen: { $reason }
 run-template-exists = `{ $path }` gibt es schon und ist anders; --overwrite ersetzt es
 run-templates-written = { $count } Vorlagen in `{ $path }`; damit drucken: bayleaf print --templates { $path }
