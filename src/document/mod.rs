@@ -55,7 +55,7 @@ pub use list::{Listed, Paperwork, list};
 pub use proof::proofs;
 
 use crate::model::Model;
-use crate::quantity::Temperature;
+use crate::quantity::{Temperature, noted};
 use crate::spec::About;
 use crate::words::Words;
 use code::Code;
@@ -100,6 +100,10 @@ pub struct Document {
 /// Composes one listed document.
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
+    noted(context.words.notation(), || compose_noted(context, listed))
+}
+
+fn compose_noted(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
         Paperwork::Card(About::Actuator) => actuator_card::compose(context, listed),
         Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
@@ -127,7 +131,7 @@ pub fn compose_index(
     listed: &Listed,
     pages: &dyn Fn(&Document) -> Option<usize>,
 ) -> Option<Document> {
-    index::compose(context, listed, pages)
+    noted(context.words.notation(), || index::compose(context, listed, pages))
 }
 
 /// The data of any kind: the furniture of its pages, and the rest.
