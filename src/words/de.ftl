@@ -36,6 +36,7 @@
 #   coil, winding | Spule, Wicklung       freewheel diode | Freilaufdiode
 #   magnetic clutch | Magnetkupplung      control valve | Regelventil
 #   duty | Tastverhältnis                 ripple | Welligkeit
+#   displacement | Hub (Hubvolumen)       series part | Vorschaltteil
 #   recirculation door | Umluftklappe     mix door | Mischklappe
 #   mode door | Verteilerklappe           outlets, vents | Ausströmer
 #   cabin air | Innenraumluft             outside air, ambient | Außenluft
@@ -752,6 +753,7 @@ fact-frequency = Frequenz
 fact-inductance = Induktivität
 fact-duties = Tastverhältnisse
 fact-more-current = Mehr Strom bedeutet
+# unchecked: Hub for the displacement of a variable compressor (Hubvolumen), in short
 fact-displacement = Hub, Punkte
 fact-polarity = Geschaltet wird
 fact-supply-drop = Abfall Versorgung, Grenze
@@ -786,6 +788,12 @@ fact-threshold = Ansprechschwelle
 fact-release = Rückfallschwelle
 fact-delay = Verzögerung
 fact-release-delay = Rückfallverzögerung
+fact-is-low-side = masseseitig
+fact-is-high-side = plusseitig
+fact-is-more-displacement = mehr Hub
+fact-is-less-displacement = weniger Hub
+fact-is-transistor = Transistor
+fact-is-resistor-pack = Widerstände
 
 ## What every document says
 
@@ -1457,6 +1465,11 @@ run-warnings = { $warnings ->
 }
 run-no-model = der Satz nennt keine Werkstatt: [shop] mit `title` und `paper` ergänzen
 run-specs-changed = Spezifikationen oder Vorlagen wurden während des Druckens geändert; noch einmal drucken
+run-watch-demo = es gibt nichts zu beobachten: der Vorführsatz ist im Programm eingebaut; `bayleaf new specs` beginnt einen eigenen Satz
+run-cannot-watch = `{ $path }` kann nicht beobachtet werden: { $reason }
+run-watch-waits = warte, bis er wieder da ist
+run-watch-kept = Bilder bleiben, wie sie waren; beobachte weiter
+run-watch-drawn = { $drawn } gezeichnet, { $same } wie zuvor, { $seconds } s; beobachte weiter
 run-cannot-read = `{ $path }` lässt sich nicht lesen: { $reason }
 run-template-exists = `{ $path }` gibt es schon und ist anders; --overwrite ersetzt es
 run-templates-written = { $count } Vorlagen in `{ $path }`; damit drucken: bayleaf print --templates { $path }
