@@ -34,6 +34,7 @@ mod report;
 mod request;
 mod roles;
 mod scaffold;
+pub mod schema;
 mod sensor;
 mod set;
 mod sheet;
