@@ -12,6 +12,7 @@ mod new;
 mod outcome;
 mod preview;
 mod print;
+mod schema;
 mod shell;
 mod table;
 mod templates;
@@ -34,6 +35,7 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Templates(templates) => handout::run(&templates),
         Command::Completions(completions) => shell::completions(&completions),
         Command::Man(man) => shell::man(&man),
+        Command::Schema(schema) => schema::run(&schema),
         Command::New(new) => new::run(&new),
         Command::Import(import) => import::run(&import),
     }

@@ -17,6 +17,8 @@ pub struct Phrasing {
     below_zero: Vec<Unit>,
     /// Units of `± 1 V`.
     signed: Vec<Unit>,
+    /// Whether a sign may stand behind the ±.
+    signed_twice: bool,
     /// Units of `2 V ± 1 V` and `2 V ± 1 %`.
     about: Vec<Unit>,
     /// Units of `1 V to 2 V`.
@@ -45,6 +47,7 @@ impl Phrasing {
             plain: units(&|unit| format!("1 {unit}")),
             below_zero: units(&|unit| format!("-1 {unit}")),
             signed: units(&|unit| format!("± 1 {unit}")),
+            signed_twice: !units(&|unit| format!("± -1 {unit}")).is_empty(),
             about: units(&|unit| format!("2 {unit} ± 1 {unit}")),
             interval: units(&|unit| format!("1 {unit} to 2 {unit}")),
             digits: units(&|unit| format!("1 {unit} + 2 digits")),
@@ -74,7 +77,8 @@ impl Phrasing {
             let mark = if self.digits.is_empty() { "" } else { r"(?:\s*of reading)?" };
             let digits = r"(?:\s*\+\s*\d{1,3}\s*(?:digits?|counts?))?";
             let tail = if self.digits.is_empty() { String::new() } else { format!("{mark}{digits}") };
-            forms.push(format!(r"{sign}\s*\+?{NUMBER}\s*{}{tail}", unit(&self.signed)));
+            let second = if self.signed_twice { SIGN } else { r"\+?" };
+            forms.push(format!(r"{sign}\s*{second}{NUMBER}\s*{}{tail}", unit(&self.signed)));
         }
         if !self.plain.is_empty() && self.plain != self.signed {
             let sign = if self.below_zero.is_empty() { r"\+?" } else { SIGN };

@@ -140,10 +140,8 @@ impl Ladder {
 }
 
 /// A name, and a contact's number, a code or `open`.
-const POSITION: Item = Item::Row(&[
-    Item::Text,
-    Item::OneOf(&[Item::Count, Item::Pattern("^[01]+$"), Item::Pattern("^open$")]),
-]);
+const POSITION: Item =
+    Item::Row(&[Item::Text, Item::OneOf(&[Item::Count, Item::Pattern("^[01]+$"), Item::Pattern("^open$")])]);
 
 /// Reads `positions`: rows of `["name", "101"]`, `["name", 2]` or `["name", "open"]`.
 fn read_positions(reader: &Reader<'_>) -> Vec<DoorPosition> {

@@ -72,7 +72,7 @@ pub use refrigerant::Refrigerant;
 pub use report::Report;
 pub use request::{Condition, Level, Request, Scenario, Watch};
 pub use roles::{Role, RolePin};
-pub use scaffold::SCAFFOLD;
+pub use scaffold::{SCAFFOLD, SCHEMA_FILE};
 pub use sensor::{Pins, SelfHeating, Sensor, Tolerance};
 pub use set::{Entries, Entry, LONGEST_ID, Set};
 pub use sheet::{Group, Measure, RowOf, Sheet, SheetRow, Spot, Surface};

@@ -4,10 +4,10 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde_json::{Map, Value, json};
 
+use super::super::reader::Shape;
 use super::Writer;
 use super::explore::{Trial, What};
 use super::table::Effect;
-use super::super::reader::Shape;
 
 impl Writer<'_> {
     /// The conditions that belong to a table: it is the innermost around the value and what hangs on it.
@@ -45,9 +45,11 @@ impl Writer<'_> {
     /// What entries of a list must have where there are two or more of them.
     pub(super) fn where_several(&self, table: &str, key: &str) -> Value {
         let name = format!("{table}.{key}");
-        let several = |trial: &&Trial| trial.what == What::Several && (trial.table == table && trial.key == key);
+        let several =
+            |trial: &&Trial| trial.what == What::Several && (trial.table == table && trial.key == key);
         let effects = self.explored.trials.iter().find(several).map(|trial| self.explored.effects(trial));
-        let required = effects.and_then(|mut effects| effects.remove(name.as_str())).unwrap_or_default().required;
+        let required =
+            effects.and_then(|mut effects| effects.remove(name.as_str())).unwrap_or_default().required;
         json!({ "required": required })
     }
 
@@ -65,7 +67,9 @@ impl Writer<'_> {
                 by_key.entry((&trial.table, trial.key)).or_default().insert(trial.what);
             }
             let mut any: Vec<Value> = (by_key.iter())
-                .map(|((table, key), values)| self.below(here, table, self.holds(table, key, values), Side::If))
+                .map(|((table, key), values)| {
+                    self.below(here, table, self.holds(table, key, values), Side::If)
+                })
                 .collect();
             any.push(self.below(here, table, json!({ "required": [key] }), Side::Then));
             all.push(json!({ "anyOf": any }));

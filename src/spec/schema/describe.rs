@@ -50,7 +50,11 @@ impl Descriptions {
                 if kind == "shop" {
                     collect(kind, things, &mut examples);
                 } else {
-                    things.as_table().into_iter().flatten().for_each(|(_, thing)| collect(kind, thing, &mut examples));
+                    things
+                        .as_table()
+                        .into_iter()
+                        .flatten()
+                        .for_each(|(_, thing)| collect(kind, thing, &mut examples));
                 }
             }
         }
@@ -65,7 +69,13 @@ impl Descriptions {
     /// A key's schema with what the key means.
     ///
     /// A key that holds different things has no examples of the demo here: they may be of another.
-    pub(super) fn key(&self, path: &str, key: &str, (shapes, varies): (&[Shape], bool), schema: Value) -> Value {
+    pub(super) fn key(
+        &self,
+        path: &str,
+        key: &str,
+        (shapes, varies): (&[Shape], bool),
+        schema: Value,
+    ) -> Value {
         let mut description = self.text(path, key).unwrap_or_default();
         let mut examples = if varies { Vec::new() } else { self.examples_of(path, key) };
         if let [Shape::Quantity(phrasing) | Shape::Quantities(phrasing)] = shapes

@@ -208,10 +208,9 @@ fn values(shape: &Shape) -> Vec<(What, Value)> {
         Shape::Texts { .. } => something(Value::Array(vec![text("x")])),
         Shape::Quantity(phrasing) => something(text(&phrasing.sample())),
         Shape::Quantities(phrasing) => something(Value::Array(vec![text(&phrasing.sample())])),
-        Shape::Pairs(first, second) => something(Value::Array(vec![Value::Array(vec![
-            text(&first.sample()),
-            text(&second.sample()),
-        ])])),
+        Shape::Pairs(first, second) => {
+            something(Value::Array(vec![Value::Array(vec![text(&first.sample()), text(&second.sample())])]))
+        }
         Shape::Flag => something(Value::Boolean(true)),
         Shape::Number => something(Value::Integer(1)),
         Shape::Word(words) | Shape::SourcedWord(words) => {

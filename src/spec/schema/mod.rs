@@ -42,7 +42,8 @@ pub fn schema() -> Value {
     let mut properties = Map::new();
     for kind in KINDS {
         let explored = explored(kind);
-        let mut writer = Writer { explored: &explored, definitions: &mut definitions, descriptions: &descriptions };
+        let mut writer =
+            Writer { explored: &explored, definitions: &mut definitions, descriptions: &descriptions };
         let own = writer.table(&explored.root);
         let schema = if *kind == "shop" {
             own

@@ -63,11 +63,9 @@ impl Definitions {
                 json!({ "type": "array", "minItems": 1, "items": { "enum": words } })
             }
             Shape::List(item) => json!({ "type": "array", "items": of_item(item) }),
-            Shape::Any
-            | Shape::Table
-            | Shape::Tables { .. }
-            | Shape::TableOrTables
-            | Shape::TextOrTable => json!({}),
+            Shape::Any | Shape::Table | Shape::Tables { .. } | Shape::TableOrTables | Shape::TextOrTable => {
+                json!({})
+            }
         }
     }
 

@@ -142,9 +142,8 @@ impl Explored {
         for (name, base) in &self.base {
             let known = self.known(name);
             for key in base.required.difference(&known.required) {
-                let frees = |trial: &&Trial| {
-                    trial.asked.get(name).is_some_and(|notes| !notes.required.contains(key))
-                };
+                let frees =
+                    |trial: &&Trial| trial.asked.get(name).is_some_and(|notes| !notes.required.contains(key));
                 found.push((name.as_str(), *key, self.trials.iter().filter(frees).collect()));
             }
         }
