@@ -10,6 +10,7 @@ use crate::document::judgement::Reading;
 use crate::quantity::{
     Pressure, Ratio, Resistance, Temperature, TemperatureDifference, Unit, Voltage, scalar,
 };
+use crate::words::Language;
 
 /// Prints bay cards and test sheets for vehicle climate control from TOML specs
 ///
@@ -26,6 +27,12 @@ pub struct Arguments {
     /// What to do
     #[command(subcommand)]
     pub command: Command,
+
+    /// Language of papers, findings and answers: en, es
+    ///
+    /// The shop's own where not given, and English where the shop has none.
+    #[arg(long, global = true, value_name = "CODE", value_parser = language)]
+    pub language: Option<Language>,
 }
 
 /// The commands.
@@ -529,6 +536,15 @@ fn share(text: &str) -> Result<Share, String> {
         Some((index @ 1.., of)) if index <= of => Ok(Share { index: index - 1, of }),
         _ => Err("expected a share such as 2/8: a number from 1, a slash, how many".to_owned()),
     }
+}
+
+fn language(text: &str) -> Result<Language, String> {
+    let codes = || Language::ALL.iter().map(|language| language.code()).collect::<Vec<_>>().join(", ");
+    let meant = || match Language::meant_by(text) {
+        Some(near) => format!("; did you mean {}?", near.code()),
+        None => String::new(),
+    };
+    Language::of_code(text).ok_or_else(|| format!("expected one of {}{}", codes(), meant()))
 }
 
 fn temperature(text: &str) -> Result<Temperature, String> {

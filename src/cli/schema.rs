@@ -3,11 +3,11 @@
 use super::args::Schema;
 use super::outcome::{Outcome, say};
 use crate::spec::schema;
-use crate::words::Words;
+use crate::words::{Language, Words};
 
 /// Runs the command.
-pub(super) fn run(_: &Schema) -> Outcome {
-    Outcome::of_output(&Words::english(), say(text()))
+pub(super) fn run(_: &Schema, language: Option<Language>) -> Outcome {
+    Outcome::of_output(&Words::of(language.unwrap_or_default()), say(text()))
 }
 
 /// The schema of a spec file, as it is written beside a new set.
