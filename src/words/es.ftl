@@ -815,6 +815,12 @@ fact-threshold = Umbral
 fact-release = Umbral de desactivación
 fact-delay = Retardo
 fact-release-delay = Retardo desactiv.
+fact-is-low-side = lado de masa
+fact-is-high-side = lado positivo
+fact-is-more-displacement = más cilindrada
+fact-is-less-displacement = menos cilindrada
+fact-is-transistor = transistor
+fact-is-resistor-pack = resistencias
 
 ## What every document says
 
@@ -850,8 +856,8 @@ card-pin-contact = contacto
 card-pin-common = común
 card-pin-control = mando
 card-pin-feed = alim.
-card-pin-contact-in = entrada contacto
-card-pin-contact-out = salida contacto
+card-pin-contact-in = cont. ent.
+card-pin-contact-out = cont. sal.
 card-view-mating-face = lado acoplamiento
 card-view-wire-entry = lado cables
 card-view-not-given = vista SIN DATO
@@ -1489,6 +1495,11 @@ run-warnings = { $warnings ->
 }
 run-no-model = el conjunto no nombra ningún taller: añadir [shop] con `title` y `paper`
 run-specs-changed = las especificaciones o plantillas cambiaron mientras se imprimían; imprimir otra vez
+run-watch-demo = no hay nada que vigilar: el conjunto de demostración está dentro del programa; `bayleaf new specs` empieza uno propio
+run-cannot-watch = no se puede vigilar `{ $path }`: { $reason }
+run-watch-waits = a la espera de que vuelva
+run-watch-kept = las imágenes quedan como estaban; vigilando
+run-watch-drawn = { $drawn } dibujadas, { $same } como antes, { $seconds } s; vigilando
 run-cannot-read = no se puede leer `{ $path }`: { $reason }
 run-template-exists = `{ $path }` existe y es distinto; --overwrite lo sustituye
 run-templates-written = { $count } plantillas en `{ $path }`; para imprimir con ellas: bayleaf print --templates { $path }
