@@ -816,7 +816,7 @@ fact-release = Umbral de desactivación
 fact-delay = Retardo
 fact-release-delay = Retardo desactiv.
 fact-is-low-side = lado de masa
-fact-is-high-side = lado positivo
+fact-is-high-side = lado de positivo
 fact-is-more-displacement = más cilindrada
 fact-is-less-displacement = menos cilindrada
 fact-is-transistor = transistor
@@ -948,7 +948,7 @@ card-means-open = abierto o suelto: muy { $looks }
 card-means-short = señal a retorno o masa: muy { $looks }
 card-means-low-pull-down = serie, mal contacto, derivación a masa; o { $or }
 card-means-high-pull-down = derivación a referencia o positivo, otra pieza; o { $or }
-card-means-short-pull-down = sensor o señal a referencia: parece muy { $looks }
+card-means-short-pull-down = sensor o señal a referencia: muy { $looks }
 card-means-open-pull-down = abierto, desconectado, sin referencia, o señal a masa: muy { $looks }
 card-means-short-before-series = cable de señal a retorno o masa
 card-means-sensor-short = sensor en corto: muy { $looks }
@@ -2117,10 +2117,10 @@ rule-check-dangling = la salida a `{ $name }` no lleva a ninguna parte
 rule-check-ending-unnamed = el final `{ $ending }` no dice qué pieza o mazo
 rule-check-ending-unnamed-help = añadir `what = "…"`
 wanted-what = se espera `what` a su lado
-rule-check-exits = el paso `{ $step }` tiene { $count ->
-        [0] ninguna salida
-        [one] una salida
-       *[other] { $count } salidas
+rule-check-exits = el paso `{ $step }` { $count ->
+        [0] no tiene ninguna salida
+        [one] tiene una salida
+       *[other] tiene { $count } salidas
     }
 rule-check-exits-help = dar dos de `yes`, `no`, `undecided`, o los tres, cada uno con el nombre de un paso o un final
 wanted-exits = se esperan dos o tres salidas
