@@ -4,6 +4,7 @@ use super::lamination::Lamination;
 use super::reader::Reader;
 use super::value::{At, Sourced};
 use crate::quantity::{Length, Ratio, TemperatureDifference, Toleranced, Voltage, ratio, scalar, toleranced};
+use crate::words::Language;
 
 /// `[shop]`: whose paper this is.
 #[derive(Debug, Clone)]
@@ -12,6 +13,8 @@ pub struct Shop {
     pub title: Option<At<String>>,
     /// The paper of test sheets.
     pub paper: Option<At<Paper>>,
+    /// The language of its papers and of what the program says.
+    pub language: Option<At<Language>>,
     /// A line printed in bold on every page, such as a mark of invented values.
     pub notice: Option<At<String>>,
     /// Its height above sea level: without it no gauge pressure is computed.
@@ -52,6 +55,8 @@ impl Shop {
         Self {
             title: reader.text("title"),
             paper: reader.choice("paper", &[("A4", Paper::A4), ("letter", Paper::Letter)]),
+            language: reader
+                .choice_like("language", &languages(), &|text| Language::meant_by(text).map(Language::code)),
             notice: reader.text("notice"),
             elevation: reader.sourced("elevation", scalar),
             has_elevation: reader.has("elevation"),
@@ -66,6 +71,10 @@ impl Shop {
                 .map(|lamination| Lamination::read(&lamination)),
         }
     }
+}
+
+fn languages() -> Vec<(&'static str, Language)> {
+    Language::ALL.iter().map(|language| (language.code(), *language)).collect()
 }
 
 /// `[system.ID]`: one kind of climate system, as fitted to a group of vehicles.

@@ -1388,6 +1388,11 @@ run-warnings = { $warnings ->
 }
 run-no-model = the set names no shop: add [shop] with `title` and `paper`
 run-specs-changed = the specs or templates were changed while they were being printed; print again
+run-watch-demo = there is nothing to watch: the demo set is built into the program; `bayleaf new specs` begins a set of your own
+run-cannot-watch = cannot watch `{ $path }`: { $reason }
+run-watch-waits = waiting for it to come back
+run-watch-kept = pictures stay as they were; watching
+run-watch-drawn = { $drawn } drawn, { $same } as before, { $seconds } s; watching
 run-cannot-read = cannot read `{ $path }`: { $reason }
 run-template-exists = `{ $path }` exists and differs; --overwrite replaces it
 run-templates-written = { $count } templates in `{ $path }`; to print with them: bayleaf print --templates { $path }
@@ -1455,7 +1460,7 @@ run-no-bar-on-sheet = `{ $id }`: no room for the bar of 100 mm on { $sides ->
    *[other] { $sides } sides
 }; check the size of another sheet
 run-stale-sheets = `{ $path }` is from an earlier run; its cards may be out of date
-run-sheet-too-small = { $width } × { $height } mm does not fit a sheet of { $sheet-width } × { $sheet-height } mm, of which 5 mm at each edge are not printed
+run-sheet-too-small = { $width } × { $height } mm does not fit a sheet of { $across } × { $along } mm, of which 5 mm at each edge are not printed
 run-in-border = page { $page }: a drawn part comes as near as { $distance } mm to the edge; lamination needs { $quiet } mm
 run-in-border-text = page { $page }: `{ $text }` comes as near as { $distance } mm to the edge; lamination needs { $quiet } mm
 run-under-hole = page { $page }: the hole at the { $place } ({ $diameter } mm, its centre { $inset } mm from the edge, { $around } mm around it kept clear) goes through a drawn part; the paper is white { $free } mm deep there

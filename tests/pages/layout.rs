@@ -151,3 +151,18 @@ fn titles_stay_in_their_bands() {
     }
     assert!(titles > 200, "only {titles} texts in bands");
 }
+
+/// A page that says no more than what letters stand for would be a page for nothing.
+#[test]
+fn sources_never_have_a_page_to_themselves() {
+    /// Head and code end above this, mm.
+    const HEAD: f64 = 60.0;
+    let typesetter = typesetter();
+    for document in documents(&demo()) {
+        let pieces = typesetter.pieces(job(&document)).expect("it lays out");
+        let list = pieces.iter().find(|piece| piece.text.as_ref().is_some_and(|(text, _)| text == "Sources"));
+        if let Some(list) = list {
+            assert!(list.area[1] > HEAD, "{} page {}: sources alone", document.id, list.page);
+        }
+    }
+}

@@ -140,7 +140,8 @@ mod tests {
             (A4, (100.0, 150.0), 3),
             (LETTER, (100.0, 150.0), 3),
             (A4, (210.0, 297.0), 1),
-            (A4, (50.0, 80.0), 9),
+            // Four by three, and two turned in the 57 mm that are left.
+            (A4, (50.0, 80.0), 14),
         ] {
             let cells = arrange(sheet, card, true).unwrap_or_default();
             assert_eq!(cells.len(), count, "{card:?} on {sheet:?}: {cells:?}");

@@ -387,8 +387,8 @@ fn does_not_fit((width, height): (f64, f64), press: &Press) -> Message {
     Message::new("run-sheet-too-small")
         .with("width", millimetres(width))
         .with("height", millimetres(height))
-        .with("sheet-width", millimetres(press.sheet.0))
-        .with("sheet-height", millimetres(press.sheet.1))
+        .with("across", millimetres(press.sheet.0))
+        .with("along", millimetres(press.sheet.1))
 }
 
 /// A length as a ruler shows it.
