@@ -817,6 +817,12 @@ fact-threshold = Umbral
 fact-release = Umbral de desactivación
 fact-delay = Retardo
 fact-release-delay = Retardo desactiv.
+fact-is-low-side = lado de masa
+fact-is-high-side = lado positivo
+fact-is-more-displacement = más cilindrada
+fact-is-less-displacement = menos cilindrada
+fact-is-transistor = transistor
+fact-is-resistor-pack = resistencias
 
 ## What every document says
 
