@@ -24,7 +24,10 @@ fn cards_go_onto_sheets_and_larger_papers_into_files_of_their_own() {
     // Another run with fewer of them leaves an old file, and says so.
     let output = bayleaf(folder.path(), &["print", "--sheet", "a4", "--flip", "short", "SEN-1"]);
     assert_eq!(output.status.code(), Some(0), "{}", errors(&output));
-    must_contain(&said(&output), "1 sheet to be cut: SET.SHEETS-1.pdf. Print on both sides, flip on the short");
+    must_contain(
+        &said(&output),
+        "1 sheet to be cut: SET.SHEETS-1.pdf. Print on both sides, flip on the short",
+    );
     must_contain(&errors(&output), "SET.SHEETS-2.pdf` is from an earlier run");
 }
 
