@@ -214,7 +214,7 @@ fn every_printed_page_of_the_demo_has_a_bar_and_no_ink_where_no_printer_prints()
         // The typed code of a page stands twice on it.
         let furniture: serde_json::Value = serde_json::from_slice(&document.data).expect("data is JSON");
         let code = furniture["furniture"]["code"]["text"].as_str().expect("a text");
-        let pages = typesetter.page_count(super::job(document)).expect("it lays out");
+        let pages = typesetter.page_count(super::job(&document)).expect("it lays out");
         assert_eq!(text.matches(&super::squeezed(code)).count(), 2 * pages, "{}", document.id);
     }
 }
