@@ -1475,3 +1475,475 @@ caution-around = Câblage d’airbag et de prétensionneur : ne pas sonder, ne p
 caution-refrigerant = Le fluide frigorigène est sous pression, gèle peau et yeux, chasse l’air ; certains brûlent, le R-744 est à très haute pression. Seul un personnel attesté, avec station de récupération, branche des manomètres et ouvre un circuit.
 caution-transducer = Le capteur de pression reste vissé : il retient du fluide sous pression. Ne mesurer qu’à son connecteur.
 
+## The run
+
+run-demo = Ni --specs ni dossier specs/ ici : le jeu de démonstration intégré au programme est utilisé ; toutes ses valeurs sont inventées.
+run-errors = { $errors ->
+    [one] 1 erreur
+   *[other] { $errors } erreurs
+}, { $warnings ->
+    [one] 1 avertissement
+   *[other] { $warnings } avertissements
+} : rien n’a été écrit
+run-warnings = { $warnings ->
+    [one] 1 avertissement
+   *[other] { $warnings } avertissements
+}
+run-no-model = le jeu ne nomme aucun atelier : ajouter [shop] avec `title` et `paper`
+run-specs-changed = les spécifications ou les modèles de page ont changé pendant l’impression ; imprimer de nouveau
+run-cannot-read = lecture impossible de `{ $path }` : { $reason }
+run-template-exists = `{ $path }` existe et diffère ; --overwrite le remplace
+run-templates-written = { $count } modèles de page dans `{ $path }` ; pour imprimer avec eux : bayleaf print --templates { $path }
+run-begun = Un jeu commence dans `{ $path }`. Remplacer les exemples par ses propres valeurs, puis : bayleaf check --specs { $path }
+run-not-empty = `{ $path }` n’est pas vide ; un nouveau jeu demande un dossier à lui
+run-library = { $said }
+run-part-missing = le modèle de page ne marque rien comme `{ $part }`
+run-part-unknown = le modèle de page marque `{ $part }`, pour lequel aucune distance de lecture n’est dite
+run-illegible = page { $page } : `{ $text }` en { $size } pt est trop petit : ses capitales ont { $height } mm de haut ; pour être lu à { $distance } mm il faut { $needed } pt (15 minutes d’arc)
+run-illegible-part = page { $page }, { $part } : `{ $text }` en { $size } pt est trop petit : ses capitales ont { $height } mm de haut ; pour être lu à { $distance } mm il faut { $needed } pt (15 minutes d’arc)
+run-no-templates = `{ $path }` ne contient aucun modèle de page (*.typ)
+run-strange-template = `{ $path }` ne remplace aucun modèle intégré ; il ne sert que si un autre l’importe
+run-cannot-write = écriture impossible dans `{ $path }` : { $reason }
+run-no-worker = impossible de lancer un processus auxiliaire : { $reason }
+run-worker-lost = un processus auxiliaire s’est arrêté trop tôt ; { $missing ->
+    [one] 1 document n’a pas été imprimé
+   *[other] { $missing } documents n’ont pas été imprimés
+}
+run-cannot-print = `{ $id }` n’a pas été imprimé : { $reason }
+run-no-output = écriture de la sortie impossible : { $reason }
+run-more-sides = `{ $id }` a { $pages } pages, pas { $expected } : son verso est trop plein ; raccourcir ses étapes `next` ou ses sources
+run-more-failures = … et { $count } de plus
+run-no-such-document = aucun document, feuille ou véhicule `{ $id }`
+run-no-such-document-near = aucun document, feuille ou véhicule `{ $id }` ; vouliez-vous dire `{ $near }` ?
+run-nothing-to-print = le jeu n’a ni fiche, ni feuille avec un véhicule
+run-no-such-table = rien qui ait un tableau ne s’appelle `{ $id }`
+run-no-such-table-near = rien qui ait un tableau ne s’appelle `{ $id }` ; vouliez-vous dire `{ $near }` ?
+run-table-reversed = le tableau va de { $from } à { $to }, plus froid
+run-junction-outside = une soudure froide à { $at } est hors du thermomètre `{ $id }`, { $low } à { $high }
+run-table-outside = { $at } est hors de la plage de `{ $id }`, { $low } à { $high }
+run-table-step = un pas de { $step } ne donne pas de tableau
+run-table-no-step = le tableau de `{ $id }` n’a pas de pas de température : omettre `--step`
+run-table-no-temperatures = le tableau de `{ $id }` ne dépend pas de la température : omettre `--from` et `--to`
+run-table-not-over-temperature = les chiffres de `{ $id }` ne vont pas selon la température : omettre --from, --to et --step
+run-table-no-bay = les chiffres de `{ $id }` ne dépendent pas de la température d’atelier : omettre --at
+run-table-no-meter = Volts sans la charge d’un multimètre.
+run-table-meter = Volts avec un multimètre de { $input }.
+run-bay-outside = { $at } est hors de la plage du capteur `{ $id }`, { $low } à { $high } : ses lignes s’impriment sans fenêtre
+run-progress = { $done } documents sur { $all }
+run-printed = { $documents ->
+    [one] 1 document
+   *[other] { $documents } documents
+}, { $pages ->
+    [one] 1 page
+   *[other] { $pages } pages
+}, { $seconds } s, dans { $out } ; { $no-source ->
+    [one] 1 valeur sans source
+   *[other] { $no-source } valeurs sans source
+}, { $not-given ->
+    [one] 1 valeur NON DONNÉ
+   *[other] { $not-given } valeurs NON DONNÉ
+}
+run-list-no-source = Valeurs sans source :
+run-list-not-given = Valeurs NON DONNÉ :
+run-checked = aucune erreur : { $documents ->
+    [one] 1 document
+   *[other] { $documents } documents
+} à partir de { $sensors ->
+    [one] 1 capteur
+   *[other] { $sensors } capteurs
+} pour { $vehicles ->
+    [one] 1 véhicule
+   *[other] { $vehicles } véhicules
+} ; { $no-source ->
+    [one] 1 valeur sans source
+   *[other] { $no-source } valeurs sans source
+}, { $not-given ->
+    [one] 1 valeur NON DONNÉ
+   *[other] { $not-given } valeurs NON DONNÉ
+}
+
+## Labels of the templates
+
+paper-applies = concerne
+paper-place = endroit
+paper-draft = PROJET
+paper-code = Code
+paper-page = page
+paper-of = sur
+paper-uncontrolled = copie non maîtrisée
+paper-sources = Sources
+paper-sources-at-end = sources à la fin
+
+
+paper-offset = retour +
+paper-other-unit = autre calcul.
+paper-switched = commutée
+paper-measuring = Comment mesurer
+paper-circuit = Circuit
+paper-latch = verrou
+paper-inputs = Entrées
+paper-readings-not-given = Ce que donne une bonne pièce est NON DONNÉ
+paper-pressure-volts = p → V
+paper-outputs = Sorties
+paper-face-not-given = Dessin NON DONNÉ : pas de rangées
+paper-pin = Voie
+paper-wire = Fil
+paper-function = Fonction
+paper-tested = Essayé par
+paper-control-unit = calculateur
+paper-input = entrée
+paper-plot-key = épais : nominal · fin : limites
+paper-readings = Si le multimètre lit
+paper-next = Suite
+paper-given = Données
+paper-given-what = quoi
+paper-given-value = valeur
+paper-source = source
+
+
+paper-at = Fenêtres ci-dessous pour une température d’atelier de
+paper-unit-pin = calc.
+paper-behaves = S’il se comporte ainsi
+paper-recalibration = Réapprentissage des butées
+paper-actuator = actionneur
+paper-serial = Nº de série
+paper-cal-due = Étalonnage dû
+paper-number = Nº
+paper-measure = Mesurer
+paper-where = Où
+paper-reading = Relevé
+paper-ok = OK
+paper-not-ok = pas OK
+paper-undecided = indécis
+paper-initials = Visa
+paper-meanings = Si l’un d’eux n’est pas OK
+paper-wave-period = période
+paper-wave-on = niveau haut
+paper-evidence = Preuves, et les mêmes après les travaux
+paper-evidence-what = Relevé
+paper-evidence-window = Fenêtre
+paper-evidence-before = Avant
+paper-evidence-after = Après
+paper-windows = Fenêtres de la feuille d’essais
+paper-papers = Documents utilisés : cocher si le code affiché est celui-ci ; sinon, le noter aux points ouverts
+paper-else = Ce que dit un mauvais relevé
+paper-remarks = Remarques
+
+## Tables of figures, on a screen
+
+table-own-rule = règle propre à l’atelier
+table-min = min
+table-nominal = nominal
+table-max = max
+table-input = { $label } : { $value }  ({ $key } ; { $source })
+table-input-of-instrument = { $id }, { $label } : { $value }  ({ $key } ; { $source })
+table-switched = V, 2ᵉ résistance en circuit
+table-count = points
+table-count-step = K par point
+table-still = K par courant propre, air calme
+table-moving = K par courant propre, air en mouvement
+table-looks-broken-below = En dessous de { $at }, le calculateur peut tenir un bon capteur pour { $looks } : pire cas sur toutes les tolérances (nominal : en dessous de { $nominal }).
+table-looks-broken-above = Au-dessus de { $at }, le calculateur peut tenir un bon capteur pour { $looks } : pire cas sur toutes les tolérances (nominal : au-dessus de { $nominal }).
+table-looks-broken-below-nominal = En dessous de { $at }, le calculateur tient un capteur nominal pour { $looks } ; pire cas NON DONNÉ ou hors de la courbe.
+table-looks-broken-above-nominal = Au-dessus de { $at }, le calculateur tient un capteur nominal pour { $looks } ; pire cas NON DONNÉ ou hors de la courbe.
+table-open = coupé
+table-shorted = en court-circuit
+table-beyond-range = C’est hors de la plage du capteur.
+table-formula-counts = Points : V/Vref × (2ᵇ − 1), arrondi (usage courant, sans source) ; K par point d’après la pente de V/Vref.
+table-note-counts-unloaded = Les points sont ceux sans multimètre sur la voie.
+table-formula-self-heating = Courant propre : le ΔT pour lequel V²/R du capteur échauffé vaut δ ΔT, avec δ la constante de dissipation (sa définition, CEI 60539-1, numéro de mémoire).
+table-formula-beta = R = R₀ exp[B (1/T − 1/T₀)], T en kelvins : formule de thermistance à deux paramètres (usage courant ; vérifiée sur des exemples chiffrés de fabricants de composants).
+table-formula-steinhart-hart = 1/T = a + b ln R + c (ln R)³, T en kelvins, R en ohms (Steinhart et Hart, Deep-Sea Research 15, 1968 ; titre de mémoire).
+table-formula-points = Entre les points : morceaux cubiques d’Hermite monotones de ln R sur 1/T, par chaque point (Fritsch et Carlson, SIAM J. Numer. Anal. 17, 1980, 238 ; titres de mémoire) ; pente en un point : moyenne harmonique pondérée des pentes de part et d’autre (Fritsch et Butland, SIAM J. Sci. Stat. Comput. 5, 1984, 300), à une extrémité par la formule à trois points des deux morceaux les plus proches, limitée au sens et au triple de la pente de son morceau (vérifiée par des lignes retirées de tables publiées).
+table-formula-tolerance-rated = Limites de R : R (1 ± δR) (R/R₀)^(± δB), les coins exacts des tolérances de R et de B.
+table-formula-tolerance-plain = Limites de R : R (1 ± δR) à toute température.
+table-formula-tolerance-temperature = Limites de R : la courbe à T + δT et à T − δT.
+table-formula-steinhart-hart-4 = 1/T = a + b L + c L² + d L³ avec L = ln(R/R₀), T en kelvins ; R₀ vaut 1 Ω si aucune résistance n’est donnée (vérifiée sur des coefficients publiés).
+table-formula-platinum = R = R₀ (1 + A t + B t²), en dessous de 0 °C + C (t − 100) t³ en plus, t en °C ; A = 3,9083·10⁻³, B = −5,775·10⁻⁷, C = −4,183·10⁻¹² (CEI 60751).
+table-formula-silicon = R = R₀ [1 + a (T − T₀) + b (T − T₀)²] (formule du second degré des fabricants de capteurs au silicium).
+table-formula-tolerance-class = Limites de R : la courbe à t + δt et à t − δt, avec δt de la classe : AA 0,1 + 0,0017 |t|, A 0,15 + 0,002 |t|, B 0,3 + 0,005 |t|, C 0,6 + 0,01 |t|, en K (CEI 60751).
+table-formula-tolerance-columns = Limites de R : les colonnes min et max de la table de la source, chacune interpolée pour elle-même.
+table-formula-pull-up = V = Vref R / (R + Rp), R étant le capteur avec ce qui lui est en série et en parallèle, Rp la pull-up (lois de Kirchhoff).
+table-formula-pull-down = V = Vref Rp / (R + Rp), R étant le capteur avec ce qui lui est en série et en parallèle, Rp la pull-down (lois de Kirchhoff).
+table-formula-window = Limites de V : min et max sur toute combinaison des extrémités de toutes les tolérances ; arrondies vers l’intérieur.
+table-formula-slope = %/K = 100 (dR/dT)/R, d’après la dérivée de la courbe.
+table-formula-plausible = Plausible : V/Vref sans multimètre entre les deux parts de la référence données aux entrées ; résolu pour la température où ses limites en sortent.
+table-formula-loaded = Avec le multimètre, sa résistance d’entrée Rm est entre la voie et le retour : dans la formule de V, R ∥ Rm remplace R d’un circuit à pull-up, Rp ∥ Rm remplace Rp d’un circuit à pull-down.
+
+table-yes = oui
+table-no = non
+table-modes-title = Modes de façade de { $system } : ce que chacun impose
+table-stuck-title = Points de commande bloqués de { $system }, et les modes qui les révèlent
+table-mode = mode
+table-name = nom
+table-time = en, s
+table-forced = imposé
+table-in-smallest = dans le plus petit jeu
+table-free = libre
+table-dont-care = indifférent
+table-control = point de commande
+table-stuck-at = bloqué à
+table-forced-by = imposé par
+table-exposed-by = révélé par
+table-first-exposing = premier du plus petit jeu
+table-modes-smallest = Plus petit jeu de modes qui passe par toute valeur imposée : { $modes } ({ $count } sur { $all } ; prouvé, aucun jeu plus petit ne le fait).
+table-modes-small = Un petit jeu de modes qui passe par toute valeur imposée : { $modes } ({ $count } sur { $all }). Plus de { $most } modes : pas prouvé que c’est le plus petit ; il en faut au moins { $least }.
+table-modes-nothing = Aucun mode n’impose rien : il n’y a rien à parcourir.
+table-modes-alone = Seul { $mode } impose : { $values }.
+table-modes-never-forced = Aucun mode n’impose : { $values }.
+table-modes-hidden = Aucun mode ne révèle un point de commande bloqué à : { $values }.
+table-modes-none-hidden = Tout point de commande bloqué à l’une de ses valeurs est révélé par un mode.
+table-formula-smallest-set = Plus petit jeu : le moins de modes dont l’un au moins impose chaque valeur imposée de chaque point de commande ; tous les jeux sont examinés jusqu’à { $most } modes, et de plusieurs on prend le premier par le rang des modes (recherche propre).
+table-formula-stuck-at = Un point de commande bloqué à une valeur est révélé par chaque mode qui en impose une autre ; libre et indifférent ne révèlent rien (usage courant, sans source).
+table-panel-end = extrémité
+table-panel-low = basse
+table-panel-high = haute
+table-panel-mark = signifie
+table-panel-celsius = °C donnés
+table-panel-celsius-in-f = soit en °F
+table-panel-fahrenheit = °F donnés
+table-panel-fahrenheit-in-c = soit en °C
+table-panel-difference = °C moins °F, K
+table-panel-agrees = concorde
+table-panel-conversions = Les deux échelles sont la conversion l’une de l’autre, à l’arrondi de leurs chiffres près.
+table-panel-separate = Les deux échelles ne sont pas la conversion l’une de l’autre : aucune ne doit être calculée de l’autre.
+table-panel-spans = Étendue : { $celsius } °C sur l’une ; { $fahrenheit } °F = { $kelvins } K sur l’autre.
+table-panel-one-scale = Une seule échelle : l’autre n’en est pas calculée.
+table-formula-scales = t/°C = (t/°F − 32) / 1,8 ; un écart de 1 K vaut 1,8 °F (définitions des échelles).
+table-formula-scales-agree = Les deux lectures d’une extrémité concordent si leur écart n’excède pas un demi-pas du dernier chiffre affiché, en °C ou °F, le plus grand des deux.
+table-head-ice = dès glace
+table-head-bay = dès atelier
+table-junction-ice = Soudure froide à 0 °C ; avec --at, aussi pour une soudure froide à la température d’atelier.
+table-junction-at = « Dès atelier » : soudure froide à { $at }, comme sur un voltmètre à l’atelier ; « dès glace » : à 0 °C.
+table-formula-thermocouple = E(t) = Σ cᵢ tⁱ, t en °C ; pour le type K au-dessus de 0 °C aussi a₀ exp[a₁ (t − a₂)²] (fonctions de référence EIT-90 : coefficients de NIST Monograph 175, SRD 60, table du type { $type } ; identiques dans la CEI 60584-1). Dans ce programme : src/physics/thermocouple.rs.
+table-formula-junction = Avec la soudure froide à t₀ : E(t) − E(t₀). Les f.é.m. s’ajoutent, pas les températures.
+table-site = Lectures des manomètres en ce lieu : pression atmosphérique { $pressure } kPa de l’atmosphère type, ± { $weather } kPa selon le temps (usage courant, sans source).
+table-note-gauges-by-scale = Surchauffe par le manomètre d’aspiration, sous-refroidissement par celui de refoulement ; à l’arrêt par celui d’aspiration si la lecture est sur son échelle, sinon par celui de refoulement.
+table-note-gauge-scale = { $gauge } : sur son échelle jusqu’à { $full }.
+table-note-gauge-missing = { $gauge } NON DONNÉ : – là où lui seul pourrait le dire.
+table-no-site = Lectures des manomètres NON DONNÉ : l’altitude de l’atelier n’est pas connue, et le niveau de la mer n’est pas supposé.
+table-air-site = À la pression atmosphérique de ce lieu, { $pressure } kPa (atmosphère type).
+table-no-air-site = Chiffres NON DONNÉ : l’altitude de l’atelier n’est pas connue, et le niveau de la mer n’est pas supposé.
+table-absolute = { $unit } abs
+table-gauge = { $unit } relatif
+table-mark = repère
+table-vacuum = vide
+table-suction-min = aspiration min °C
+table-suction-max = aspiration max °C
+table-superheat-u = surchauffe ± K
+table-liquid-min = liquide min °C
+table-liquid-max = liquide max °C
+table-subcooling-u = sous-refroid. ± K
+table-at-rest-min = à l’arrêt min { $unit }
+table-at-rest-max = à l’arrêt max { $unit }
+table-source-r134a = équation auxiliaire de CoolProp 8.0.0 d’après J. Phys. Chem. Ref. Data 23 (1994) 657, −30 °C à 80 °C
+table-source-r1234yf = équation auxiliaire de CoolProp 8.0.0, troisième exposant lu 2, d’après Int. J. Thermophys. (2022), −34 °C à 80 °C
+table-source-r744 = équation auxiliaire de CoolProp 8.0.0 d’après J. Phys. Chem. Ref. Data 25 (1996) 1509, −30 °C au point critique
+table-formula-saturation = Saturation de { $fluid } : p = pc exp[(Tc/T) Σ nᵢ θ^tᵢ], θ = 1 − T/Tc ({ $source }) ; à ± { $limit } près de la pression absolue.
+table-formula-saturation-terms = { $fluid } : Tc = { $temperature } K, pc = { $pressure } kPa ; nᵢ (tᵢ) : { $terms }.
+table-formula-gauge = Relative = absolue − pression atmosphérique ; pression atmosphérique = 101,325 kPa × (1 − 2,25577 × 10⁻⁵ Z)^5,2559, Z en mètres (ASHRAE Handbook Fundamentals 2017, chapitre 1, équation 3). Sous zéro, le manomètre montre un vide : ce n’est pas un défaut.
+table-formula-suction = Ligne d’aspiration : température de saturation + surchauffe ; limites arrondies vers l’intérieur, et le ± à côté n’est pas encore déduit.
+table-formula-liquid = Ligne de liquide : température de saturation − sous-refroidissement ; limites arrondies vers l’intérieur, et le ± à côté n’est pas encore déduit.
+table-formula-at-rest = À l’arrêt, stabilisé : les lectures qui prouvent la saturation, la bande autour d’elle moins U de chaque côté (JCGM 106:2012, garde w = U). – : aucune lecture ne le pourrait, ou aucune à la saturation même. Bien en dessous, ou au-dessus : confier à un personnel attesté ; au-dessus suggère des gaz incondensables (usage courant, sans source). Cela ne dit rien de la quantité de liquide.
+table-formula-superheat-u = ± K de surchauffe et de sous-refroidissement, arrondi vers le haut : k = 2, de manomètre, temps et équation divisés par dp/dT, et du thermomètre, chacun limite/√3 (JCGM 100:2008, 5.1.2). – : hors de l’échelle du manomètre, ou manomètre, thermomètre ou altitude non donnés.
+table-note-above-critical = Au-dessus de { $critical }, température critique de { $fluid }, il n’y a pas de saturation : le contrôle à l’arrêt n’y vaut rien, ni dans un atelier qui en est proche.
+table-intake = entrée d’air
+table-outside-c = extérieur °C
+table-outside-f = extérieur °F
+table-humidity = HR %
+table-inlet = entrée °C
+table-dew-point = rosée °C
+table-water = W g/kg
+table-outlet = sortie °C
+table-settled = condensé g/kg
+table-dripping = gouttes
+table-drips = oui
+table-stays-dry = non
+table-undecided = indécis
+table-fog = brouillard
+table-held = régulation évaporateur
+table-held-least = min : régulation évaporateur
+table-formula-moist-air = W = 0,621945 pw/(p − pw), h = 1,006 t + W (2501 + 1,86 t) en kJ par kg d’air sec ; saturation sur l’eau, sous 0,01 °C sur la glace, d’après Hyland et Wexler (ASHRAE Handbook Fundamentals 2017, chapitre 1, équations 5, 6, 20, 22, 30).
+table-formula-mixed-air = Entrée : air extérieur et air habitacle en masse d’air sec, W = x Wext + (1 − x) Whab, h de même.
+table-formula-outlet = Sortie : h moins la puissance massique. Sec si cela laisse moins de { $humidity } d’humidité relative ; sinon de l’eau se condense et l’air sort à { $humidity } (l’hypothèse de la spécification).
+table-formula-settled = La chaleur qu’emporte l’eau condensée est négligée : dans ces lignes jusqu’à { $percent } % de la puissance, W c t/q avec W l’eau condensée, c = 4,186 kJ/(kg K) pour l’eau, t la sortie en °C, q la puissance massique. Avec elle, l’air sortirait plus froid.
+table-formula-outlet-window = Limites de la sortie : coins du thermomètre, de l’hygromètre et de la puissance, arrondies vers l’intérieur. NON DONNÉ (–) sans les trois. Marqué « min : régulation évaporateur » : le coin est sous ce à quoi l’évaporateur est tenu, et c’est cela le minimum. Marqué « régulation évaporateur » : la sortie nominale aussi ; elle n’est pas atteinte et aucun chiffre n’est donné.
+table-request-title = { $request }, états sur son scénario
+table-request-no-scenario = La spécification n’a pas de scénario.
+table-request-incomplete = Un seuil, une temporisation ou le temps d’attente est NON DONNÉ : les états du scénario ne sont pas calculés.
+table-from = de s
+table-to = à s
+table-state = État
+table-held-back-by = Retenue par
+table-request-absent = pas demandée
+table-request-inhibited = demandée, retenue
+table-request-delayed = demandée, attente en cours
+table-request-permitted = accordée
+table-formula-condition = Condition : établie quand sa valeur a été à son seuil ou au-delà pendant la temporisation, relâchée quand elle a été à son seuil de retour ou au-delà pendant la temporisation de retour, entre les deux comme avant ; un contact sans durée ne compte pas. À 0 s comme si la valeur y était depuis toujours, relâchée si elle est entre les deux (usage courant, sans source).
+table-formula-request = Demande : retenue tant qu’une condition qui autorise est relâchée ou qu’une qui interdit est établie ; accordée quand elle a existé, sans que rien la retienne, pendant le temps d’attente sans interruption (usage courant, sans source).
+table-formula-dripping = Gouttes : oui si le point de rosée de l’entrée est au-dessus de toute température à laquelle l’évaporateur est tenu, non s’il est au-dessous de toutes ; indécis entre les deux, ou dans les limites des instruments, et aussi là où la puissance nominale condenserait un peu d’eau.
+table-duty = RC %
+table-ripple = ondulation
+table-conduction = courant
+table-continuous = continu
+table-discontinuous = cesse
+table-meter-across = V moyen
+table-displacement = cylindrée %
+table-step = vitesse
+table-bypass = relais
+table-across-motor = V moteur
+table-at-battery = { $what } à { $battery }
+table-heat = W série
+table-to-ground = V borne commutée à masse
+table-of-limit = % de la limite
+table-note-coil = Ω : contact coupé, débranché, résistance des cordons déduite. A : toujours fermé, sans chute dans le commutateur.
+table-note-battery = Batterie { $low } à { $high }.
+table-note-nominal-battery = Nominal : batterie { $nominal }.
+table-note-isolation = Bobine à boîtier : { $least } ou plus.
+table-note-solenoid-nominal = Nominal : batterie { $battery }, bobine à { $at }.
+table-note-solenoid-limits = Limites : batterie { $low } à { $high }, bobine { $cold } à { $hot }.
+table-note-ceiling = Avec { $battery }, aucun RC ne donne plus que (Vb − Vs)/R, avec le plus petit Vs de { $drop } : { $most } avec une bonne bobine chaude de { $least }, { $fewest } avec une de { $greatest }.
+table-note-less-displacement = Plus d’intensité signifie moins de cylindrée.
+table-note-more-displacement = Plus d’intensité signifie plus de cylindrée.
+table-note-no-timing = Inductance ou fréquence NON DONNÉ : pas d’ondulation ; la moyenne vaut si le courant ne cesse jamais entre les impulsions, et elle est plus élevée s’il cesse.
+table-note-averaging = V moyen : aux bornes de la bobine nominale ; RC × batterie seulement pour un créneau net.
+table-note-hottest = Avec { $battery } et des fils nominaux, le transistor est au plus chaud à { $percent } % de la batterie, { $volts } V aux bornes du moteur : pas plus de { $watts } W. Danger de brûlure.
+table-note-hottest-step = Avec { $battery }, les résistances sont au plus chaud à la vitesse { $step } : { $watts } W, tout nominal. Danger de brûlure.
+table-note-no-wiring = Câblage NON DONNÉ : volts et chaleur sans la part des fils, qui ne fait que les réduire.
+table-note-low-side = Mesurer aux bornes du moteur. Par rapport à la masse, la borne côté alimentation est à la tension batterie à toute vitesse, même moteur arrêté ; la borne côté commuté est à la batterie moins les volts du moteur.
+table-note-high-side = Mesurer aux bornes du moteur. Masse perdue, les deux bornes sont à la même tension par rapport à la masse, et le moteur ne tourne pas.
+table-note-wire-listed = Max : le plus que la norme des câbles admet. Nominal : cuivre massif.
+table-note-wire-gauge = Nominal : cuivre massif de cette jauge ; un fil souple a quelques pour-cent de plus. Max NON DONNÉ : la norme des câbles ne connaît pas de numéros de jauge.
+table-note-wire-theory = Théorique : cuivre massif de la section nominale ; un fil réel a 3 à 15 % de plus. Max NON DONNÉ : section ou classe hors de la norme des câbles.
+table-note-wire-drop = Il n’y a de chute que si le courant passe.
+table-note-wire-metre = Un mètre à 20 °C : { $nominal } nominal.
+table-note-wire-metre-greatest = Un mètre à 20 °C : { $nominal } nominal, { $greatest } au plus.
+table-note-wire-limit = % de la limite : V max en part de la limite de { $limit }.
+table-note-wire-limit-nominal = % de la limite : V nominal en part de la limite de { $limit }, car V max n’est pas connu.
+table-formula-copper = R = R₁ (1 + α (t − 20 °C)) / (1 + α (t₁ − 20 °C)), α = 0,00393 /K à 20 °C (CEI 60028). Limites : les extrémités de la tolérance de R₁.
+table-formula-ceiling = I (colonne A) = Vb/R : min avec la batterie la plus basse et le plus grand R, max avec la batterie la plus haute et le plus petit R (loi d’Ohm).
+table-formula-switched = L dI/dt = v − R I, résolu sur une période établie : v = Vb − Vs fermé, −Vf ouvert, rien quand le courant a cessé ; la colonne A est la moyenne de I, jamais sous 0 A ; ondulation par les exponentielles de L/R (vérifiée par une simulation temporelle).
+table-formula-continuous = I (colonne A) = (D (Vb − Vs) − (1 − D) Vf)/R, la moyenne tant que le courant ne cesse jamais, pas sous 0 A ; D rapport cyclique, Vs chute du commutateur, Vf chute de la diode.
+table-formula-mean-window = Limites de l’intensité moyenne : min et max sur toute combinaison des extrémités de la batterie, des chutes et de R ; inductance et fréquence telles que données.
+table-formula-averaging = V moyen = R × intensité moyenne : une inductance ne prend aucune tension moyenne.
+table-formula-displacement = Cylindrée : segments de droite entre les points de la spécification ; au-delà, seulement qu’elle n’est pas plus (≤) ou pas moins (≥) qu’au dernier d’entre eux.
+table-formula-step = V moteur = part de la vitesse × batterie, mesuré aux bornes du moteur. Limites de Vm/Vb : la tolérance de la vitesse, quelle que soit la batterie.
+table-formula-resistors = V moteur d’après Vb − Vm = R I(Vm), R étant la résistance de la vitesse et les fils (loi des mailles de Kirchhoff). Limites de Vm/Vb : min et max sur les deux extrémités de la batterie et de la résistance ; moteur et fils nominaux.
+table-formula-motor = I (colonne A) = I₀ (Vm/V₀)ⁿ avec I₀ à V₀ (un modèle ; n d’environ 1,7 pour une turbine de pulseur est d’usage courant, sans source).
+table-formula-heat = W série = (Vb − Vm − Rw I) I, avec Rw les fils ; maximal où (n + 1) Vm + 2 n Rw I = n Vb (dérivée nulle).
+table-formula-heat-resistors = W série = (Vb − Vm − Rw I) I, avec Rw les fils : la chaleur de la résistance de la vitesse.
+table-formula-bypass = Relais : Vb moins la chute du relais et celle des fils.
+table-formula-wire-nominal = Ω nominal = n l ρ/S (1 + α (t − 20 °C)), ρ = 1/58 Ω mm²/m, α = 0,00393 /K (CEI 60028) ; n conducteurs de longueur l et de section S.
+table-formula-wire-gauge = S = π d²/4, d = 0,127 mm × 92^((36 − jauge)/39) (ASTM B258 ; formule de mémoire, vérifiée sur une table imprimée).
+table-formula-wire-greatest = Ω max = de même avec la résistance maximale à 20 °C de la CEI 60228 (cuivre nu, telle que la citent les fabricants de câbles ; classes 5 et 6 dès 10 mm² de mémoire).
+table-formula-wire-drop = V = I × Ω, avec I l’intensité des entrées (loi d’Ohm).
+
+## Faults and judgements, on a screen
+
+fault-open = coupure dans le capteur ou son connecteur
+fault-open-wire = fil coupé
+fault-short-to-return = capteur en court-circuit
+fault-short-to-ground = signal en court-circuit à la masse
+fault-short-to-reference = signal en court-circuit à la référence
+fault-short-to-battery = signal en court-circuit au plus batterie
+fault-series = résistance trop grande dans les fils
+fault-leak = fuite entre les deux fils du capteur
+fault-leak-to-battery = fuite du plus batterie vers le signal
+fault-lifted-return = retour au-dessus de la masse
+fault-shifted-resistance = résistance du capteur décalée, du même % à toute température
+fault-shifted-slope = pente du capteur (valeur B) décalée
+fault-other-part = autre pièce : { $title }, { $id }
+fault-wrong-resistor = résistance du calculateur décalée
+fault-unit-still-mated = ohms relevés sans rien débrancher : débrancher et répéter
+fault-wiper-open = curseur, ou fil de signal, coupé
+fault-track-open = piste coupée
+fault-track-open-to-return = piste coupée entre curseur et retour
+fault-track-open-to-reference = piste coupée entre curseur et référence
+fault-reference-lost = fil de référence coupé
+fault-return-lost = fil de retour coupé
+fault-signal-to-return = signal en court-circuit au retour
+fault-contact-resistance = mauvais contact du curseur
+fault-slipped = curseur décalé, de la piste
+fault-winding-open = enroulement coupé
+fault-coil-shorted = bobine en court-circuit
+fault-shorted-turns = spires en court-circuit
+fault-other-coil = autre bobine
+fault-other-temperature = bobine à une autre température
+fault-signal-open = fil de signal coupé
+fault-offset = sortie décalée d’une pression
+fault-absolute-part = capteur absolu à la place d’un relatif
+fault-gauge-part = capteur relatif à la place d’un absolu
+fault-light-open = capteur, ou l’un de ses fils, coupé
+fault-light-shorted = capteur en court-circuit
+fault-light-covered = capteur couvert
+faults-fault = défaut
+faults-size = taille
+faults-believed = calculateur croit °C
+faults-separable = distingué du bon
+faults-separable-by = par
+faults-alike = se lit comme le nº
+faults-yes = oui
+faults-no = non
+faults-open-line = OL
+faults-at-unit = À { $at }, au connecteur du calculateur : volts connecté, contact mis ; ohms calculateur débranché, contact coupé, après avoir constaté 0 V.
+faults-at-sensor = À { $at }, au connecteur du capteur : volts connecté, contact mis ; ohms du capteur seul, débranché, contact coupé, après avoir constaté 0 V.
+faults-at-feedback = Au connecteur du calculateur. V : signal à retour, connecté, contact mis. Ohms entre les fils, calculateur débranché, contact coupé, après avoir constaté 0 V : sig signal, ret retour, réf référence.
+faults-at-coil = À { $at }, température propre de l’enroulement. Ω : par les fils vers la bobine, étage débranché, contact coupé, après avoir constaté 0 V. V : aux bornes de la bobine à son connecteur, connecté, à fond. Ce que les cordons ajoutent est dans ±.
+faults-at-transducer = V : signal à retour au connecteur du calculateur, connecté, contact mis ; sans charge de multimètre. Pas d’ohms : un tel capteur est électronique, ses ohms ne disent rien (usage courant, sans source).
+faults-at-light = V : signal à retour au connecteur du calculateur, connecté, contact mis. Pas d’ohms : ceux d’une diode dépendent de l’ohmmètre (usage courant, sans source).
+faults-no-matter = Sa propre température n’a pas de part à ces relevés : les spécifications n’en disent rien.
+faults-no-instrument = Sans instrument, seules les fenêtres des tolérances distinguent les défauts : en nommer un avec `--instrument`.
+faults-no-nominal-stops = Les butées sont données en fenêtres, sans valeurs nominales : ce qui dépend de la position n’a pas de relevé nominal (–), ni de position que croit le calculateur.
+faults-contacts-too = Ses contacts ne sont pas ici : leurs défauts figurent sous `bayleaf table { $id }`.
+faults-no-nominal-battery = Ni volts ni ampères : `nominal` de la batterie est NON DONNÉ.
+faults-no-coil-tolerance = La tolérance de la bobine est NON DONNÉ : la plupart des défauts ne se distinguent pas du bon.
+faults-signal-open = Signal coupé : rien dans les spécifications ne dit où est alors la voie (–).
+faults-beyond-line = Un relevé au-delà de la droite n’est pas connu, faute de bornes données (–).
+faults-wiper-contact = (sig–ret + sig–réf − réf–ret)/2 est le contact du curseur, quelles que soient la tolérance de la piste et la position.
+faults-no-elevation = Un capteur de l’autre sorte est omis : `elevation` de l’atelier est NON DONNÉ.
+faults-good = Bon : { $reading }.
+faults-good-at = Bon à { $position }, { $test } : { $reading }.
+faults-unplugged = Capteur débranché, côté faisceau de son connecteur, contact mis : { $reading }. Toute autre valeur : fil ou calculateur.
+faults-substitute = { $resistor } à la place du capteur : { $reading } ; le calculateur croit alors { $simulates }. Si oui, fils et calculateur sont bons. Mesurer d’abord la résistance.
+faults-reading = { $nominal }, limites { $range }
+faults-reading-doubt = { $nominal }, limites { $range }, ± { $doubt } (k = 2)
+faults-ohms = Ω
+faults-ohms-to-return = Ω sig–ret
+faults-ohms-to-reference = Ω sig–réf
+faults-ohms-end-to-end = Ω réf–ret
+faults-volts = V
+faults-volts-min = V min
+faults-volts-max = V max
+faults-amperes = A
+faults-position = à %
+faults-pressure = à kPa
+faults-believed-position = calculateur croit %
+faults-believed-pressure = calculateur croit kPa
+faults-believed-light = calculateur croit W/m²
+faults-no-ohms = Pas d’ohms : ils ne se calculent pas ici.
+faults-no-volts = Pas de volts : résistance ou référence du circuit NON DONNÉ.
+faults-no-battery = Les défauts vers le plus batterie sont omis : `battery` du système `{ $system }` est NON DONNÉ.
+faults-formula-reading = Relevés : les formules ci-dessus avec une chose fausse. Dans le capteur : coupé, en court-circuit, résistance ou pente décalée, autre pièce. Dans les fils entre calculateur et capteur : fil coupé, courts-circuits, fuite, résistance trop grande. Les ohms au calculateur sont capteur, résistance série et fils ; en volts, le multimètre sur la ligne est en parallèle (lois de Kirchhoff ; vérifiées par un simulateur de circuits).
+faults-formula-believed = Calculateur croit : la température derrière son propre relevé, comme si rien n’était faux ; vide si aucune température de la courbe ne le donne.
+faults-formula-separable = Distingué du bon : les fenêtres du bon et du défectueux sur toutes les tolérances, chacune élargie de l’incertitude du relevé, ne se touchent pas (JCGM 100, k = 2).
+faults-formula-position = Calculateur croit : (V/Vref − r₀)/(r₁ − r₀) entre les butées nominales, sans le multimètre ; sous 0 ou au-dessus de 100, c’est au-delà d’une butée (usage courant, sans source).
+faults-formula-coil = A = Vb/R avec la batterie nominale ; V aux bornes de la bobine = Vb R/(R + série) ; des spires en court-circuit emportent la même part des ohms (loi d’Ohm).
+faults-formula-pressure = Calculateur croit : la pression sur la même droite, si loin que ce soit ; un calculateur qui connaît ses limites y voit plutôt un défaut (usage courant, sans source).
+faults-formula-sizes = Tailles : celles que rencontre un atelier (usage courant, sans source).
+judge-instruments = Instruments : { $meter } ; { $thermometer }
+judge-instruments-of = ceux de { $id }
+judge-none = aucun
+run-no-sensor = aucun capteur ne s’appelle `{ $id }`
+run-no-sensor-near = aucun capteur ne s’appelle `{ $id }` ; vouliez-vous dire `{ $near }` ?
+run-no-faults = rien qui ait une liste de défauts ne s’appelle `{ $id }`
+run-no-faults-near = rien qui ait une liste de défauts ne s’appelle `{ $id }` ; vouliez-vous dire `{ $near }` ?
+run-faults-no-temperature = ce que donne `{ $id }` dépend de sa température : la donner, par exemple `--at "31 °C"`
+run-faults-place = `--place` est pour les capteurs : `{ $id }` n’a qu’un endroit
+run-faults-position = `--position` est pour les actionneurs à potentiomètre de recopie, et `{ $id }` n’en est pas un
+run-faults-pressure = `--pressure` est pour les capteurs de pression, et `{ $id }` n’en est pas un
+run-faults-pressure-outside = { $at } est au-delà de la droite de `{ $id }`, { $low } à { $high }, et aucunes bornes ne sont données
+run-faults-not-given = les défauts de `{ $id }` ne peuvent être calculés : NON DONNÉ : { $what }
+run-faults-contacts = `{ $id }` a des contacts et pas de potentiomètre de recopie : leurs défauts figurent sous `bayleaf table { $id }`
+run-faults-no-coil = `{ $id }` est un pulseur : il n’a pas de bobine dont les défauts se laisseraient lister
+run-no-instrument = aucun multimètre ou thermomètre ne s’appelle `{ $id }`
+run-no-instrument-near = aucun multimètre ou thermomètre ne s’appelle `{ $id }` ; vouliez-vous dire `{ $near }` ?
