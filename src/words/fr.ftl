@@ -1947,3 +1947,396 @@ run-faults-contacts = `{ $id }` a des contacts et pas de potentiomètre de recop
 run-faults-no-coil = `{ $id }` est un pulseur : il n’a pas de bobine dont les défauts se laisseraient lister
 run-no-instrument = aucun multimètre ou thermomètre ne s’appelle `{ $id }`
 run-no-instrument-near = aucun multimètre ou thermomètre ne s’appelle `{ $id }` ; vouliez-vous dire `{ $near }` ?
+judge-circuit = circuit (résistance ou référence)
+judge-tolerance = tolérance
+judge-circuit-tolerance = tolérance d’une résistance, de la référence ou de l’entrée du multimètre
+judge-good = bon capteur
+judge-reading = Donne { $value }, { $test }, capteur à { $at }.
+judge-volts-at-unit = volts au connecteur du calculateur, connecté, contact mis
+judge-volts-at-sensor = volts au connecteur du capteur, connecté, contact mis
+judge-volts-unplugged = volts au connecteur du capteur, côté faisceau (contact coupé, débrancher le capteur, contact mis)
+judge-ohms-at-sensor = ohms au capteur, débranché (contact coupé ; d’abord constater 0 V)
+judge-ohms-at-unit = ohms au connecteur du calculateur, côté faisceau, capteur connecté (contact coupé, débrancher le calculateur ; d’abord constater 0 V)
+judge-pass = CONFORME : dans ses limites.
+judge-fail = NON CONFORME : hors de ses limites.
+judge-undecided = INDÉCIS : trop près d’une limite pour ces instruments.
+judge-window = Limites d’un bon capteur dans un bon circuit : { $low } à { $high } { $unit }.
+judge-guarded = Un relevé y est sûr à ± { $doubt } { $unit } (k = 2) : { $low } à { $high } { $unit } est conforme.{ $risk }
+judge-simple = Un relevé y est sûr à ± { $doubt } { $unit } (k = 2) ; l’atelier décide aux limites mêmes.{ $risk }
+judge-no-reading-passes = Un relevé y est sûr à ± { $doubt } { $unit } (k = 2) : avec ces instruments, aucun relevé ne peut être conforme ici.
+judge-no-doubt = À quel point un relevé est sûr est NON DONNÉ : il manque l’exactitude du multimètre.
+judge-not-compared = Non comparés, car leur tolérance est NON DONNÉ : { $parts }.
+judge-risk = { " " }Risque que le verdict soit faux : { $risk }.
+judge-left-out = Pas dans ±, car NON DONNÉ : { $what }.
+judge-source-thermometer = thermomètre
+judge-source-soak = stabilisation
+judge-source-leads = cordons
+judge-source-meter = multimètre
+judge-service = Limite de service ± { $limit } : { $low } à { $high } { $unit } ; { $verdict }.
+judge-service-pass = dedans : le capteur n’explique pas une plainte
+judge-service-fail = dehors : ceci explique une plainte
+judge-service-undecided = indécis
+judge-believed = Le calculateur croit { $at }.
+judge-believes-nothing = Il n’y a pas de température que le calculateur puisse en croire.
+judge-causes = Défauts simples qui expliquent le relevé :
+judge-no-cause = Aucun défaut simple de la liste n’explique le relevé : regarder de nouveau, ou en soupçonner deux à la fois.
+judge-any-size = de toute taille
+judge-up-to = jusqu’à { $high }
+judge-from = { $low } ou plus
+judge-between = { $low } à { $high }
+judge-or-none = , ou pas du tout
+judge-expected = { "  " }{ $range } : { $who }
+judge-next = Ensuite : { $test }, à { $at } ; cela distingue { $pairs } paires de suspects sur { $of }.
+judge-next-reads = Là, les suspects donnent :
+judge-next-pass = Ensuite : rien à réparer. Un défaut intermittent est conforme ici : enregistrer min et max en remuant, chauffant et mouillant les fils.
+judge-next-one-suspect = Ensuite : un seul suspect : le confirmer par un second essai (une résistance connue à la place du capteur, ou l’eau glacée) avant de rien remplacer.
+judge-next-none-separates = Ensuite : aucune mesure seule ne distingue ces suspects ; pièce par pièce : remplacer le capteur par une résistance de mêmes ohms, puis mesurer les fils de bout en bout.
+judge-next-nothing-explains = Ensuite : répéter le relevé ; vérifier multimètre, calibre, endroit et température du capteur.
+judge-steps = Les étapes propres au responsable :
+judge-remedy-soak = Ce serait décidé ({ $verdict }) en laissant capteur et thermomètre se stabiliser à { $limit } l’un de l’autre.
+judge-remedy-thermometer = Ce serait décidé ({ $verdict }) par un thermomètre exact à { $limit }.
+judge-remedy-temperature = Ce serait décidé ({ $verdict }) en répétant à { $at }.
+judge-remedy-at-sensor = Ce serait décidé en mesurant les ohms au capteur, débranché : { $verdict } là, si le capteur est tel qu’il paraît d’ici.
+judge-remedy-at-unit = Ce serait décidé en mesurant les volts au calculateur, connecté : { $verdict } là, si tout est bon entre les deux.
+judge-remedy-meter = Ce serait décidé ({ $verdict }) par un multimètre ayant { $part } % de l’erreur de celui-ci.
+judge-no-remedy = Aucun meilleur instrument, température ou endroit pris seul ne décide : en changer deux à la fois, ou la tenir pour une pièce limite.
+judge-would-pass = conforme
+judge-would-fail = non conforme
+judge-pair-series = Deux défauts, capteur et fils : capteur décalé de { $shift } ({ $shift-low } à { $shift-high } %), dans la ligne { $sizes } : { $reason }.
+judge-pair-leak = Deux défauts, capteur et fuite : capteur décalé de { $shift } ({ $shift-low } à { $shift-high } %), en parallèle { $sizes } : { $reason }.
+judge-pair-impossible = moins que rien
+judge-reasonable = vraisemblable
+judge-not-reasonable = pas vraisemblable
+judge-pairs-none = Aucune des deux paires n’est vraisemblable.
+judge-pairs-one = L’autre paire est exclue : aucune troisième température n’est nécessaire.
+judge-third = Un troisième relevé à { $at } dit laquelle : { $series } avec résistance dans la ligne, { $leak } avec fuite.
+judge-third-none = Aucune troisième température dans la plage du capteur ne distingue les deux avec ces instruments.
+judge-formula-doubt = ± : thermomètre, stabilisation, multimètre et cordons en limites rectangulaires a/√3, combinées d’après JCGM 100:2008, 5.1.2, k = 2 ; décidé d’après JCGM 106:2012 (articles de mémoire).
+judge-formula-risk = Risque : la part d’une loi normale autour du relevé, d’incertitude-type U/2, qui se trouve de l’autre côté des limites (JCGM 106:2012, article de mémoire).
+judge-formula-next = Ensuite : la première mesure dans l’ordre de l’effort (usage courant, sans source) qui distingue moitié autant de paires que la meilleure ; chaque suspect au milieu de ses tailles, ou au pire là où rien du tout suffirait ; plages sur toutes les tolérances, arrondies vers l’extérieur.
+judge-formula-pair = Deux défauts : x R(T₁) + s = R₁ et x R(T₂) + s = R₂, ou 1/(x R) + 1/L = 1/R₁ et ainsi de suite ; vraisemblable est un capteur décalé de 30 % au plus (usage courant, sans source). La liste des défauts simples vient du premier relevé seul.
+judge-formula-cause = Tailles : un défaut explique un relevé si une bonne pièce dans un bon circuit avec ce défaut le donnerait, à ± près.
+run-judge-no-rule = l’atelier n’a pas de règle de décision ; écrire `decision = "guarded"` ou `decision = "simple"` dans `[shop]`
+run-judge-ohms-unplugged = les ohms se lisent au capteur ou au calculateur ; à un faisceau débranché, il ne reste rien à lire
+run-judge-not-given = un relevé de `{ $id }` ne peut être jugé : NON DONNÉ : { $what }
+run-judge-no-number = ce relevé ne peut être jugé : ce n’est pas un nombre qu’affiche un multimètre
+run-judge-second-unit = les deux relevés doivent être en volts, ou tous deux en ohms
+run-judge-second-outside = aucun capteur ne donne l’un de ces relevés : ensemble, les deux ne disent rien
+run-judge-second-too-near = les deux relevés ne diffèrent pas plus que leur incertitude : prendre le second plus loin de la première température
+## Fits
+
+fit-empty = le fichier n’a pas de ligne qui nomme les unités
+fit-head = `{ $head }` ne nomme pas de colonnes de points
+fit-columns-help = commencer par une ligne telle que `°C,kΩ`, `temperature °F;resistance Ω` ou `°C,Ω,Ω,Ω` (min, nominal, max) ; les unités sont °C, °F ou K, et Ω ou kΩ
+fit-cells = { $found ->
+    [one] une ligne de 1 cellule
+   *[other] une ligne de { $found } cellules
+} là où la première en a { $wanted }
+fit-cells-help = écrire les nombres avec un point décimal, et sans séparateur de milliers
+fit-rises = la résistance monte de { $cold } °C à { $hot } °C
+fit-rises-help = garder les points en courbe avec model = "table" ; platine et silicium ont leurs propres modèles
+fit-few-points = Pas d’ajustement : il faut au moins { $needed } points.
+fit-not-physical = Pas d’ajustement : une température ou une résistance n’est celle d’aucun capteur.
+fit-not-falling = Pas d’ajustement : la résistance ne baisse pas de ligne en ligne.
+fit-no-thermistor = Pas d’ajustement : les meilleurs coefficients ne sont ceux d’aucune thermistance sur ces températures.
+fit-points = { $points ->
+    [one] 1 point.
+   *[other] { $points } points.
+}
+fit-minimised = Moindres carrés des résidus de 1/T en ln R, tous les points pesant autant. Résidus : formule moins table.
+fit-no-suspect = Aucune ligne ne semble mal tapée.
+fit-suspect-line = Mal tapé ? { $what } : { $near } ; { $help }. Les ajustements comptent cette ligne.
+fit-suspect-head = semble mal tapé
+fit-suspect = oui
+fit-residuals = Résidus, formule moins table
+fit-misses = manque les points de { $rms-k } K ou { $rms-percent } % (moyenne quadratique), au plus de { $largest-k } K ou { $largest-percent } %
+fit-exact = Autant de coefficients que de points : il ne reste aucun résidu, ce qui ne dit rien de la convenance de la formule.
+fit-spec-note = ajusté sur { $points } points ; nommer leur source
+table-position = position
+table-travel = course %
+table-contacts = contacts
+table-formula-travel = V/Vref à un pour-cent de la course entre les butées, uniformément : r₀ + course × (r₁ − r₀) ; retour : course = (V/Vref − r₀)/(r₁ − r₀) (usage courant, sans source). Limites : les deux butées à une extrémité de leurs fenêtres.
+table-formula-travel-loaded = V/Vref = (u + s/Rref)/(1 + s/Rref + s/Rgnd), s = Rcontact + S u (1 − u) : S est toute la piste avec ses deux extrémités, u sa part de l’extrémité basse au curseur, Rcontact le contact du curseur, Rref ou Rgnd la charge du curseur vers la référence ou la masse, infinie s’il n’y en a pas (lois de Kirchhoff ; vérifiées par un simulateur de circuits). Les V/Vref des butées sont ramenés à u, et u va uniformément avec la course entre elles. Limites : chaque coin des butées, de la piste, de la charge et du contact.
+table-formula-volts = V = Vref × V/Vref ; limites avec la tolérance de la référence, arrondies vers l’intérieur.
+table-formula-contacts = 1 : contact fermé, dans l’ordre { $names }.
+table-formula-contacts-stuck = « Ne ferme jamais » et « n’ouvre jamais » : le code de chaque position, ce seul chiffre tenu à 0, ou à 1, et la position qui a le code obtenu ; – si aucune ne l’a.
+table-formula-ladder = V/Vref = R/(R + Rp), R de la voie à la masse comme les contacts fermés le laissent, Rp la pull-up (lois de Kirchhoff ; vérifiées par un simulateur de circuits). Limites : chaque résistance à une extrémité, la pull-up à l’autre, contacts fermés de 0 Ω à leur maximum.
+table-formula-ladder-series = Les contacts, de gauche à droite dans la colonne, se comptent depuis 0 : le contact 0 va de la voie à la masse, le contact k d’après les k premières résistances de la chaîne ; R est la chaîne jusqu’au contact fermé le plus proche de la voie, et sans contact fermé toute la chaîne et son bout, ou coupé.
+table-formula-ladder-parallel = Les contacts, de gauche à droite dans la colonne, se comptent depuis 0 : chacun va par sa propre résistance de la voie à la masse ; 1/R est la somme sur les contacts fermés.
+table-formula-dirty = Contact sale : la résistance k (m − g)/(o − m) en série avec lui qui porte le relevé nominal de g, tel qu’il est, à m, le minimum de la fenêtre suivante plus haute ; o est le relevé contact ouvert, k la résistance de tout ce qui est en série avec lui (lois de Kirchhoff, le reste nominal).
+table-formula-light-pull-up = V = Vref − I R, pas sous 0 V : plus de lumière, moins de volts (loi des mailles de Kirchhoff) ; I = photocourant × éclairement/éclairement nominal (photodiode linéaire, usage courant, sans source). Limites : chaque coin, le courant d’obscurité de zéro à son maximum.
+table-formula-light-load = V = I R, pas au-dessus de Vref : plus de lumière, plus de volts (loi d’Ohm) ; I = photocourant × éclairement/éclairement nominal (photodiode linéaire, usage courant, sans source). Limites : chaque coin, le courant d’obscurité de zéro à son maximum.
+table-formula-transducer = V/Vref sur la droite par les deux points (arithmétique). Limites : ± exactitude × étendue de V/Vref ; la tolérance de la référence n’est que dans les volts. 1 psi = 6,894757 kPa, 1 bar = 100 kPa (définitions des unités).
+table-note-moves = Déplace : { $what }.
+table-note-no-position = Il ne rend compte d’aucune position : aucun relevé à calculer.
+table-note-ends = 0 % : { $low }. 100 % : { $high }.
+table-note-no-nominal = Les butées sont données en fenêtres, sans valeurs nominales.
+table-note-end-to-end = D’un bout à l’autre, débranché : { $low } Ω à { $high } Ω, arrondi vers l’intérieur.
+table-note-illegal = Aucune position n’a ces codes : { $codes }.
+table-note-stuck-open = { $contact } ne ferme jamais (– n’est pas une position) : { $misread }.
+table-note-stuck-closed = { $contact } n’ouvre jamais (– n’est pas une position) : { $misread }.
+table-note-jump = De { $from } à { $to }, { $count } contacts commutent ; { $codes } peuvent apparaître un instant.
+table-note-gap = Plus petit écart entre fenêtres voisines : { $gap } % de la référence, entre { $lower } et { $upper }.
+table-note-overlap = Aucun relevé ne distingue { $lower } de { $upper }.
+table-note-dirty = Un contact sale à « { $position } » : à partir de { $ohms } Ω dans le contact { $contact }, cela se lit comme « { $into } ».
+table-note-saturation = Pleine échelle à partir de { $nominal } W/m², au plus tôt de { $earliest } W/m² : plus de lumière n’y change rien.
+table-note-saturation-nominal = Pleine échelle à partir de { $nominal } W/m² : plus de lumière n’y change rien.
+table-note-least-span = De couvert à éclairé au moins { $span }, sous la lumière que nomme la source de cette valeur ; le tableau ne dit pas laquelle.
+table-note-shop-light = Aucune réponse sous des diodes électroluminescentes ou des tubes fluorescents, c’est normal (usage courant, sans source).
+table-note-absolute = Pressions absolues.
+table-note-gauge = Pressions relatives : au-dessus de l’air ambiant.
+run-judge-beyond = un relevé de `{ $id }` ne peut être jugé à cette température : sa tolérance dépasse la fin de sa table
+run-judge-no-instrument = une décision avec bande de garde demande de savoir à quel point les relevés sont sûrs, et c’est NON DONNÉ : { $what } ; nommer des instruments avec --instrument
+run-judge-high-voltage = STOP : plus de 60 V CC, c’est de la haute tension ; hors du domaine de ce programme et réservé au personnel habilité
+run-judge-too-many-ohms = aucun multimètre d’atelier n’affiche autant d’ohms ; écrire OL pour une ligne coupée
+run-instrument-twice = `{ $id }` est un second instrument de sa sorte ; nommer un multimètre et un thermomètre
+run-judge-no-sensor = `{ $id }` n’est pas un capteur de température, et seuls leurs relevés sont jugés pour l’instant ; `bayleaf faults { $id }` liste ce que donnent ses défauts
+
+## Checklists: what is wrong with them
+
+rule-check-airbag = l’étape `{ $step }` touche à un câblage d’airbag
+rule-check-airbag-help = l’omettre : un câblage d’airbag ou de prétensionneur ne se sonde pas, ne se mesure pas en ohms, ne se débranche pas
+wanted-no-airbag-step = aucun travail sur un câblage d’airbag n’est attendu
+rule-check-costly-first = l’étape `{ $step }` ({ $cost }) vient avant `{ $next }` ({ $cheaper })
+rule-check-costly-first-help = poser d’abord la moins coûteuse, ou dire `because = "…"` pourquoi non
+wanted-cheap-first = attendu : l’étape la moins coûteuse d’abord
+label-cheaper = l’étape suivante coûte moins
+rule-check-start = il n’y a pas d’étape `{ $name }` par où commencer
+rule-check-dangling = la sortie vers `{ $name }` ne mène nulle part
+rule-check-ending-unnamed = la fin `{ $ending }` ne dit pas quelle pièce ou quel faisceau
+rule-check-ending-unnamed-help = ajouter `what = "…"`
+wanted-what = attendu : `what` à côté
+rule-check-exits = l’étape `{ $step }` a { $count ->
+        [0] aucune sortie
+        [one] une sortie
+       *[other] { $count } sorties
+    }
+rule-check-exits-help = donner deux de `yes`, `no`, `undecided`, ou les trois, chacune avec le nom d’une étape ou d’une fin
+wanted-exits = attendu : deux ou trois sorties
+rule-check-no-vehicle = la liste de contrôle `{ $id }` n’est pour aucun véhicule : aucun de ceux qu’elle nomme n’a le système `{ $system }`
+rule-check-loop = les réponses tournent en rond : { $way }
+rule-check-loop-help = mener cette sortie à une étape qui vient plus tard, ou à une fin
+wanted-onward = attendu : un chemin vers l’avant
+label-loop-begins = la boucle commence ici
+rule-check-expects-nothing = l’étape `{ $step }` ne dit pas ce qui répond oui
+rule-check-expects-twice = l’étape `{ $step }` dit deux fois ce qui répond oui
+wanted-expect = attendu : soit `expect`, soit `test`
+rule-check-no-number = l’étape `{ $step }` relève des { $unit } et n’attend pas de nombre : `{ $expect }`
+wanted-limit = attendu : une fenêtre ou une limite, par exemple `11.5 V or more`
+label-unit = un relevé est demandé ici
+rule-check-same-name = `{ $name }` est une étape et une fin
+wanted-other-name-here = attendu : un autre nom
+label-step-of-name = l’étape de ce nom
+rule-check-questions = l’étape `{ $step }` pose plus d’une question
+rule-check-no-question = l’étape `{ $step }` ne pose aucune question
+wanted-question = attendu : une seule question, avec un point d’interrogation à la fin
+rule-check-opens = l’étape `{ $step }` d’un document électrique ouvre le circuit frigorifique : `{ $said }`
+rule-check-opens-help = finir à `refer to licensed refrigerant work`, ou en faire un document de `work = "refrigerant"`
+wanted-closed = attendu : un circuit qui reste fermé
+label-work = un document électrique
+rule-check-nowhere = l’étape `{ $step }` ne dit pas où
+rule-check-nowhere-help = ajouter `pins = ["C2/7", "C2/14"]`, ou `where = "…"`
+wanted-where = attendu : un endroit
+rule-check-no-view = l’étape `{ $step }` sonde le connecteur `{ $connector }`, qui ne dit pas comment il est vu
+wanted-seen = attendu : un connecteur avec `view` et `side`
+rule-check-replacing = l’étape `{ $step }` remplace une pièce pour l’essayer : `{ $said }`
+rule-check-replacing-help = mesurer ce qui distingue la pièce de ses fils ; le remplacement appartient à une fin
+wanted-measurement = attendu : une mesure
+rule-check-same-exit = toute réponse à l’étape `{ $step }` mène à `{ $to }`
+rule-check-same-exit-help = omettre l’étape, ou mener une réponse ailleurs
+wanted-other-place = attendu : un autre endroit
+label-first-exit = comme ici
+rule-check-unreachable = aucune réponse ne mène à l’étape `{ $name }`
+wanted-reached-step = attendu : une sortie ou un `start` qui mène ici
+rule-check-unreached-ending = aucune réponse ne mène à la fin `{ $name }`
+wanted-reached-ending = attendu : une sortie qui mène ici
+label-start = cela commence ici
+rule-check-deep = la liste de contrôle `{ $id }` a { $found } cases de profondeur
+rule-check-wide = la liste de contrôle `{ $id }` a { $found } cases de largeur
+rule-check-split-help = la partager en deux, la première finissant à la seconde
+wanted-map-fits = attendu : { $most } au plus sur la page de son plan
+
+check-cost-look = regarder
+check-cost-measure = mesurer
+check-cost-unplug = débrancher
+check-cost-dismantle = démonter
+## Importing a table
+
+import-how = De { $file } : { $rows ->
+    [one] une ligne
+   *[other] { $rows } lignes
+}, cellules séparées par { $separator }, { $decimal }.
+import-semicolon = points-virgules
+import-tab = tabulations
+import-bar = barres verticales
+import-comma = virgules
+import-decimal-point = point décimal
+import-decimal-comma = virgule décimale
+import-title = Au-dessus des en-têtes : { $title }
+import-column = Colonne { $number } « { $head } » : { $used }, { $unit }
+import-temperature = température
+import-low = résistance min
+import-nominal = résistance nominale
+import-high = résistance max
+import-left-out = omise
+import-empty = vide
+import-skipped = { $lines ->
+    [one] Une ligne ne contient pas de point et a été omise.
+   *[other] { $lines } lignes ne contiennent pas de point et ont été omises.
+}
+import-no-cells = le fichier n’a pas de colonnes
+import-cells-help = les cellules sont séparées par points-virgules, tabulations, barres verticales ou virgules, un point par ligne
+import-no-rows = aucune ligne ne contient deux nombres
+import-rows-help = une ligne est une température et sa résistance ; un guillemet jamais fermé cache toutes les lignes après lui
+import-no-temperature = aucune colonne n’est reconnue comme température
+import-temperature-help = nommer son unité dans l’en-tête, par exemple `t (°C)`, ou la donner avec --temperature
+import-no-resistance = les colonnes ne sont ni une résistance, ni minimum, nominal et maximum
+import-resistance-help = des en-têtes tels que `R (kΩ)`, ou `min kΩ`, `nom kΩ`, `max kΩ` ; donner avec --resistance une unité absente du fichier, retirer les autres colonnes d’ohms
+import-two-units = résistances en { $one } et en { $two }
+import-unit-of-curve = les résistances d’une courbe sont en Ω ou kΩ, celles-ci sont en { $unit }
+import-units-help = les ramener toutes à une unité, Ω ou kΩ, et à une échelle de température
+import-either = `{ $cell }` peut être des milliers ou des décimales
+import-either-help = dire lequel avec --decimal comma ou --decimal point
+import-mixed = `{ $cell }` a une virgule décimale, d’autres nombres un point décimal
+import-mixed-help = les ramener tous à l’un, ou dire lequel avec --decimal
+import-no-point = cette ligne n’a pas de température avec sa résistance
+import-no-number = `{ $cell }` n’est pas un nombre lisible
+import-number-help = les milliers se séparent par l’autre signe, par des espaces ou des apostrophes, par groupes de trois
+import-other-unit = `{ $cell }` n’est pas en { $unit } comme sa colonne
+label-left-out = omis
+label-decimal-comma = une virgule décimale
+label-decimal-point = un point décimal
+wanted-cells = attendu : des cellules de nombres
+wanted-temperature-column = attendu : une colonne en °C, °F ou K
+wanted-resistance-columns = attendu : une colonne en Ω ou kΩ, ou trois
+wanted-one-unit = attendu : la même unité dans chaque ligne
+wanted-curve-unit = attendu : Ω ou kΩ
+wanted-decimal-told = les deux sont possibles
+wanted-plain-number = attendu : un nombre
+
+## Checklists and symptom indexes on paper
+
+doc-checklist = Liste de contrôle
+doc-symptoms = Index des symptômes
+fact-expect = attendu
+fact-step-time = temps
+fact-pins = voies
+fact-first-tests = premiers essais
+check-title = { $title } · { $system }
+check-only = seulement { $vehicles }
+check-intro = { $steps ->
+        [one] Une étape
+       *[other] { $steps } étapes
+    }, { $longest } par le chemin le plus long. Commencer à l’étape 1 et y garder un doigt. Faire ce qu’elle dit, noter le relevé, cocher une réponse, aller où elle mène. Une lettre sur fond noir est une fin : le travail est fait ou transmis là. Deux réponses conviennent, ou le relevé bouge : c’est indécis ; si indécis n’a pas de case, demander avant de continuer.
+check-box-vehicle = Véhicule
+check-box-reached = Fin atteinte
+check-card = fiche { $card }
+# A mated plug is probed from its wires, but drawn from its face.
+check-mirrored = { $view } ; symétrique vu des fils
+check-cost = { $cost } · { $time } [{ $mark }]
+check-do = faire
+check-where = où
+check-pins = voies
+check-state = état
+check-expect = attendu
+check-at = { $window } à { $temperature }
+check-figures = chiffres
+check-yes = oui
+check-no = non
+check-undecided = indécis
+check-undecided-short = ?
+check-go = aller à { $mark }
+check-go-end = fin { $mark }
+check-start = commencer ici
+check-from = de { $steps }
+check-ending-part = pièce
+check-ending-harness = faisceau
+check-ending-unit = calculateur
+check-ending-refer = confier à un frigoriste attesté
+check-ending-refer-short = confier, attesté
+check-ending-no-fault = aucun défaut trouvé
+check-map = Plan
+check-map-key = Cases blanches : étapes ; lettres noires : fins. ? : indécis. Le trait épais est le chemin qui prend le plus de temps.
+check-longest = Chemin le plus long : { $way }, { $time }
+check-index-title = Symptômes · { $system }
+check-index-intro = Chercher la plainte comme le conducteur la dit. Si une liste de contrôle est nommée, la prendre ; ses premières étapes sont listées ici tant que les réponses sont bonnes. Si aucune n’est nommée, essayer dans cet ordre, le moins coûteux d’abord.
+check-no-checklist = pas de liste de contrôle
+check-at-most = { $time } au plus
+
+paper-symptom = plainte
+paper-endings = Fins
+paper-tick = atteinte
+paper-stop = STOP
+paper-because = pourquoi ici
+paper-complaint = Plainte
+paper-checklist = Liste de contrôle
+paper-first-tests = Premiers essais, dans cet ordre
+paper-cards = Fiches
+
+# Proof sheets
+
+doc-proof = Feuille de justification
+proof-title = Justification : { $title }
+proof-of = De la fiche { $card } « { $title } », dont le contenu a l’empreinte { $fingerprint }. Une fiche d’une autre empreinte n’est pas justifiée par cette feuille.
+proof-counted = { $computed } nombres de la fiche sont calculés ; chacun figure ci-dessous avec la valeur dont il est arrondi ({ $digits } chiffres significatifs). { $given } sont exacts, ou figurent sur la fiche tels que les donnent les spécifications ou ses mots fixes. Les limites sont arrondies vers l’intérieur : vers le haut à une limite inférieure, vers le bas à une supérieure.
+proof-nothing = Aucun nombre de cette fiche n’est calculé.
+proof-own = règle propre
+proof-nearest = au plus près
+proof-up = haut
+proof-down = bas
+proof-part-key-figures = Chiffres en grand
+proof-part-table = Tableau principal
+proof-part-readings = Ce que signifie un relevé
+proof-part-faults = Défauts
+proof-part-example = Exemple calculé
+proof-part-drawings = Dessins
+proof-part-given = Données
+proof-part-next = Que faire ensuite
+proof-part-drops = Chutes
+proof-part-pins = Voies
+proof-part-fluids = Fluide frigorigène
+proof-part-vents = Air aux aérateurs
+proof-part-measuring = Comment mesurer
+proof-part-signature = Défauts selon la température
+proof-part-motion = Mouvement
+proof-part-positions = Positions
+proof-part-conditions = Conditions
+proof-part-timeline = États dans le temps
+paper-formulas = Formules, avec leurs sources
+paper-proof-inputs = Valeurs des spécifications dont dépendent les chiffres
+paper-key = clé dans les spécifications
+paper-printed = imprimé
+paper-unrounded = non arrondi
+paper-rounded = arrondi
+paper-exact = Nombres exacts tels qu’imprimés
+paper-as-given = Nombres tels qu’ils ont été donnés
+paper-signed = Vérifié avec les sources, responsable technique
+paper-signed-name = nom
+paper-signed-date = date
+paper-signed-signature = signature
+
+# Index of all documents
+
+doc-index = Index des documents
+index-title = Tous les documents : { $shop }
+index-applies = tout système et véhicule du jeu
+index-intro = Un document à l’atelier n’est en vigueur que si son code est celui qui figure ici. Révision et empreinte sont celles de chaque page.
+index-id = id
+index-kind = sorte
+index-name = titre
+index-system = système
+index-page-count = pages
+index-issue = révision, empreinte
+index-not-given = NON DONNÉ
+index-no-source = sans source
+index-uncounted = –
+index-total = { $documents ->
+    [one] 1 document
+   *[other] { $documents } documents
+}
+index-pages = { $pages ->
+    [one] 1 page
+   *[other] { $pages } pages
+}
+index-pages-uncounted = les pages se comptent quand tout est imprimé
+index-lacking = { $not-given } valeurs NON DONNÉ et { $no-source } sans source dans tout le jeu, chacune comptée une fois, quel que soit le nombre de documents qui la montrent
