@@ -22,6 +22,8 @@ mod pictures;
 mod shell;
 #[path = "cli/templates.rs"]
 mod templates;
+#[path = "cli/watch.rs"]
+mod watch;
 
 const GOOD: &str = r#"
 [shop]

@@ -52,6 +52,15 @@ pub enum Command {
     /// Example: bayleaf preview CUR-EVAP
     Preview(Preview),
 
+    /// Draw documents anew whenever a spec or template of theirs is saved
+    ///
+    /// Each document is one PNG, as `preview` draws it: those that are named, or all but
+    /// the index. Findings are shown at every save; what they keep from being drawn stays
+    /// as it was. Runs until it is interrupted.
+    ///
+    /// Example: bayleaf watch CUR-EVAP --specs specs
+    Watch(Watch),
+
     /// Look for errors in the specs and print nothing
     ///
     /// Shows every finding, then lists the values that are missing and those
@@ -259,6 +268,38 @@ pub struct Preview {
     /// Date printed on the pages; today where not given
     #[arg(long, value_name = "YYYY-MM-DD")]
     pub date: Option<NaiveDate>,
+}
+
+/// Arguments of `watch`.
+#[derive(Debug, Args)]
+pub struct Watch {
+    #[command(flatten)]
+    /// Where the specs are
+    pub specs: Specs,
+
+    /// Folder the pictures go to
+    #[arg(long, value_name = "DIR", default_value = "out")]
+    pub out: PathBuf,
+
+    /// Pixels to an inch of paper
+    #[arg(long, value_name = "N", value_parser = pixels_per_inch, default_value = "120")]
+    pub ppi: f64,
+
+    /// Folder with templates of your own, watched too
+    #[arg(long, value_name = "DIR")]
+    pub templates: Option<PathBuf>,
+
+    /// Bay temperature that the windows of test sheets are computed for
+    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
+    pub at: Option<Temperature>,
+
+    /// Date printed on the pages; today where not given
+    #[arg(long, value_name = "YYYY-MM-DD")]
+    pub date: Option<NaiveDate>,
+
+    /// Documents, sheets or vehicles to draw; all where none is named
+    #[arg(value_name = "ID")]
+    pub ids: Vec<String>,
 }
 
 /// Arguments of `check`.

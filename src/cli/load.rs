@@ -50,10 +50,7 @@ impl Origin {
 pub(super) fn load(named: Option<&Path>, language: Option<Language>, quiet: bool) -> Result<Loaded, Outcome> {
     let from = Origin::of(named);
     let findings = Findings::default();
-    let sources = match &from {
-        Origin::Folder(folder) => spec::folder(folder, &findings),
-        Origin::Demo => spec::demo(),
-    };
+    let sources = read(&from, &findings);
     let set = Set::read(&sources, &findings);
     rules::check(&set, &findings);
     let own = || set.shop.as_ref()?.item.language.as_ref().map(|language| language.value);
@@ -72,6 +69,18 @@ pub(super) fn load(named: Option<&Path>, language: Option<Language>, quiet: bool
         return Err(Outcome::Findings);
     };
     Ok(Loaded { model, words, from, digest: digest(&sources) })
+}
+
+fn read(from: &Origin, findings: &Findings) -> Sources {
+    match from {
+        Origin::Folder(folder) => spec::folder(folder, findings),
+        Origin::Demo => spec::demo(),
+    }
+}
+
+/// Tells one state of the specs from another, also where they have errors.
+pub(super) fn state(from: &Origin) -> String {
+    digest(&read(from, &Findings::default()))
 }
 
 /// Loads a set and answers from it; what is refused is told with its reason.

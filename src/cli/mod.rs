@@ -15,6 +15,7 @@ mod print;
 mod shell;
 mod table;
 mod templates;
+mod watch;
 mod whole;
 
 pub use args::{Arguments, Command};
@@ -27,6 +28,7 @@ pub fn run(arguments: Arguments) -> Outcome {
     match arguments.command {
         Command::Print(print) => print::run(&print, language),
         Command::Preview(preview) => preview::run(&preview, language),
+        Command::Watch(watch) => watch::run(&watch, language),
         Command::Check(check) => check::run(&check, language),
         Command::Table(table) => table::run(&table, language),
         Command::Faults(faults) => faults::run(&faults, language),

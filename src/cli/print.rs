@@ -113,27 +113,28 @@ fn lead(
     summary.finish(&arguments.out, lost)
 }
 
-/// The documents that were asked for, in the order of the list.
+/// The share of this run, in the order of the list.
 fn select(loaded: &Loaded, arguments: &Print) -> Result<Vec<Listed>, Message> {
-    let mut all = document::list(&loaded.model);
-    // Who names a proof sheet wants it.
-    let proofs = document::proofs(&loaded.model).into_iter();
-    all.extend(proofs.filter(|proof| arguments.proofs || arguments.ids.contains(&proof.id)));
-    for id in &arguments.ids {
-        if all.iter().any(|listed| listed.is_meant_by(id)) {
-            continue;
-        }
-        return Err(no_such_document(loaded, &all, id));
-    }
-    let wanted =
-        |listed: &Listed| arguments.ids.is_empty() || arguments.ids.iter().any(|id| listed.is_meant_by(id));
-    let chosen: Vec<Listed> = all.into_iter().filter(wanted).collect();
+    let chosen = chosen(loaded, &arguments.ids, arguments.proofs)?;
     if chosen.is_empty() {
         return Err(Message::new("run-nothing-to-print"));
     }
     let shard = arguments.shard;
     let mine = chosen.into_iter().enumerate().filter(|(number, _)| shard.has(*number));
     Ok(mine.map(|(_, listed)| listed).collect())
+}
+
+/// The documents that are meant by the ids, all where there are none, in the order of the list.
+pub(super) fn chosen(loaded: &Loaded, ids: &[String], proofs: bool) -> Result<Vec<Listed>, Message> {
+    let mut all = document::list(&loaded.model);
+    // Who names a proof sheet wants it.
+    let sheets = document::proofs(&loaded.model).into_iter();
+    all.extend(sheets.filter(|sheet| proofs || ids.contains(&sheet.id)));
+    if let Some(id) = ids.iter().find(|id| !all.iter().any(|listed| listed.is_meant_by(id))) {
+        return Err(no_such_document(loaded, &all, id));
+    }
+    all.retain(|listed| ids.is_empty() || ids.iter().any(|id| listed.is_meant_by(id)));
+    Ok(all)
 }
 
 /// Says that no document has this name, and which one has the nearest.

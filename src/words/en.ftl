@@ -1386,6 +1386,11 @@ run-warnings = { $warnings ->
 }
 run-no-model = the set names no shop: add [shop] with `title` and `paper`
 run-specs-changed = the specs or templates were changed while they were being printed; print again
+run-watch-demo = there is nothing to watch: the demo set is built into the program; `bayleaf new specs` begins a set of your own
+run-cannot-watch = cannot watch `{ $path }`: { $reason }
+run-watch-waits = waiting for it to come back
+run-watch-kept = pictures stay as they were; watching
+run-watch-drawn = { $drawn } drawn, { $same } as before, { $seconds } s; watching
 run-cannot-read = cannot read `{ $path }`: { $reason }
 run-template-exists = `{ $path }` exists and differs; --overwrite replaces it
 run-templates-written = { $count } templates in `{ $path }`; to print with them: bayleaf print --templates { $path }

@@ -6,6 +6,8 @@ pub enum Language {
     /// English, the language of the keys of specs, too.
     #[default]
     English,
+    /// German.
+    German,
     /// Spanish.
     Spanish,
 }
@@ -16,6 +18,10 @@ const NAMES: &[(&str, Language)] = &[
     ("englisch", Language::English),
     ("anglais", Language::English),
     ("inglés", Language::English),
+    ("german", Language::German),
+    ("deutsch", Language::German),
+    ("allemand", Language::German),
+    ("alemán", Language::German),
     ("spanish", Language::Spanish),
     ("spanisch", Language::Spanish),
     ("espagnol", Language::Spanish),
@@ -24,13 +30,14 @@ const NAMES: &[(&str, Language)] = &[
 
 impl Language {
     /// All of them.
-    pub const ALL: &[Self] = &[Self::English, Self::Spanish];
+    pub const ALL: &[Self] = &[Self::English, Self::German, Self::Spanish];
 
     /// Its code in ISO 639-1, which is what a spec or a command names it by.
     #[must_use]
     pub const fn code(self) -> &'static str {
         match self {
             Self::English => "en",
+            Self::German => "de",
             Self::Spanish => "es",
         }
     }
@@ -40,6 +47,7 @@ impl Language {
     pub const fn table(self) -> &'static str {
         match self {
             Self::English => include_str!("en.ftl"),
+            Self::German => include_str!("de.ftl"),
             Self::Spanish => include_str!("es.ftl"),
         }
     }
