@@ -36,6 +36,7 @@
 #   coil, winding | Spule, Wicklung       freewheel diode | Freilaufdiode
 #   magnetic clutch | Magnetkupplung      control valve | Regelventil
 #   duty | Tastverhältnis                 ripple | Welligkeit
+#   displacement | Hub (Hubvolumen)       series part | Vorschaltteil
 #   recirculation door | Umluftklappe     mix door | Mischklappe
 #   mode door | Verteilerklappe           outlets, vents | Ausströmer
 #   cabin air | Innenraumluft             outside air, ambient | Außenluft
@@ -752,6 +753,7 @@ fact-frequency = Frequenz
 fact-inductance = Induktivität
 fact-duties = Tastverhältnisse
 fact-more-current = Mehr Strom bedeutet
+# unchecked: Hub for the displacement of a variable compressor (Hubvolumen), in short
 fact-displacement = Hub, Punkte
 fact-polarity = Geschaltet wird
 fact-supply-drop = Abfall Versorgung, Grenze
@@ -786,6 +788,12 @@ fact-threshold = Ansprechschwelle
 fact-release = Rückfallschwelle
 fact-delay = Verzögerung
 fact-release-delay = Rückfallverzögerung
+fact-is-low-side = masseseitig
+fact-is-high-side = plusseitig
+fact-is-more-displacement = mehr Hub
+fact-is-less-displacement = weniger Hub
+fact-is-transistor = Transistor
+fact-is-resistor-pack = Widerstände
 
 ## What every document says
 

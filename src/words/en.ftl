@@ -717,6 +717,12 @@ fact-threshold = Threshold
 fact-release = Release threshold
 fact-delay = Delay
 fact-release-delay = Release delay
+fact-is-low-side = low side
+fact-is-high-side = high side
+fact-is-more-displacement = more displacement
+fact-is-less-displacement = less displacement
+fact-is-transistor = transistor
+fact-is-resistor-pack = resistor pack
 
 ## What every document says
 

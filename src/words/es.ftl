@@ -815,6 +815,12 @@ fact-threshold = Umbral
 fact-release = Umbral de desactivación
 fact-delay = Retardo
 fact-release-delay = Retardo desactiv.
+fact-is-low-side = lado de masa
+fact-is-high-side = lado positivo
+fact-is-more-displacement = más cilindrada
+fact-is-less-displacement = menos cilindrada
+fact-is-transistor = transistor
+fact-is-resistor-pack = resistencias
 
 ## What every document says
 
@@ -2109,10 +2115,10 @@ rule-check-dangling = la salida a `{ $name }` no lleva a ninguna parte
 rule-check-ending-unnamed = el final `{ $ending }` no dice qué pieza o mazo
 rule-check-ending-unnamed-help = añadir `what = "…"`
 wanted-what = se espera `what` a su lado
-rule-check-exits = el paso `{ $step }` tiene { $count ->
-        [0] ninguna salida
-        [one] una salida
-       *[other] { $count } salidas
+rule-check-exits = el paso `{ $step }` { $count ->
+        [0] no tiene ninguna salida
+        [one] tiene una salida
+       *[other] tiene { $count } salidas
     }
 rule-check-exits-help = dar dos de `yes`, `no`, `undecided`, o los tres, cada uno con el nombre de un paso o un final
 wanted-exits = se esperan dos o tres salidas
