@@ -9,7 +9,8 @@
 # in backticks stay as the user types them; « » for quotation; a narrow no-break space
 # (U+202F) before ; : ! ? % and inside « »; decimal comma in prose and formulas,
 # decimal point in what is typed into a spec; signal words as in ANSI Z535.6 and
-# ISO 3864 in French (DANGER, AVERTISSEMENT, ATTENTION, AVIS).
+# ISO 3864 in French (DANGER, AVERTISSEMENT, ATTENTION, AVIS). Zero takes the form [one]
+# in French: that form shows its number, else nought would print as 1.
 #
 # Glossary
 #   control unit            calculateur
@@ -264,12 +265,12 @@ wanted-inside-reference = attendu : 0 % à 100 %
 wanted-above-low-stop = attendu : une fenêtre qui commence au-dessus de { $low }
 wanted-driver-of = attendu : un consommateur de `{ $system }`
 wanted-pins = { $count ->
-    [one] attendu : une voie
+    [one] attendu : { $count } voie
    *[other] attendu : { $count } voies
 }
 wanted-contacts = attendu : 1 à { $most } noms
 wanted-code-length = attendu : { $count ->
-    [one] un code de 1 chiffre, ou 0
+    [one] { $count } code de 1 chiffre, ou 0
    *[other] un code de { $count } chiffres, ou un numéro de contact inférieur à { $count }
 }, ou "open"
 wanted-own-code = attendu : un code qu’aucune autre position n’a
@@ -598,11 +599,11 @@ rule-stops-reversed = la butée basse ({ $low }) donne plus que la haute ({ $hig
 rule-stops-reversed-help = `low` est la butée qui a le moins de volts, quel que soit le sens du volet : échanger les deux
 rule-stops-overlap = les fenêtres des butées, { $low } et { $high }, se recouvrent : un relevé dans les deux n’est à aucune butée
 rule-contact-count = { $count ->
-    [one] 1 contact
+    [one] { $count } contact
    *[other] { $count } contacts
 } sur un actionneur
 rule-contact-pins = { $count ->
-    [one] une voie pour { $names } contacts
+    [one] { $count } voie pour { $names } contacts
    *[other] { $count } voies pour { $names } contacts
 }
 rule-stall = un moteur qui prend { $held } bloqué, et { $free } à vide
@@ -722,9 +723,9 @@ fact-recalibration = Réapprentissage des butées
 fact-photocurrent = Photocourant
 fact-photocurrent-at = Photocourant donné à
 fact-photocurrent-tolerance = Tolérance du photocourant
-fact-dark-current = Courant d’obscurité, au plus
+fact-dark-current = Courant d’obscurité, max
 fact-load-resistor = Résistance de charge
-fact-least-span = De couvert à éclairé, au moins
+fact-least-span = Couvert à éclairé, min
 fact-line-low-pressure = Point bas, pression
 fact-line-low-ratio = Point bas, V/Vref
 fact-line-high-pressure = Point haut, pression
@@ -1485,14 +1486,14 @@ caution-transducer = Le capteur de pression reste vissé : il retient du fluid
 
 run-demo = Ni --specs ni dossier specs/ ici : le jeu de démonstration intégré au programme est utilisé ; toutes ses valeurs sont inventées.
 run-errors = { $errors ->
-    [one] 1 erreur
+    [one] { $errors } erreur
    *[other] { $errors } erreurs
 }, { $warnings ->
-    [one] 1 avertissement
+    [one] { $warnings } avertissement
    *[other] { $warnings } avertissements
 } : rien n’a été écrit
 run-warnings = { $warnings ->
-    [one] 1 avertissement
+    [one] { $warnings } avertissement
    *[other] { $warnings } avertissements
 }
 run-no-model = le jeu ne nomme aucun atelier : ajouter [shop] avec `title` et `paper`
@@ -1517,7 +1518,7 @@ run-strange-template = `{ $path }` ne remplace aucun modèle intégré ; il ne
 run-cannot-write = écriture impossible dans `{ $path }` : { $reason }
 run-no-worker = impossible de lancer un processus auxiliaire : { $reason }
 run-worker-lost = un processus auxiliaire s’est arrêté trop tôt ; { $missing ->
-    [one] 1 document n’a pas été imprimé
+    [one] { $missing } document n’a pas été imprimé
    *[other] { $missing } documents n’ont pas été imprimés
 }
 run-cannot-print = `{ $id }` n’a pas été imprimé : { $reason }
@@ -1542,34 +1543,34 @@ run-table-meter = Volts avec un multimètre de { $input }.
 run-bay-outside = { $at } est hors de la plage du capteur `{ $id }`, { $low } à { $high } : ses lignes s’impriment sans fenêtre
 run-progress = { $done } documents sur { $all }
 run-printed = { $documents ->
-    [one] 1 document
+    [one] { $documents } document
    *[other] { $documents } documents
 }, { $pages ->
-    [one] 1 page
+    [one] { $pages } page
    *[other] { $pages } pages
 }, { $seconds } s, dans { $out } ; { $no-source ->
-    [one] 1 valeur sans source
+    [one] { $no-source } valeur sans source
    *[other] { $no-source } valeurs sans source
 }, { $not-given ->
-    [one] 1 valeur NON DONNÉ
+    [one] { $not-given } valeur NON DONNÉ
    *[other] { $not-given } valeurs NON DONNÉ
 }
 run-list-no-source = Valeurs sans source :
 run-list-not-given = Valeurs NON DONNÉ :
 run-checked = aucune erreur : { $documents ->
-    [one] 1 document
+    [one] { $documents } document
    *[other] { $documents } documents
 } à partir de { $sensors ->
-    [one] 1 capteur
+    [one] { $sensors } capteur
    *[other] { $sensors } capteurs
 } pour { $vehicles ->
-    [one] 1 véhicule
+    [one] { $vehicles } véhicule
    *[other] { $vehicles } véhicules
 } ; { $no-source ->
-    [one] 1 valeur sans source
+    [one] { $no-source } valeur sans source
    *[other] { $no-source } valeurs sans source
 }, { $not-given ->
-    [one] 1 valeur NON DONNÉ
+    [one] { $not-given } valeur NON DONNÉ
    *[other] { $not-given } valeurs NON DONNÉ
 }
 
@@ -2040,7 +2041,7 @@ fit-empty = le fichier n’a pas de ligne qui nomme les unités
 fit-head = `{ $head }` ne nomme pas de colonnes de points
 fit-columns-help = commencer par une ligne telle que `°C,kΩ`, `temperature °F;resistance Ω` ou `°C,Ω,Ω,Ω` (min, nominal, max) ; les unités sont °C, °F ou K, et Ω ou kΩ
 fit-cells = { $found ->
-    [one] une ligne de 1 cellule
+    [one] { $found } ligne de 1 cellule
    *[other] une ligne de { $found } cellules
 } là où la première en a { $wanted }
 fit-cells-help = écrire les nombres avec un point décimal, et sans séparateur de milliers
@@ -2051,7 +2052,7 @@ fit-not-physical = Pas d’ajustement : une température ou une résistance n�
 fit-not-falling = Pas d’ajustement : la résistance ne baisse pas de ligne en ligne.
 fit-no-thermistor = Pas d’ajustement : les meilleurs coefficients ne sont ceux d’aucune thermistance sur ces températures.
 fit-points = { $points ->
-    [one] 1 point.
+    [one] { $points } point.
    *[other] { $points } points.
 }
 fit-minimised = Moindres carrés des résidus de 1/T en ln R, tous les points pesant autant. Résidus : formule moins table.
@@ -2118,7 +2119,7 @@ rule-check-ending-unnamed = la fin `{ $ending }` ne dit pas quelle pièce ou que
 rule-check-ending-unnamed-help = ajouter `what = "…"`
 wanted-what = attendu : `what` à côté
 rule-check-exits = l’étape `{ $step }` a { $count ->
-        [0] aucune sortie
+        [0] auc{ $count } sortie
         [one] une sortie
        *[other] { $count } sorties
     }
@@ -2174,7 +2175,7 @@ check-cost-dismantle = démonter
 ## Importing a table
 
 import-how = De { $file } : { $rows ->
-    [one] une ligne
+    [one] { $rows } ligne
    *[other] { $rows } lignes
 }, cellules séparées par { $separator }, { $decimal }.
 import-semicolon = points-virgules
@@ -2192,7 +2193,7 @@ import-high = résistance max
 import-left-out = omise
 import-empty = vide
 import-skipped = { $lines ->
-    [one] Une ligne ne contient pas de point et a été omise.
+    [one] { $lines } ligne ne contient pas de point et a été omise.
    *[other] { $lines } lignes ne contiennent pas de point et ont été omises.
 }
 import-no-cells = le fichier n’a pas de colonnes
@@ -2236,7 +2237,7 @@ fact-first-tests = premiers essais
 check-title = { $title } · { $system }
 check-only = seulement { $vehicles }
 check-intro = { $steps ->
-        [one] Une étape
+        [one] { $steps } étape
        *[other] { $steps } étapes
     }, { $longest } par le chemin le plus long. Commencer à l’étape 1 et y garder un doigt. Faire ce qu’elle dit, noter le relevé, cocher une réponse, aller où elle mène. Une lettre sur fond noir est une fin : le travail est fait ou transmis là. Deux réponses conviennent, ou le relevé bouge : c’est indécis ; si indécis n’a pas de case, demander avant de continuer.
 check-box-vehicle = Véhicule
@@ -2292,7 +2293,7 @@ proof-of = De la fiche { $card } « { $title } », dont le contenu a l’emp
 proof-counted = { $computed } nombres de la fiche sont calculés ; chacun figure ci-dessous avec la valeur dont il est arrondi ({ $digits } chiffres significatifs). { $given } sont exacts, ou figurent sur la fiche tels que les donnent les spécifications ou ses mots fixes. Les limites sont arrondies vers l’intérieur : vers le haut à une limite inférieure, vers le bas à une supérieure.
 proof-nothing = Aucun nombre de cette fiche n’est calculé.
 proof-own = règle propre
-proof-nearest = au plus près
+proof-nearest = proche
 proof-up = haut
 proof-down = bas
 proof-part-key-figures = Chiffres en grand
@@ -2342,11 +2343,11 @@ index-not-given = NON DONNÉ
 index-no-source = sans source
 index-uncounted = –
 index-total = { $documents ->
-    [one] 1 document
+    [one] { $documents } document
    *[other] { $documents } documents
 }
 index-pages = { $pages ->
-    [one] 1 page
+    [one] { $pages } page
    *[other] { $pages } pages
 }
 index-pages-uncounted = les pages se comptent quand tout est imprimé
