@@ -270,7 +270,7 @@ wanted-pins = { $count ->
 }
 wanted-contacts = attendu : 1 à { $most } noms
 wanted-code-length = attendu : { $count ->
-    [one] { $count } code de 1 chiffre, ou 0
+    [one] un code de { $count } chiffre, ou 0
    *[other] un code de { $count } chiffres, ou un numéro de contact inférieur à { $count }
 }, ou "open"
 wanted-own-code = attendu : un code qu’aucune autre position n’a
@@ -2041,7 +2041,7 @@ fit-empty = le fichier n’a pas de ligne qui nomme les unités
 fit-head = `{ $head }` ne nomme pas de colonnes de points
 fit-columns-help = commencer par une ligne telle que `°C,kΩ`, `temperature °F;resistance Ω` ou `°C,Ω,Ω,Ω` (min, nominal, max) ; les unités sont °C, °F ou K, et Ω ou kΩ
 fit-cells = { $found ->
-    [one] { $found } ligne de 1 cellule
+    [one] une ligne de { $found } cellule
    *[other] une ligne de { $found } cellules
 } là où la première en a { $wanted }
 fit-cells-help = écrire les nombres avec un point décimal, et sans séparateur de milliers
@@ -2119,7 +2119,7 @@ rule-check-ending-unnamed = la fin `{ $ending }` ne dit pas quelle pièce ou que
 rule-check-ending-unnamed-help = ajouter `what = "…"`
 wanted-what = attendu : `what` à côté
 rule-check-exits = l’étape `{ $step }` a { $count ->
-        [0] auc{ $count } sortie
+        [0] aucune sortie
         [one] une sortie
        *[other] { $count } sorties
     }
