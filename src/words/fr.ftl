@@ -228,6 +228,7 @@ label-quantity = ce qui est relevé
 label-component = l’objet de l’essai
 label-form = sa forme
 wanted-tolerance = attendu : une tolérance, par exemple ± 1 %
+wanted-lamination = attendu : { $least } mm à { $most } mm
 wanted-guard-size = attendu : plus de 0 %, jusqu’à 300 %
 wanted-no-guard = attendu seulement avec `decision = "guarded"`
 wanted-not-empty = attendu : un véhicule et un groupe, ou plus
@@ -573,6 +574,7 @@ rule-wire-drop = le fil perd { $lost } à { $at }, plus que sa limite de { $limi
 rule-wire-drop-help = vérifier section, longueur et intensité avec la source ; un bon fil ne peut pas tenir la limite
 rule-reserved-name = `{ $id }` ne peut pas être un nom de fichier sur tout disque
 rule-same-name = `{ $id }` nomme deux documents, ou deux qui ne diffèrent que par les majuscules
+rule-lamination = `{ $key }` de { $written } n’est pas une cote de plastification de fiches
 rule-guard-size = une bande de garde de { $written } de U ne sert à rien
 rule-guard-size-help = écrire `guard = "100 %"` pour w = U ; pour des limites sans bande de garde, `decision = "simple"`
 rule-guard-alone = une bande de garde de { $written }, mais la décision n’en demande pas
@@ -1555,6 +1557,34 @@ run-printed = { $documents ->
     [one] { $not-given } valeur NON DONNÉ
    *[other] { $not-given } valeurs NON DONNÉ
 }
+run-sheets = { $sheets ->
+    [one] { $sheets } feuille à couper
+   *[other] { $sheets } feuilles à couper
+} : { $files ->
+    [one] { $first }
+   *[other] { $first } à { $last }
+}. Imprimer recto verso, retourner sur le bord { $edge }, à 100 % ; puis poser une règle sur la barre de 100 mm.
+run-long-edge = long
+run-short-edge = court
+run-no-bar = `{ $id }` : pas de marge blanche pour la barre de 100 mm à la page { $pages } ; vérifier la taille sur une autre page
+run-no-bar-on-sheet = `{ $id }` : pas de place pour la barre de 100 mm sur { $sides ->
+    [one] { $sides } face
+   *[other] { $sides } faces
+} ; vérifier la taille sur une autre feuille
+run-stale-sheets = `{ $path }` vient d’une impression antérieure ; ses fiches peuvent être périmées
+run-sheet-too-small = { $width } × { $height } mm ne tient pas sur une feuille de { $across } × { $along } mm, dont 5 mm à chaque bord ne s’impriment pas
+run-in-border = page { $page } : une partie dessinée vient à { $distance } mm du bord ; la plastification demande { $quiet } mm
+run-in-border-text = page { $page } : `{ $text }` vient à { $distance } mm du bord ; la plastification demande { $quiet } mm
+run-under-hole = page { $page } : le trou { $place } ({ $diameter } mm, centre à { $inset } mm du bord, { $around } mm libres autour) traverse une partie dessinée ; le papier y est blanc sur { $free } mm
+run-under-hole-text = page { $page } : le trou { $place } ({ $diameter } mm, centre à { $inset } mm du bord, { $around } mm libres autour) traverse `{ $text }` ; le papier y est blanc sur { $free } mm
+place-top = en haut
+place-bottom = en bas
+place-left = à gauche
+place-right = à droite
+place-top-left = en haut à gauche
+place-top-right = en haut à droite
+place-bottom-left = en bas à gauche
+place-bottom-right = en bas à droite
 run-list-no-source = Valeurs sans source :
 run-list-not-given = Valeurs NON DONNÉ :
 run-checked = aucune erreur : { $documents ->
@@ -1582,6 +1612,13 @@ paper-draft = PROJET
 paper-code = Code
 paper-page = page
 paper-of = sur
+paper-check-bar = mesurer : 100 mm ; sinon, imprimer à 100 %
+paper-printed-sheet = feuille
+paper-printed-sheets = Fiches sur feuilles
+paper-front = recto
+paper-back = verso
+paper-cut-to = couper à
+paper-pouch = pochette, intérieur au moins
 paper-uncontrolled = copie non maîtrisée
 paper-sources = Sources
 paper-sources-at-end = sources à la fin
