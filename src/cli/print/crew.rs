@@ -80,10 +80,10 @@ fn command(
     if arguments.proofs {
         command.arg("--proofs");
     }
-    if let Some(templates) = &arguments.templates {
+    if let Some(templates) = &arguments.edition.templates {
         command.arg("--templates").arg(templates);
     }
-    if let Some(at) = arguments.at {
+    if let Some(at) = arguments.edition.at {
         command.arg(format!("--at={at}"));
     }
     Ok(command)
