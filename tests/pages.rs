@@ -2,6 +2,8 @@
 
 #[path = "pages/cautions.rs"]
 mod cautions;
+#[path = "pages/changes.rs"]
+mod changes;
 #[path = "pages/checklists.rs"]
 mod checklists;
 #[path = "pages/codes.rs"]
@@ -81,7 +83,7 @@ fn documents(model: &Model) -> Vec<Document> {
 fn everything(model: &Model) -> Vec<Document> {
     let words = Words::english();
     let bay = Some(Temperature::from_celsius(31.0));
-    let context = Context { model, words: &words, date: date(), bay };
+    let context = Context { model, words: &words, date: date(), bay, stamp: None };
     let compose = |listed| document::compose(context, listed).expect("a listed document exists");
     let mut listed = document::list(model);
     for proof in document::proofs(model) {

@@ -23,7 +23,7 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
         all.iter().find(|listed| listed.id == id).ok_or_else(|| print::no_such_document(loaded, &all, id))?;
     let templates = Templates::load(arguments.edition.templates.as_deref())?;
     let date = arguments.edition.issued();
-    let context = Context { model: &loaded.model, words, date, bay: arguments.edition.at };
+    let context = Context { model: &loaded.model, words, date, bay: arguments.edition.at, stamp: None };
     let failed = |why: String| Message::new("run-cannot-print").with("id", id).with("reason", why);
     let document = document::compose(context, listed).ok_or_else(|| failed(listed.spec.clone()))?;
     let typesetter = templates.typesetter(words);

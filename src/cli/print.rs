@@ -50,7 +50,7 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
         Err(message) => return fail(words, &message),
     };
     let date = arguments.edition.issued();
-    let context = Context { model: &loaded.model, words, date, bay: arguments.edition.at };
+    let context = Context { model: &loaded.model, words, date, bay: arguments.edition.at, stamp: None };
     let batch = match Batch::new(context, arguments, &templates) {
         Ok(batch) => batch,
         Err(error) => return fail(words, &unwritten(&arguments.out, &error)),

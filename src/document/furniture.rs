@@ -6,6 +6,7 @@ use super::Context;
 use super::caution::{self, Signalled};
 use super::code::Code;
 use super::marks::Marks;
+use super::stamp::{Changed, Stamp};
 use crate::model::{Fact, Model, System};
 use crate::spec::Paper;
 use crate::words::Message;
@@ -33,6 +34,9 @@ pub(super) struct Furniture {
     pub language: &'static str,
     pub sources: Vec<Source>,
     pub units: String,
+    /// What changed since the revision before.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub changed: Option<Changed>,
 }
 
 /// A letter and the document it stands for.
@@ -88,27 +92,29 @@ impl Furniture {
         stop: Option<Signalled>,
     ) -> Self {
         let words = context.words;
+        let printed = || {
+            let date = context.date.format(words.language().dates());
+            words.say(&Message::new("doc-printed").with("date", date))
+        };
         Self {
             id: kind.id,
             kind: words.word(kind.word),
             title: kind.title,
             system: String::new(),
             shop: context.model.shop.title.clone(),
-            revision: words.word("doc-revision-none"),
-            date: words.say(
-                &Message::new("doc-printed").with("date", context.date.format(words.language().dates())),
-            ),
+            revision: context.stamp.map_or_else(|| words.word("doc-revision-none"), Stamp::printed),
+            date: context.stamp.map_or_else(printed, |stamp| stamp.issued(words)),
             applicability,
             fingerprint: String::new(),
             code: Code::default(),
-            // Nothing is issued before there is a register: every page is a draft.
-            draft: true,
+            draft: context.stamp.is_none(),
             notice: context.model.shop.notice.clone().unwrap_or_default(),
             stop,
             paper: kind.paper,
             language: words.language().code(),
             sources: Vec::new(),
             units: words.word("doc-units"),
+            changed: context.stamp.and_then(|stamp| stamp.changed(words)),
         }
     }
 }

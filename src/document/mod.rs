@@ -38,6 +38,7 @@ mod proof;
 mod report;
 mod request_card;
 mod sensor_card;
+mod stamp;
 mod symptoms;
 mod system_card;
 pub mod table;
@@ -54,6 +55,7 @@ pub use distance::{ASKED_FOR, Distance, Reading};
 pub use given::said;
 pub use list::{Listed, Paperwork, list};
 pub use proof::proofs;
+pub use stamp::{CHANGED_FROM, CHANGED_TO, Moved, Since, Stamp};
 
 use crate::model::{Lamination, Model};
 use crate::quantity::{Temperature, noted};
@@ -74,6 +76,8 @@ pub struct Context<'a> {
     pub date: NaiveDate,
     /// The bay temperature that windows are computed for.
     pub bay: Option<Temperature>,
+    /// The issue that the page belongs to; none on a draft.
+    pub stamp: Option<&'a Stamp>,
 }
 
 /// One document, ready for its template.
@@ -106,6 +110,11 @@ pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     let mut document = noted(context.words.notation(), || composed(context, listed))?;
     if matches!(listed.paperwork, Paperwork::Card(_) | Paperwork::WallCard) {
         document.lamination.clone_from(&context.model.shop.lamination);
+    }
+    if let Some(stamp) = context.stamp.filter(|stamp| stamp.since.is_some()) {
+        let mut data = serde_json::from_slice(&document.data).expect(PLAIN);
+        stamp.mark(&mut data);
+        document.data = serde_json::to_vec(&data).expect(PLAIN);
     }
     Some(document)
 }

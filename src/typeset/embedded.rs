@@ -23,6 +23,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("mode-card.typ"),
     template!("request-card.typ"),
     template!("parts/caution.typ"),
+    template!("parts/changes.typ"),
     template!("parts/matrix.typ"),
     template!("parts/run.typ"),
     template!("parts/timeline.typ"),

@@ -7,6 +7,7 @@
 //! missing glyph, an unknown font or an element out of place, and none of
 //! these may reach a wall.
 
+mod changes;
 mod embedded;
 mod fonts;
 mod geometry;
@@ -171,7 +172,7 @@ impl Typesetter {
     ) -> Result<(T, usize), Failure> {
         let once = |pages| {
             let world = World::new(&self.base, job.template, job.data, pages);
-            let made = layout(&world).and_then(|document| {
+            let made = laid(&world, job).and_then(|document| {
                 legible::check(&document, job.reading)?;
                 job.lamination.map_or(Ok(()), |lamination| keep_out::check(&document, lamination))?;
                 Ok((make(&world, &document)?, document.pages().len()))
@@ -201,7 +202,7 @@ impl Typesetter {
     /// As [`pdf`](Self::pdf).
     pub fn pieces(&self, job: Job<'_>) -> Result<Vec<Piece>, Failure> {
         let world = World::new(&self.base, job.template, job.data, 0);
-        let pieces = layout(&world).map(|document| pieces::of(&document));
+        let pieces = laid(&world, job).map(|document| pieces::of(&document));
         comemo::evict(KEPT);
         pieces.map_err(|messages| Failure { id: job.id.to_owned(), messages })
     }
@@ -235,6 +236,11 @@ impl Typesetter {
         };
         typst_pdf::pdf(document, &options).map_err(|errors| told(world, &errors))
     }
+}
+
+/// Lays a document out, with what marks its changes.
+fn laid(world: &World<'_>, job: Job<'_>) -> Result<PagedDocument, Vec<Message>> {
+    layout(world).map(|document| changes::drawn(document, job.lamination))
 }
 
 /// Lays a document out; a warning is an error.

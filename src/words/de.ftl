@@ -814,6 +814,13 @@ doc-quantity-to = bis
 doc-quantity-digits = Digits
 doc-units = Ω, V DC, °C; °F = 1,8 × °C + 32
 doc-printed = gedruckt { $date }
+doc-issued = ausgegeben { $date } von { $by }
+doc-changed = Geändert seit { $revision }, markiert ▶▌: { $cells ->
+    [one] ein Wert
+   *[other] { $cells } Werte
+}.
+doc-changed-none = Neu ausgegeben seit { $revision }, kein Wert geändert.
+doc-changed-title = Geändert seit { $revision }
 
 ## Sensor card
 
@@ -1589,6 +1596,7 @@ paper-back = Rückseite
 paper-cut-to = schneiden auf
 paper-pouch = Tasche innen mindestens
 paper-uncontrolled = Kopie: nicht gelenkt
+paper-changed-more = weitere
 paper-sources = Quellen
 paper-sources-at-end = Quellen am Ende
 

@@ -741,6 +741,13 @@ doc-quantity-to = to
 doc-quantity-digits = digits
 doc-units = Ω, V DC, °C; °F = 1.8 × °C + 32
 doc-printed = printed { $date }
+doc-issued = issued { $date } by { $by }
+doc-changed = Changed since { $revision }, marked ▶▌: { $cells ->
+    [one] one value
+   *[other] { $cells } values
+}.
+doc-changed-none = Reissued since { $revision }, no value changed.
+doc-changed-title = Changed since { $revision }
 
 ## Sensor card
 
@@ -1516,6 +1523,7 @@ paper-back = back
 paper-cut-to = cut to
 paper-pouch = pouch inside at least
 paper-uncontrolled = uncontrolled when copied
+paper-changed-more = more
 paper-sources = Sources
 paper-sources-at-end = sources at the end
 

@@ -840,6 +840,13 @@ doc-quantity-to = a
 doc-quantity-digits = dígitos
 doc-units = Ω, V CC, °C; °F = 1,8 × °C + 32
 doc-printed = impreso { $date }
+doc-issued = emitido { $date } por { $by }
+doc-changed = Cambiado desde { $revision }, marcado ▶▌: { $cells ->
+    [one] un valor
+   *[other] { $cells } valores
+}.
+doc-changed-none = Reemitido desde { $revision }, ningún valor cambiado.
+doc-changed-title = Cambiado desde { $revision }
 
 ## Sensor card
 
@@ -1619,6 +1626,7 @@ paper-back = reverso
 paper-cut-to = cortar a
 paper-pouch = funda, interior mínimo
 paper-uncontrolled = copia no controlada
+paper-changed-more = más
 paper-sources = Fuentes
 paper-sources-at-end = fuentes al final
 

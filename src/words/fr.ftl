@@ -847,6 +847,13 @@ doc-quantity-to = à
 doc-quantity-digits = digits
 doc-units = Ω, V CC, °C ; °F = 1,8 × °C + 32
 doc-printed = imprimé le { $date }
+doc-issued = émis le { $date } par { $by }
+doc-changed = Modifié depuis { $revision }, repéré ▶▌ : { $cells ->
+    [one] { $cells } valeur
+   *[other] { $cells } valeurs
+}.
+doc-changed-none = Réémis depuis { $revision }, aucune valeur modifiée.
+doc-changed-title = Modifié depuis { $revision }
 
 ## Sensor card
 
@@ -1622,6 +1629,7 @@ paper-back = verso
 paper-cut-to = couper à
 paper-pouch = pochette, intérieur au moins
 paper-uncontrolled = copie non maîtrisée
+paper-changed-more = de plus
 paper-sources = Sources
 paper-sources-at-end = sources à la fin
 

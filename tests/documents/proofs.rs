@@ -35,7 +35,8 @@ fn composed(model: &Model, listed: &Listed) -> Document {
 fn composed_in(language: Language, model: &Model, listed: &Listed) -> Document {
     let words = Words::of(language);
     let date = "2026-11-24".parse().expect("a date");
-    let context = Context { model, words: &words, date, bay: Some(Temperature::from_celsius(31.0)) };
+    let context =
+        Context { model, words: &words, date, bay: Some(Temperature::from_celsius(31.0)), stamp: None };
     document::compose(context, listed).expect("a listed document exists")
 }
 

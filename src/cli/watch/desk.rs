@@ -103,7 +103,8 @@ impl<'a> Desk<'a> {
         let kept = kept.unwrap_or_else(|| (look, templates.typesetter(words)));
         let (_, typesetter) = self.typesetter.insert(kept);
         let date = self.arguments.edition.issued();
-        let context = Context { model: &loaded.model, words, date, bay: self.arguments.edition.at };
+        let context =
+            Context { model: &loaded.model, words, date, bay: self.arguments.edition.at, stamp: None };
         let ids = &self.arguments.ids;
         let mut chosen = print::chosen(loaded, ids, false)?;
         // The index changes with each of the others; who names it wants it.
