@@ -28,7 +28,7 @@ mod reader;
 mod specs;
 
 use bayleaf::diag::Findings;
-use bayleaf::document::{self, Context, Distance, Document, Reading};
+use bayleaf::document::{self, Trial, Context, Distance, Document, Reading};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::Temperature;
 use bayleaf::rules;
@@ -77,7 +77,7 @@ fn documents(model: &Model) -> Vec<Document> {
 fn everything(model: &Model) -> Vec<Document> {
     let words = Words::english();
     let bay = Some(Temperature::from_celsius(31.0));
-    let context = Context { model, words: &words, date: date(), bay };
+    let context = Context { model, words: &words, date: date(), bay, size: None, trial: Trial::default() };
     let compose = |listed| document::compose(context, listed).expect("a listed document exists");
     let mut listed = document::list(model);
     for proof in document::proofs(model) {
@@ -179,7 +179,7 @@ fn a_character_without_a_glyph_is_a_failure() {
 fn a_template_that_warns_is_a_failure() {
     let templates = [("page.typ", "#set document(title: \"x\")\n#set text(font: \"No Such Font\")\nx")];
     let typesetter = Typesetter::with_templates(&templates, "{}");
-    let job = Job { id: "X", template: "page.typ", data: b"{}", pages: 0, reading: READ, date: date() };
+    let job = Job { id: "X", template: "page.typ", data: b"{}", pages: 0, sides: 0, reading: READ, date: date() };
     let failure = typesetter.pdf(job).expect_err("an unknown font is only a warning to the library");
     let said = failure.said(&Words::english());
     assert!(said.contains("page.typ:2"), "{said}");

@@ -6,8 +6,9 @@ use chrono::NaiveDate;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use super::import::{resistance_unit, temperature_unit};
+use crate::diag::nearest;
 use crate::document::judgement::Reading;
-use crate::quantity::{
+use crate::quantity::{Size,
     Pressure, Ratio, Resistance, Temperature, TemperatureDifference, Unit, Voltage, scalar,
 };
 
@@ -177,6 +178,14 @@ pub struct Print {
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub at: Option<Temperature>,
 
+    /// Size of the pages: A4, A5, A6, letter, "half letter", "4x6 in", "100x150 mm", upright or
+    /// with "landscape" behind it
+    ///
+    /// Wins over a card's own size and the shop's. A kind of paper that is not laid out for the
+    /// size is refused, with those that it is laid out for.
+    #[arg(long, value_name = "SIZE", value_parser = size)]
+    pub size: Option<Size>,
+
     /// Worker processes; as many as there are processors where not given
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=1024))]
     pub jobs: Option<u32>,
@@ -248,6 +257,10 @@ pub struct Preview {
     /// Bay temperature that the windows of test sheets are computed for
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub at: Option<Temperature>,
+
+    /// Size of the pages, as of print
+    #[arg(long, value_name = "SIZE", value_parser = size)]
+    pub size: Option<Size>,
 
     /// Date printed on the pages; today where not given
     #[arg(long, value_name = "YYYY-MM-DD")]
@@ -520,6 +533,15 @@ fn temperature(text: &str) -> Result<Temperature, String> {
     let above_absolute_zero = |at: &Temperature| at.kelvins() > 0.0;
     let read = scalar::<Temperature>(text).ok().filter(above_absolute_zero);
     read.ok_or_else(|| "expected a temperature with its unit, such as \"31 °C\" or \"88 °F\"".to_owned())
+}
+
+fn size(text: &str) -> Result<Size, String> {
+    Size::named(text).ok_or_else(|| {
+        let all: Vec<&str> = Size::names().collect();
+        let near = nearest(text, all.iter().copied());
+        let near = near.map(|near| format!("did you mean \"{near}\"? ")).unwrap_or_default();
+        format!("{near}expected one of {}", all.join(", "))
+    })
 }
 
 fn pixels_per_inch(text: &str) -> Result<f64, String> {

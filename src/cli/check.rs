@@ -8,7 +8,7 @@ use chrono::NaiveDate;
 use super::args::Check;
 use super::load::{announce, load};
 use super::outcome::{Outcome, say};
-use crate::document::{self, Context};
+use crate::document::{self, Trial, Context};
 use crate::words::{Message, Words};
 
 /// Runs the command.
@@ -20,7 +20,7 @@ pub(super) fn run(arguments: &Check) -> Outcome {
     };
     let model = &loaded.model;
     // No page is made, so no date is shown.
-    let context = Context { model, words: &words, date: NaiveDate::MIN, bay: None };
+    let context = Context { model, words: &words, date: NaiveDate::MIN, bay: None, size: None, trial: Trial::default() };
     let listed = document::list(model);
     let mut no_source = BTreeSet::new();
     let mut not_given = BTreeSet::new();

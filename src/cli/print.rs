@@ -18,7 +18,7 @@ use super::load::{Loaded, announce, load};
 use super::outcome::{Outcome, fail, note};
 use super::templates::Templates;
 use crate::diag::{nearest, reason};
-use crate::document::{self, Context, Listed, Paperwork};
+use crate::document::{self, Trial, Context, Listed, Paperwork};
 use crate::words::{Message, Words};
 use batch::Batch;
 use summary::Summary;
@@ -45,7 +45,7 @@ pub(super) fn run(arguments: &Print) -> Outcome {
         Err(message) => return fail(&words, &message),
     };
     let date = arguments.date.unwrap_or_else(|| Local::now().date_naive());
-    let context = Context { model: &loaded.model, words: &words, date, bay: arguments.at };
+    let context = Context { model: &loaded.model, words: &words, date, bay: arguments.at, size: arguments.size, trial: Trial::default() };
     let batch = match Batch::new(context, arguments, &templates) {
         Ok(batch) => batch,
         Err(error) => {

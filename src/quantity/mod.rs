@@ -14,6 +14,7 @@ mod phrase;
 mod read;
 mod scalar;
 mod set_points;
+mod size;
 mod temperature;
 mod trace;
 mod unit;
@@ -32,6 +33,7 @@ pub use scalar::{
     Resistance, Scalar, SpecificEnthalpy, Voltage,
 };
 pub use set_points::{SetPoints, set_points};
+pub use size::{Format, Size};
 pub use temperature::{Temperature, TemperatureDifference};
 pub use trace::{Traced, traced};
 pub use unit::{Dimension, Unit};

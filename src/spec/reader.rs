@@ -11,7 +11,7 @@ use toml::de::{DeArray, DeTable, DeValue};
 use super::value::{At, Sourced};
 use crate::diag::{FileId, Finding, Findings, Place, nearest};
 use crate::fonts::can_show;
-use crate::quantity::{Misread, number};
+use crate::quantity::{Size, Misread, number};
 use crate::words::Message;
 
 mod lists;
@@ -274,6 +274,16 @@ impl<'a> Reader<'a> {
         self.one_of(key, self.text(key)?, words)
     }
 
+    /// The size of a page.
+    pub(super) fn size(&self, key: &'static str) -> Option<At<Size>> {
+        let text = self.text(key)?;
+        if let Some(value) = Size::named(&text.value) {
+            return Some(At { value, place: text.place });
+        }
+        self.report(not_among("spec-unknown-size", key, text, Size::names()));
+        None
+    }
+
     /// One of a few words, printed with its source.
     pub(super) fn sourced_choice<T: Copy>(
         &self,
@@ -305,14 +315,7 @@ impl<'a> Reader<'a> {
         if let Some(&(_, value)) = words.iter().find(|(word, _)| *word == text.value) {
             return Some(At { value, place: text.place });
         }
-        let all = words.iter().map(|(word, _)| format!("`{word}`")).collect::<Vec<_>>().join(", ");
-        let message = Message::new("spec-unknown-word").with("key", key).with("found", &text.value);
-        let label = Message::new("wanted-one-of").with("words", all);
-        let mut finding = Finding::error(message, text.place, label);
-        if let Some(near) = nearest(&text.value, words.iter().map(|(word, _)| *word)) {
-            finding = finding.help(Message::new("did-you-mean").with("word", near));
-        }
-        self.file.findings.report(finding);
+        self.report(not_among("spec-unknown-word", key, text, words.iter().map(|(word, _)| *word)));
         None
     }
 
@@ -544,6 +547,22 @@ pub(super) fn plain_number(value: &DeValue<'_>) -> Option<f64> {
         _ => return None,
     };
     text.replace('_', "").parse().ok().filter(|number: &f64| number.is_finite())
+}
+
+/// A finding for a text that is none of a few words.
+fn not_among(
+    id: &'static str,
+    key: &'static str,
+    text: At<String>,
+    words: impl Iterator<Item = &'static str> + Clone,
+) -> Finding {
+    let all = words.clone().map(|word| format!("`{word}`")).collect::<Vec<_>>().join(", ");
+    let message = Message::new(id).with("key", key).with("found", &text.value);
+    let finding = Finding::error(message, text.place, Message::new("wanted-one-of").with("words", all));
+    match nearest(&text.value, words) {
+        Some(near) => finding.help(Message::new("did-you-mean").with("word", near)),
+        None => finding,
+    }
 }
 
 /// A finding for a word nobody knows, with the nearest known one.

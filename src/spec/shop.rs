@@ -1,8 +1,9 @@
 //! The shop that prints, and the vehicle systems it serves.
 
+use super::paper_kind::PaperKind;
 use super::reader::Reader;
 use super::value::{At, Sourced};
-use crate::quantity::{Length, Ratio, TemperatureDifference, Toleranced, Voltage, ratio, scalar, toleranced};
+use crate::quantity::{Length, Ratio, Size, TemperatureDifference, Toleranced, Voltage, ratio, scalar, toleranced};
 
 /// `[shop]`: whose paper this is.
 #[derive(Debug, Clone)]
@@ -11,6 +12,8 @@ pub struct Shop {
     pub title: Option<At<String>>,
     /// The paper of test sheets.
     pub paper: Option<At<Paper>>,
+    /// The sizes of single kinds of paper.
+    pub sizes: Vec<(PaperKind, At<Size>)>,
     /// A line printed in bold on every page, such as a mark of invented values.
     pub notice: Option<At<String>>,
     /// Its height above sea level: without it no gauge pressure is computed.
@@ -49,6 +52,7 @@ impl Shop {
         Self {
             title: reader.text("title"),
             paper: reader.choice("paper", &[("A4", Paper::A4), ("letter", Paper::Letter)]),
+            sizes: sizes(reader),
             notice: reader.text("notice"),
             elevation: reader.sourced("elevation", scalar),
             has_elevation: reader.has("elevation"),
@@ -58,6 +62,15 @@ impl Shop {
             soak: reader.sourced("soak", scalar),
         }
     }
+}
+
+/// `[shop.sizes]`: a kind of paper each.
+fn sizes(reader: &Reader<'_>) -> Vec<(PaperKind, At<Size>)> {
+    let Some(table) = reader.table("sizes") else { return Vec::new() };
+    let read = |(key, kind, _): &(&'static str, PaperKind, _)| Some((*kind, table.size(key)?));
+    let sizes = PaperKind::ALL.iter().filter_map(read).collect();
+    table.finish();
+    sizes
 }
 
 /// `[system.ID]`: one kind of climate system, as fitted to a group of vehicles.

@@ -44,6 +44,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/signature.typ"),
     template!("parts/steps.typ"),
     template!("parts/strip.typ"),
+    template!("strip-card.typ"),
     template!("parts/symbols.typ"),
     template!("parts/table.typ"),
     template!("parts/tests.typ"),

@@ -18,7 +18,7 @@ use std::process::{Child, Command, Stdio};
 use std::sync::Once;
 use std::time::{Duration, Instant};
 
-use bayleaf::document::{self, Context, Distance, Document, Listed, Reading};
+use bayleaf::document::{self, Trial, Context, Distance, Document, Listed, Reading};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::Temperature;
 use bayleaf::spec::{self, Set};
@@ -86,7 +86,7 @@ impl Bench {
     fn context(&self) -> Context<'_> {
         let date = "2026-11-24".parse().expect("a date");
         let bay = Some(Temperature::from_celsius(31.0));
-        Context { model: &self.model, words: &self.words, date, bay }
+        Context { model: &self.model, words: &self.words, date, bay, size: None, trial: Trial::default() }
     }
 
     /// Every document of the demo set with this template.
@@ -116,7 +116,7 @@ impl Bench {
                 // No titles to be found: the strip alone.
                 let reading = Reading { rest: Distance::Hand, parts: &[("strip", Distance::Bench)] };
                 let job =
-                    Job { id: &document.id, template: "strip-alone.typ", data, pages: 0, reading, date };
+                    Job { id: &document.id, template: "strip-alone.typ", data, pages: 0, sides: 0, reading, date };
                 typesetter.pdf(job).expect("it typesets");
             }
             started.elapsed().as_secs_f64() * 1000.0 / EACH as f64

@@ -57,6 +57,9 @@ fn command(arguments: &Print, date: NaiveDate, digest: &str) -> io::Result<Comma
     if let Some(format) = arguments.format.to_possible_value() {
         command.arg(format!("--format={}", format.get_name())).arg(format!("--ppi={}", arguments.ppi));
     }
+    if let Some(size) = arguments.size {
+        command.arg(format!("--size={size}"));
+    }
     if arguments.proofs {
         command.arg("--proofs");
     }
