@@ -7,7 +7,7 @@
 use std::path::Path;
 
 use bayleaf::diag::Findings;
-use bayleaf::document::{self, Trial, Context, Document};
+use bayleaf::document::{self, Context, Document, Trial};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::Temperature;
 use bayleaf::spec::{self, Set};

@@ -6,7 +6,7 @@
 use bayleaf::diag::{Findings, Renderer, Sources};
 use bayleaf::document::judgement::{self, Reading, judge};
 use bayleaf::document::table::{self, Cell, Table};
-use bayleaf::document::{self, Trial, Context, faults};
+use bayleaf::document::{self, Context, Trial, faults};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::{Temperature, Voltage};
 use bayleaf::rules;

@@ -28,7 +28,7 @@ mod reader;
 mod specs;
 
 use bayleaf::diag::Findings;
-use bayleaf::document::{self, Trial, Context, Distance, Document, Reading};
+use bayleaf::document::{self, Context, Distance, Document, Reading, Trial};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::Temperature;
 use bayleaf::rules;
@@ -179,7 +179,8 @@ fn a_character_without_a_glyph_is_a_failure() {
 fn a_template_that_warns_is_a_failure() {
     let templates = [("page.typ", "#set document(title: \"x\")\n#set text(font: \"No Such Font\")\nx")];
     let typesetter = Typesetter::with_templates(&templates, "{}");
-    let job = Job { id: "X", template: "page.typ", data: b"{}", pages: 0, sides: 0, reading: READ, date: date() };
+    let job =
+        Job { id: "X", template: "page.typ", data: b"{}", pages: 0, sides: 0, reading: READ, date: date() };
     let failure = typesetter.pdf(job).expect_err("an unknown font is only a warning to the library");
     let said = failure.said(&Words::english());
     assert!(said.contains("page.typ:2"), "{said}");

@@ -5,9 +5,10 @@ use super::load::answer;
 use super::outcome::Outcome;
 use super::table::tell;
 use crate::document::faults::{Ask, Place, of};
+use crate::words::Language;
 
 /// Runs the command.
-pub(super) fn run(arguments: &Arguments) -> Outcome {
+pub(super) fn run(arguments: &Arguments, language: Option<Language>) -> Outcome {
     let ask = Ask {
         id: &arguments.id,
         at: arguments.at,
@@ -19,7 +20,7 @@ pub(super) fn run(arguments: &Arguments) -> Outcome {
         pressure: arguments.pressure,
         instruments: &arguments.instruments,
     };
-    answer(arguments.specs.specs.as_deref(), |loaded, words| {
+    answer(arguments.specs.specs.as_deref(), language, |loaded, words| {
         of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
     })
 }

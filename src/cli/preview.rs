@@ -8,15 +8,15 @@ use super::args::Preview;
 use super::load::{Loaded, answer};
 use super::outcome::{Outcome, say};
 use super::templates::Templates;
-use super::{print, whole};
+use super::{print, sizes, whole};
 use crate::diag::reason;
-use crate::document::{self, Trial, Context};
+use crate::document::{self, Context, Trial};
 use crate::typeset::Job;
-use crate::words::{Message, Words};
+use crate::words::{Language, Message, Words};
 
 /// Runs the command.
-pub(super) fn run(arguments: &Preview) -> Outcome {
-    answer(arguments.specs.specs.as_deref(), |loaded, words| draw(arguments, loaded, words))
+pub(super) fn run(arguments: &Preview, language: Option<Language>) -> Outcome {
+    answer(arguments.specs.specs.as_deref(), language, |loaded, words| draw(arguments, loaded, words))
 }
 
 fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, Message> {
@@ -26,13 +26,21 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
         all.iter().find(|listed| listed.id == id).ok_or_else(|| print::no_such_document(loaded, &all, id))?;
     let templates = Templates::load(arguments.templates.as_deref())?;
     let date = arguments.date.unwrap_or_else(|| Local::now().date_naive());
-    let context = Context { model: &loaded.model, words, date, bay: arguments.at, size: arguments.size, trial: Trial::default() };
+    let context = Context {
+        model: &loaded.model,
+        words,
+        date,
+        bay: arguments.at,
+        size: arguments.size,
+        trial: Trial::default(),
+    };
+    sizes::refuse(context, std::iter::once(listed))?;
     let failed = |why: String| Message::new("run-cannot-print").with("id", id).with("reason", why);
     let document = document::compose(context, listed).ok_or_else(|| failed(listed.spec.clone()))?;
     let typesetter = templates.typesetter(words);
     let picture = typesetter
         .preview(Job::of(&document, date), arguments.ppi)
-        .map_err(|failure| failed(failure.said(words)))?;
+        .map_err(|failure| failed(sizes::reason(context, &typesetter, listed, &failure)))?;
     let path = arguments.out.clone().unwrap_or_else(|| PathBuf::from(format!("{id}.png")));
     let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
     let written = path

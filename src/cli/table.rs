@@ -9,10 +9,10 @@ use super::load::{Origin, announce, answer};
 use super::outcome::{Outcome, say};
 use crate::document::table::{Ask, Cell, Column, Show, Table, of};
 use crate::model::Fact;
-use crate::words::{Message, Words};
+use crate::words::{Language, Message, Words};
 
 /// Runs the command.
-pub(super) fn run(arguments: &Arguments) -> Outcome {
+pub(super) fn run(arguments: &Arguments, language: Option<Language>) -> Outcome {
     let ask = Ask {
         id: &arguments.id,
         from: arguments.from,
@@ -20,7 +20,7 @@ pub(super) fn run(arguments: &Arguments) -> Outcome {
         step: arguments.step,
         bay: arguments.at,
     };
-    answer(arguments.specs.specs.as_deref(), |loaded, words| {
+    answer(arguments.specs.specs.as_deref(), language, |loaded, words| {
         of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
     })
 }

@@ -100,7 +100,7 @@ impl Furniture {
             stop,
             paper: kind.size.slug(),
             size: kind.size,
-            language: "en",
+            language: words.language().code(),
             sources: Vec::new(),
             units: words.word("doc-units"),
         }

@@ -3,27 +3,25 @@
 use crate::quantity::{Format, Size};
 use crate::spec::{About, Paper, PaperKind};
 
-/// Formats for cards to carry about.
-const CARDS: &[Format] = &[
-    Format::A4,
-    Format::Letter,
-    Format::A5,
-    Format::HalfLetter,
-    Format::A6,
-    Format::FourBySix,
-    Format::HundredBy150,
-];
-/// Cards whose drawing needs the width of a hand's page.
-const LARGER_CARDS: &[Format] = &[Format::A4, Format::Letter, Format::A5, Format::HalfLetter];
+/// Every format, for a table alone.
+const EVERY: &[Format] = &Format::ALL;
+/// Cards to carry about.
+const CARDS: &[Format] = &[Format::A4, Format::Letter, Format::A5, Format::HalfLetter];
 /// Papers with tables of many columns, or boxes to write in.
 const SHEETS: &[Format] = &[Format::A4, Format::Letter];
 
 /// The formats of a kind, upright and on their side.
 fn formats(kind: PaperKind) -> (&'static [Format], &'static [Format]) {
     match kind {
-        PaperKind::Strip | PaperKind::Card(About::Sensor) => (CARDS, CARDS),
-        PaperKind::Card(About::Connector | About::Light | About::Transducer) => (CARDS, &[]),
-        PaperKind::Card(About::Actuator | About::Driver) => (LARGER_CARDS, &[]),
+        PaperKind::Strip => (EVERY, EVERY),
+        PaperKind::Card(
+            About::Sensor
+            | About::Connector
+            | About::Light
+            | About::Transducer
+            | About::Actuator
+            | About::Driver,
+        ) => (CARDS, &[]),
         PaperKind::Card(About::System | About::Panel) | PaperKind::Checklist => (SHEETS, SHEETS),
         PaperKind::Card(About::Request | About::Air)
         | PaperKind::Wall

@@ -26,15 +26,8 @@ const INCH: f64 = 25.4;
 
 impl Format {
     /// Every one, the largest first.
-    pub const ALL: [Self; 7] = [
-        Self::A4,
-        Self::Letter,
-        Self::A5,
-        Self::HalfLetter,
-        Self::A6,
-        Self::FourBySix,
-        Self::HundredBy150,
-    ];
+    pub const ALL: [Self; 7] =
+        [Self::A4, Self::Letter, Self::A5, Self::HalfLetter, Self::A6, Self::FourBySix, Self::HundredBy150];
 
     /// Width and height in millimetres.
     ///

@@ -3,7 +3,10 @@
 use super::paper_kind::PaperKind;
 use super::reader::Reader;
 use super::value::{At, Sourced};
-use crate::quantity::{Length, Ratio, Size, TemperatureDifference, Toleranced, Voltage, ratio, scalar, toleranced};
+use crate::quantity::{
+    Length, Ratio, Size, TemperatureDifference, Toleranced, Voltage, ratio, scalar, toleranced,
+};
+use crate::words::Language;
 
 /// `[shop]`: whose paper this is.
 #[derive(Debug, Clone)]
@@ -14,6 +17,8 @@ pub struct Shop {
     pub paper: Option<At<Paper>>,
     /// The sizes of single kinds of paper.
     pub sizes: Vec<(PaperKind, At<Size>)>,
+    /// The language of its papers and of what the program says.
+    pub language: Option<At<Language>>,
     /// A line printed in bold on every page, such as a mark of invented values.
     pub notice: Option<At<String>>,
     /// Its height above sea level: without it no gauge pressure is computed.
@@ -53,6 +58,8 @@ impl Shop {
             title: reader.text("title"),
             paper: reader.choice("paper", &[("A4", Paper::A4), ("letter", Paper::Letter)]),
             sizes: sizes(reader),
+            language: reader
+                .choice_like("language", &languages(), &|text| Language::meant_by(text).map(Language::code)),
             notice: reader.text("notice"),
             elevation: reader.sourced("elevation", scalar),
             has_elevation: reader.has("elevation"),
@@ -71,6 +78,10 @@ fn sizes(reader: &Reader<'_>) -> Vec<(PaperKind, At<Size>)> {
     let sizes = PaperKind::ALL.iter().filter_map(read).collect();
     table.finish();
     sizes
+}
+
+fn languages() -> Vec<(&'static str, Language)> {
+    Language::ALL.iter().map(|language| (language.code(), *language)).collect()
 }
 
 /// `[system.ID]`: one kind of climate system, as fitted to a group of vehicles.

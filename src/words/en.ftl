@@ -718,6 +718,12 @@ fact-threshold = Threshold
 fact-release = Release threshold
 fact-delay = Delay
 fact-release-delay = Release delay
+fact-is-low-side = low side
+fact-is-high-side = high side
+fact-is-more-displacement = more displacement
+fact-is-less-displacement = less displacement
+fact-is-transistor = transistor
+fact-is-resistor-pack = resistor pack
 
 ## What every document says
 
@@ -1389,6 +1395,11 @@ run-warnings = { $warnings ->
 }
 run-no-model = the set names no shop: add [shop] with `title` and `paper`
 run-specs-changed = the specs or templates were changed while they were being printed; print again
+run-watch-demo = there is nothing to watch: the demo set is built into the program; `bayleaf new specs` begins a set of your own
+run-cannot-watch = cannot watch `{ $path }`: { $reason }
+run-watch-waits = waiting for it to come back
+run-watch-kept = pictures stay as they were; watching
+run-watch-drawn = { $drawn } drawn, { $same } as before, { $seconds } s; watching
 run-cannot-read = cannot read `{ $path }`: { $reason }
 run-template-exists = `{ $path }` exists and differs; --overwrite replaces it
 run-templates-written = { $count } templates in `{ $path }`; to print with them: bayleaf print --templates { $path }
@@ -1397,10 +1408,7 @@ run-not-empty = `{ $path }` is not empty; a new set needs a folder of its own
 run-library = { $said }
 run-past-edge = page { $page }: `{ $text }` leaves the page
 run-text-on-text = page { $page }: `{ $text }` lies on `{ $other }`
-run-too-many-sides = it takes { $pages } pages and may have { $sides ->
-    [one] one side
-   *[other] { $sides } sides
-}
+run-too-many-sides = it takes { $pages } pages and may have { $sides } at most
 run-part-missing = the template marks nothing as `{ $part }`
 run-part-unknown = the template marks `{ $part }`, for which no reading distance is stated
 run-illegible = page { $page }: `{ $text }` at { $size } pt is too small: its capitals are { $height } mm high; to be read from { $distance } mm it needs { $needed } pt (15 minutes of arc)
@@ -2244,3 +2252,10 @@ index-pages = { $pages ->
 }
 index-pages-uncounted = pages are counted when all is printed
 index-lacking = { $not-given } values NOT GIVEN and { $no-source } without a source in the whole set, each counted once however many papers show it
+
+rule-size-not-offered = { $kind }: not laid out for `{ $size }`
+run-size-not-offered = { $kind }: not laid out for `{ $size }`; laid out for: { $sizes }
+run-fits = { $reason }; what fits: { $fits }
+run-fits-nothing = { $reason }; no other size and no wider step fits
+run-fits-step = a step of { $step } K
+run-fits-two-sides = two sides

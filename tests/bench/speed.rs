@@ -18,7 +18,7 @@ use std::process::{Child, Command, Stdio};
 use std::sync::Once;
 use std::time::{Duration, Instant};
 
-use bayleaf::document::{self, Trial, Context, Distance, Document, Listed, Reading};
+use bayleaf::document::{self, Context, Distance, Document, Listed, Reading, Trial};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::Temperature;
 use bayleaf::spec::{self, Set};
@@ -115,8 +115,15 @@ impl Bench {
                 let (date, data) = (self.context().date, &document.data);
                 // No titles to be found: the strip alone.
                 let reading = Reading { rest: Distance::Hand, parts: &[("strip", Distance::Bench)] };
-                let job =
-                    Job { id: &document.id, template: "strip-alone.typ", data, pages: 0, sides: 0, reading, date };
+                let job = Job {
+                    id: &document.id,
+                    template: "strip-alone.typ",
+                    data,
+                    pages: 0,
+                    sides: 0,
+                    reading,
+                    date,
+                };
                 typesetter.pdf(job).expect("it typesets");
             }
             started.elapsed().as_secs_f64() * 1000.0 / EACH as f64

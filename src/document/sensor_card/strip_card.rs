@@ -42,8 +42,7 @@ pub(in crate::document) fn compose(context: Context<'_>, listed: &Listed) -> Opt
     let whole = whole_card(model, card);
     let mut marks = if whole.is_some() { Marks::elsewhere() } else { Marks::default() };
     let size = context.size_of(listed);
-    let kind =
-        Kind { word: "doc-strip-card", size, title: sensor.title.clone(), id: listed.id.clone() };
+    let kind = Kind { word: "doc-strip-card", size, title: sensor.title.clone(), id: listed.id.clone() };
     let furniture = Furniture::new(context, kind, &sensor.system, system, &mut marks);
     let ends = both_ends(words, sensor, &mut marks);
     // What is missing or has no source is counted here too.
@@ -65,7 +64,9 @@ pub(in crate::document) fn compose(context: Context<'_>, listed: &Listed) -> Opt
 /// The sensor's card that tells what its figures rest on.
 fn whole_card<'a>(model: &'a Model, card: &Card) -> Option<&'a str> {
     let same = |other: &&Card| {
-        other.strip.is_none() && other.about == About::Sensor && other.thing == card.thing
+        other.strip.is_none()
+            && other.about == About::Sensor
+            && other.thing == card.thing
             && other.meter.as_ref().map(|meter| &meter.title) == card.meter.as_ref().map(|meter| &meter.title)
     };
     model.cards.values().find(same).map(|card| card.id.as_str())
