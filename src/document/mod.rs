@@ -56,7 +56,7 @@ pub use list::{Listed, Paperwork, list};
 pub use plan::Trial;
 pub use proof::proofs;
 
-use crate::model::{Model, offered};
+use crate::model::{Lamination, Model, offered};
 use crate::quantity::{Size, Temperature};
 use crate::spec::About;
 use crate::words::Words;
@@ -111,6 +111,8 @@ pub struct Document {
     pub size: Size,
     /// From where it is read.
     pub reading: Reading,
+    /// How it is laminated, where it is a card.
+    pub lamination: Option<Lamination>,
     /// What its pages carry, for papers that name it.
     furniture: Furniture,
     /// Spec keys of the values it shows without a source.
@@ -122,6 +124,14 @@ pub struct Document {
 /// Composes one listed document.
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
+    let mut document = composed(context, listed)?;
+    if matches!(listed.paperwork, Paperwork::Card(_) | Paperwork::WallCard) {
+        document.lamination.clone_from(&context.model.shop.lamination);
+    }
+    Some(document)
+}
+
+fn composed(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
         Paperwork::Card(About::Actuator) => actuator_card::compose(context, listed),
         Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
@@ -187,6 +197,7 @@ fn finish(
         sides: 0,
         size,
         reading: distance::of(&listed.paperwork),
+        lamination: None,
         furniture,
         no_source,
         not_given,

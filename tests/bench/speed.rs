@@ -122,6 +122,7 @@ impl Bench {
                     pages: 0,
                     sides: 0,
                     reading,
+                    lamination: None,
                     date,
                 };
                 typesetter.pdf(job).expect("it typesets");
