@@ -3,7 +3,7 @@
 use super::args::{FaultPlace, Faults as Arguments};
 use super::load::answer;
 use super::outcome::Outcome;
-use super::table::tell;
+use super::table::{for_people, tell};
 use crate::document::faults::{Ask, Place, of};
 use crate::words::Language;
 
@@ -21,6 +21,8 @@ pub(super) fn run(arguments: &Arguments, language: Option<Language>) -> Outcome 
         instruments: &arguments.instruments,
     };
     answer(arguments.specs.specs.as_deref(), language, |loaded, words| {
-        of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
+        for_people(arguments.format, words, || {
+            of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
+        })
     })
 }

@@ -9,6 +9,7 @@ use super::load::{Origin, announce, answer};
 use super::outcome::{Outcome, say};
 use crate::document::table::{Ask, Cell, Column, Show, Table, of};
 use crate::model::Fact;
+use crate::quantity::noted;
 use crate::words::{Language, Message, Words};
 
 /// Runs the command.
@@ -21,8 +22,15 @@ pub(super) fn run(arguments: &Arguments, language: Option<Language>) -> Outcome 
         bay: arguments.at,
     };
     answer(arguments.specs.specs.as_deref(), language, |loaded, words| {
-        of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
+        for_people(arguments.format, words, || {
+            of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
+        })
     })
+}
+
+/// Runs something in the notation of the language where people read it; programs read points.
+pub(super) fn for_people<T>(format: Format, words: &Words, make: impl FnOnce() -> T) -> T {
+    noted(words.notation().filter(|_| format == Format::Text), make)
 }
 
 /// Writes a table in the form that was asked for.
@@ -78,7 +86,7 @@ fn of_words<'a>(mut cells: impl Iterator<Item = &'a Cell> + Clone) -> bool {
 
 /// One input: what it is, its value, where it stands and where it comes from.
 pub(super) fn input(words: &Words, fact: &Fact) -> String {
-    let value = fact.written.clone().unwrap_or_else(|| words.word("doc-not-given"));
+    let value = fact.shown().unwrap_or_else(|| words.word("doc-not-given"));
     let source = match &fact.source {
         // What is the shop's own rule has no document behind it.
         Some(source) if source.is_empty() => words.word("table-own-rule"),

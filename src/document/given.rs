@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::marks::Marks;
 use crate::model::Fact;
+use crate::quantity::reprinted;
 use crate::words::Words;
 
 /// A value the card rests on.
@@ -42,7 +43,7 @@ fn value(words: &Words, fact: &Fact) -> String {
         ("fact-more-current", "less displacement") => "fact-is-less-displacement",
         ("fact-blower-control", "transistor") => "fact-is-transistor",
         ("fact-blower-control", "resistor pack") => "fact-is-resistor-pack",
-        _ => return written.to_owned(),
+        _ => return reprinted(written),
     };
     words.word(id)
 }

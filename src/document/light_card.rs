@@ -63,7 +63,7 @@ fn circuit(words: &Words, light: &Light) -> Option<Circuit> {
     };
     let fact = |labels: &[&str]| {
         let found = light.facts.iter().find(|fact| labels.contains(&fact.label));
-        found.and_then(|fact| fact.written.clone()).unwrap_or_else(|| words.word("doc-not-given"))
+        found.and_then(|fact| fact.shown()).unwrap_or_else(|| words.word("doc-not-given"))
     };
     let (reference, resistor) = (fact(&["fact-reference"]), fact(&["fact-pull-up", "fact-load-resistor"]));
     let alt = Message::new(alt).with("reference", &reference).with("resistor", &resistor);

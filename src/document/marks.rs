@@ -52,8 +52,8 @@ impl Marks {
     /// The value of a fact with its mark behind it, or NOT GIVEN.
     pub(super) fn shown(&mut self, words: &Words, fact: &Fact) -> String {
         let mark = self.mark(words, fact);
-        match &fact.written {
-            Some(written) if mark.is_empty() => written.clone(),
+        match fact.shown() {
+            Some(written) if mark.is_empty() => written,
             Some(written) => format!("{written} [{mark}]"),
             None => words.word("doc-not-given"),
         }

@@ -57,7 +57,7 @@ pub use plan::Trial;
 pub use proof::proofs;
 
 use crate::model::{Lamination, Model, offered};
-use crate::quantity::{Size, Temperature};
+use crate::quantity::{Size, Temperature, noted};
 use crate::spec::About;
 use crate::words::Words;
 use code::Code;
@@ -124,7 +124,7 @@ pub struct Document {
 /// Composes one listed document.
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
-    let mut document = composed(context, listed)?;
+    let mut document = noted(context.words.notation(), || composed(context, listed))?;
     if matches!(listed.paperwork, Paperwork::Card(_) | Paperwork::WallCard) {
         document.lamination.clone_from(&context.model.shop.lamination);
     }
@@ -160,7 +160,7 @@ pub fn compose_index(
     listed: &Listed,
     pages: &dyn Fn(&Document) -> Option<usize>,
 ) -> Option<Document> {
-    index::compose(context, listed, pages)
+    noted(context.words.notation(), || index::compose(context, listed, pages))
 }
 
 /// The data of any kind: the furniture of its pages, and the rest.

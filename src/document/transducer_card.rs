@@ -69,7 +69,7 @@ fn circuit(words: &Words, transducer: &Transducer) -> Option<Circuit> {
         return None;
     }
     let fact = transducer.facts.iter().find(|fact| fact.label == "fact-reference");
-    let reference = fact.and_then(|fact| fact.written.clone()).unwrap_or_else(|| words.word("doc-not-given"));
+    let reference = fact.and_then(|fact| fact.shown()).unwrap_or_else(|| words.word("doc-not-given"));
     let alt = words.say(&Message::new("card-alt-transducer").with("reference", &reference));
     Some(Circuit {
         form: "transducer",

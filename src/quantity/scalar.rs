@@ -2,6 +2,7 @@
 
 use std::fmt;
 
+use super::notation::marked;
 use super::unit::{Dimension, Unit};
 
 /// A quantity on a linear scale: read from a unit by a factor alone.
@@ -146,8 +147,8 @@ fn write_exact(f: &mut fmt::Formatter<'_>, value: f64, units: &[Unit]) -> fmt::R
     let unit = *units.iter().find(fits).unwrap_or(&si);
     let shown = unit.number_of(value);
     if unit.to_si(shown).to_bits() == value.to_bits() {
-        write!(f, "{shown} {}", unit.symbol())
+        write!(f, "{} {}", marked(&shown.to_string()), unit.symbol())
     } else {
-        write!(f, "{} {}", si.number_of(value), si.symbol())
+        write!(f, "{} {}", marked(&si.number_of(value).to_string()), si.symbol())
     }
 }

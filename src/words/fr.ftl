@@ -843,6 +843,8 @@ doc-revision-none = PROJET
 doc-applicability = { $system } : { $vehicles }
 doc-no-source = sans source
 doc-not-given = NON DONNÉ
+doc-quantity-to = à
+doc-quantity-digits = digits
 doc-units = Ω, V CC, °C ; °F = 1,8 × °C + 32
 doc-printed = imprimé le { $date }
 
@@ -2393,3 +2395,16 @@ index-pages = { $pages ->
 }
 index-pages-uncounted = les pages se comptent quand tout est imprimé
 index-lacking = { $not-given } valeurs NON DONNÉ et { $no-source } sans source dans tout le jeu, chacune comptée une seule fois
+
+spec-unknown-size = `{ $key }` : aucun format de papier ne s’appelle `{ $found }`
+doc-strip-card = Carte-tableau
+card-rests-on = Valeurs, sources, circuit et défauts : carte { $card }.
+run-past-edge = page { $page } : `{ $text }` sort de la page
+run-text-on-text = page { $page } : `{ $text }` recouvre `{ $other }`
+run-too-many-sides = il faut { $pages } pages et { $sides } au plus sont permises
+rule-size-not-offered = { $kind } : n’existe pas en `{ $size }`
+run-size-not-offered = { $kind } : n’existe pas en `{ $size }` ; formats possibles : { $sizes }
+run-fits = { $reason } ; conviendrait : { $fits }
+run-fits-nothing = { $reason } ; aucun autre format ni pas plus grand ne convient
+run-fits-step = pas de { $step } K
+run-fits-two-sides = deux faces

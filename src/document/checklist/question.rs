@@ -64,7 +64,7 @@ pub(super) fn block(
     let step = checklist.steps.get(node)?;
     let cost = Message::new("check-cost")
         .with_word("cost", cost_word(step.cost))
-        .with("time", step.time_fact.written.as_deref().unwrap_or_default())
+        .with("time", step.time_fact.shown().unwrap_or_default())
         .with("mark", marks.mark(words, &step.time_fact));
     Some(Block {
         number: numbers.mark(node),
@@ -136,7 +136,7 @@ fn lines(context: Context<'_>, checklist: &Checklist, step: &Question, marks: &m
             (tested(context, checklist, step, test), marks)
         }
         None => (
-            step.expect.written.clone().unwrap_or_else(|| words.word("doc-not-given")),
+            step.expect.shown().unwrap_or_else(|| words.word("doc-not-given")),
             marks.mark(words, &step.expect),
         ),
     };

@@ -93,7 +93,7 @@ fn of_wire(words: &Words, wire: &Wire, marks: &mut Marks) -> Vec<String> {
     let mark = marks.letters(words, &wire.facts);
     let written = |label: &str| {
         let fact = wire.facts.iter().find(|fact| fact.label == label);
-        fact.and_then(|fact| fact.written.clone()).unwrap_or_else(|| words.word("doc-not-given"))
+        fact.and_then(|fact| fact.shown()).unwrap_or_else(|| words.word("doc-not-given"))
     };
     let about = Message::new("card-drv-wire-of")
         .with("title", &wire.title)

@@ -9,6 +9,7 @@ use crate::document::table::request::state;
 use crate::model::Request;
 use crate::model::request::Condition;
 use crate::physics::request::{Phase, Span, State, Trace};
+use crate::quantity::reprinted;
 use crate::words::{Message, Words};
 
 /// How many steps the time axis has at most.
@@ -151,7 +152,7 @@ fn levels(condition: &Condition, trace: &Trace) -> Vec<Drawn> {
     let (past, back) = signs(condition.side);
     let [threshold, release, ..] = &condition.facts;
     let line = |level: Option<crate::spec::Level>, written: &Option<String>, sign: &str, release: bool| {
-        let text = format!("{sign} {}", written.as_ref()?.replace('-', "−"));
+        let text = format!("{sign} {}", reprinted(written.as_ref()?).replace('-', "−"));
         Some(Drawn { at: height(level?.number, reach), text, release })
     };
     let [first, second] = condition.levels;

@@ -133,8 +133,8 @@ fn conditions(words: &Words, model: &Model, (card, request): (&Card, &Request), 
     let row = |(index, condition): (usize, &request::Condition)| {
         let levels = levels::of(model, card, condition);
         let [threshold, release, delay, after] = &condition.facts;
-        let written = |fact: &Fact| fact.written.clone().unwrap_or_else(|| words.word("doc-not-given"));
-        let signed = |fact: &Fact, sign: &str| match &fact.written {
+        let written = |fact: &Fact| fact.shown().unwrap_or_else(|| words.word("doc-not-given"));
+        let signed = |fact: &Fact, sign: &str| match fact.shown() {
             Some(written) => format!("{sign} {}", written.replace('-', "−")),
             None => words.word("doc-not-given"),
         };

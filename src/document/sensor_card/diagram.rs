@@ -43,7 +43,7 @@ pub(super) fn compose(words: &Words, sensor: &Sensor, card: &Card) -> Option<Dia
     };
     let fact = |labels: &[&str]| {
         let found = sensor.circuit_facts.iter().find(|fact| labels.contains(&fact.label));
-        found.map(|fact| fact.written.clone().unwrap_or_else(|| words.word("doc-not-given")))
+        found.map(|fact| fact.shown().unwrap_or_else(|| words.word("doc-not-given")))
     };
     let pin = |end: &Option<PinEnd>, of: fn(&PinEnd) -> &Option<PinUse>| {
         let pin = end.as_ref().and_then(|end| of(end).as_ref());

@@ -42,7 +42,7 @@ pub(in crate::document) fn identity(
         }
         Labelled {
             label: words.word(label),
-            value: fact.written.unwrap_or_else(|| words.word("doc-not-given")),
+            value: fact.shown().unwrap_or_else(|| words.word("doc-not-given")),
         }
     };
     vec![
