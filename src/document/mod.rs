@@ -125,7 +125,7 @@ pub struct Document {
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     let mut document = noted(context.words.notation(), || composed(context, listed))?;
-    if matches!(listed.paperwork, Paperwork::Card(_) | Paperwork::WallCard) {
+    if listed.paperwork.is_card() {
         document.lamination.clone_from(&context.model.shop.lamination);
     }
     Some(document)
