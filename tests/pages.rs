@@ -28,6 +28,8 @@ mod parts;
 mod reader;
 #[path = "pages/sheets.rs"]
 mod sheets;
+#[path = "pages/sizes.rs"]
+mod sizes;
 #[path = "pages/specs.rs"]
 mod specs;
 
@@ -294,8 +296,7 @@ fn check_geometry_with(typesetter: &Typesetter, document: &Document) {
         }
         let [left, top, right, bottom] = piece.area;
         let (width, height) = piece.page_size;
-        // A card of A5 has the narrower margin.
-        let margin = if width < 150.0 { 8.0 } else { 14.0 };
+        let margin = sizes::margin(piece.page_size);
         let inside = left >= margin - 0.1
             && right <= width - margin + 0.1
             && top >= margin - 0.1

@@ -29,8 +29,15 @@ pub(super) struct Plan {
     pub slope: bool,
 }
 
-/// Rows of the strip that fit the front of a card at the legible size.
-const ROWS_OF_A_CARD: usize = 26;
+/// Rows of the strip that fit the front of a card at the legible size, or a side of their own.
+fn rows_of_card(size: Size) -> usize {
+    match (size.format, size.landscape) {
+        (Format::A5 | Format::HalfLetter, true) => 22,
+        (Format::A6 | Format::FourBySix | Format::HundredBy150, false) => 23,
+        (Format::A6 | Format::FourBySix | Format::HundredBy150, true) => 12,
+        _ => 26,
+    }
+}
 
 /// Rows that fit the first side of a strip card, and each further one.
 fn rows_of_strip(size: Size) -> (usize, usize) {
@@ -51,7 +58,7 @@ impl Context<'_> {
         let card = self.model.cards.get(&listed.spec);
         let step = self.trial.step.or_else(|| card?.step);
         if listed.paperwork != Paperwork::StripCard {
-            return Plan { step, rows: ROWS_OF_A_CARD, sides: 0, slope: !is_small(size) };
+            return Plan { step, rows: rows_of_card(size), sides: 0, slope: !is_small(size) };
         }
         let sides = self.trial.sides.or_else(|| card?.strip).unwrap_or(1);
         let (first, further) = rows_of_strip(size);

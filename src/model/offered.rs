@@ -14,14 +14,10 @@ const SHEETS: &[Format] = &[Format::A4, Format::Letter];
 fn formats(kind: PaperKind) -> (&'static [Format], &'static [Format]) {
     match kind {
         PaperKind::Strip => (EVERY, EVERY),
-        PaperKind::Card(
-            About::Sensor
-            | About::Connector
-            | About::Light
-            | About::Transducer
-            | About::Actuator
-            | About::Driver,
-        ) => (CARDS, &[]),
+        PaperKind::Card(About::Sensor) => (EVERY, CARDS),
+        PaperKind::Card(About::Connector | About::Light | About::Transducer) => (EVERY, &[]),
+        // Readings of a ladder, and figures of a blower's steps, need the width of a hand's page.
+        PaperKind::Card(About::Actuator | About::Driver) => (CARDS, &[]),
         PaperKind::Card(About::System | About::Panel) | PaperKind::Checklist => (SHEETS, SHEETS),
         PaperKind::Card(About::Request | About::Air)
         | PaperKind::Wall

@@ -28,6 +28,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("parts/timeline.typ"),
     template!("parts/chart.typ"),
     template!("parts/code.typ"),
+    template!("parts/columns.typ"),
     template!("parts/far.typ"),
     template!("parts/face.typ"),
     template!("parts/evidence.typ"),
