@@ -52,6 +52,7 @@ use chrono::NaiveDate;
 use serde::Serialize;
 
 pub use distance::{ASKED_FOR, Distance, Reading};
+pub use given::said;
 pub use list::{Listed, Paperwork, list};
 pub use plan::Trial;
 pub use proof::proofs;

@@ -116,6 +116,20 @@ scalar!(
     [KilojoulePerKilogram, JoulePerKilogram]
 );
 
+impl Length {
+    /// From millimetres.
+    #[must_use]
+    pub fn from_millimetres(value: f64) -> Self {
+        Self::from_metres(value / 1000.0)
+    }
+
+    /// In millimetres.
+    #[must_use]
+    pub fn millimetres(self) -> f64 {
+        Unit::Millimetre.number_of(self.0)
+    }
+}
+
 impl Pressure {
     /// In kilopascals.
     #[must_use]

@@ -10,6 +10,7 @@
 mod embedded;
 mod fits;
 mod fonts;
+mod geometry;
 mod impose;
 mod ink;
 mod keep_out;

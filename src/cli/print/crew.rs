@@ -71,7 +71,7 @@ fn command(
     if let (None, Some(format)) = (arguments.sheet, arguments.format.to_possible_value()) {
         command.arg(format!("--format={}", format.get_name())).arg(format!("--ppi={}", arguments.ppi));
     }
-    if let Some(size) = arguments.size {
+    if let Some(size) = arguments.edition.size {
         command.arg(format!("--size={size}"));
     }
     if let (Some(_), Some(flip)) = (arguments.sheet, arguments.flip.to_possible_value()) {
@@ -83,10 +83,10 @@ fn command(
     if arguments.proofs {
         command.arg("--proofs");
     }
-    if let Some(templates) = &arguments.templates {
+    if let Some(templates) = &arguments.edition.templates {
         command.arg("--templates").arg(templates);
     }
-    if let Some(at) = arguments.at {
+    if let Some(at) = arguments.edition.at {
         command.arg(format!("--at={at}"));
     }
     Ok(command)

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::{Numbers, card_word};
 use crate::document::expectation::{self, Tools};
 use crate::document::marks::Marks;
-use crate::document::{Context, ends};
+use crate::document::{Context, ends, said};
 use crate::model::{Checklist, Expect, Probes, Question, Test};
 use crate::quantity::{Rounding, figure};
 use crate::spec::{Answer, Cost, Side, View};
@@ -135,10 +135,7 @@ fn lines(context: Context<'_>, checklist: &Checklist, step: &Question, marks: &m
             let marks = marks.letters(words, expectation::facts(context, test));
             (tested(context, checklist, step, test), marks)
         }
-        None => (
-            step.expect.shown().unwrap_or_else(|| words.word("doc-not-given")),
-            marks.mark(words, &step.expect),
-        ),
+        None => (said(words, &step.expect), marks.mark(words, &step.expect)),
     };
     let window = step.unit.is_some() && expect.chars().count() <= WINDOW;
     lines.push(Line { window, strong: true, marks: mark, ..plain("check-expect", expect) });

@@ -13,7 +13,7 @@ use serde_json::Value;
 
 use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
-use super::{Context, Data, Document, Listed, Paperwork, finish};
+use super::{Context, Data, Document, Listed, Paperwork, finish, said};
 use crate::model::Model;
 use crate::quantity::{Rounding, Traced, decimal_mark, marked, traced};
 use crate::words::{Message, Words};
@@ -86,7 +86,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let inputs = basis.inputs.iter().map(|fact| Input {
         what: words.word(fact.label),
         key: fact.key.clone(),
-        value: fact.shown().unwrap_or_else(|| words.word("doc-not-given")),
+        value: said(words, fact),
         // A rule of the shop's own needs no source.
         mark: match fact.source.as_deref() {
             Some("") => words.word("proof-own"),

@@ -9,7 +9,7 @@ use super::caution::{self, Cautions, Room, Touch};
 use super::furniture::{Furniture, Kind};
 use super::grid::{Column, Grid};
 use super::marks::Marks;
-use super::{Context, Data, Document, Listed, finish, table};
+use super::{Context, Data, Document, Listed, finish, said, table};
 use crate::model::{Card, Fact, Model, Request, request};
 use crate::physics::request::Effect;
 use crate::spec::{About, Watch};
@@ -133,7 +133,6 @@ fn conditions(words: &Words, model: &Model, (card, request): (&Card, &Request), 
     let row = |(index, condition): (usize, &request::Condition)| {
         let levels = levels::of(model, card, condition);
         let [threshold, release, delay, after] = &condition.facts;
-        let written = |fact: &Fact| fact.shown().unwrap_or_else(|| words.word("doc-not-given"));
         let signed = |fact: &Fact, sign: &str| match fact.shown() {
             Some(written) => format!("{sign} {}", written.replace('-', "−")),
             None => words.word("doc-not-given"),
@@ -150,10 +149,10 @@ fn conditions(words: &Words, model: &Model, (card, request): (&Card, &Request), 
             levels.watch,
             signed(threshold, past),
             set_volts,
-            written(delay),
+            said(words, delay),
             signed(release, back),
             release_volts,
-            written(after),
+            said(words, after),
             marks.letters(words, &condition.facts),
         ]
     };
