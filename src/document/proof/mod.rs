@@ -216,7 +216,7 @@ fn title(words: &Words, key: &str) -> String {
         "given" | "points" => "proof-part-given",
         "next" => "proof-part-next",
         "drops" => "proof-part-drops",
-        "pins" => "proof-part-pins",
+        "pins" | "end" => "proof-part-pins",
         "fluids" => "proof-part-fluids",
         "vents" => "proof-part-vents",
         "measuring" => "proof-part-measuring",
