@@ -9,7 +9,7 @@ use sha2::{Digest, Sha256};
 
 use crate::cli::args::Watch;
 use crate::cli::load::{Loaded, Written};
-use crate::cli::outcome::{complain, note, say, unwritten};
+use crate::cli::outcome::{complain, note, say, seconds_since, unwritten};
 use crate::cli::templates::Templates;
 use crate::cli::{print, sizes, whole};
 use crate::diag::reason;
@@ -76,7 +76,7 @@ impl<'a> Desk<'a> {
             Ok(Some((drawn, same))) => {
                 let message =
                     Message::new("run-watch-drawn").with_count("drawn", drawn).with_count("same", same);
-                let seconds = format!("{:.2}", started.elapsed().as_secs_f64());
+                let seconds = seconds_since(&self.words, started);
                 note(self.words.say(&message.with("seconds", seconds)));
             }
             Ok(None) => note(self.words.word("run-watch-kept")),
