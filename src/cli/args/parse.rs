@@ -2,7 +2,9 @@
 
 use crate::diag::nearest;
 use crate::document::judgement::Reading;
-use crate::quantity::{Pressure, Ratio, Resistance, Size, Temperature, TemperatureDifference, Voltage, scalar};
+use crate::quantity::{
+    Pressure, Ratio, Resistance, Size, Temperature, TemperatureDifference, Voltage, scalar,
+};
 use crate::words::Language;
 
 /// One of several equal shares.

@@ -120,9 +120,11 @@ impl<'a> Desk<'a> {
             }
             drawn += 1;
             let picture = typesetter.preview(Job::of(&document, context.date), self.arguments.ppi);
-            let made = picture.map_err(|failure| sizes::reason(context, typesetter, listed, &failure)).and_then(|picture| {
-                whole::write(&self.arguments.out, &file, &picture).map_err(|error| reason(&error))
-            });
+            let made = picture
+                .map_err(|failure| sizes::reason(context, typesetter, listed, &failure))
+                .and_then(|picture| {
+                    whole::write(&self.arguments.out, &file, &picture).map_err(|error| reason(&error))
+                });
             match made {
                 // A picture that nobody is told of is there all the same.
                 Ok(()) => drop(say(path.display())),
