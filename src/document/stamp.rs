@@ -61,6 +61,8 @@ pub struct Moved {
 pub(super) struct Changed {
     /// How many cells changed since which revision.
     line: String,
+    /// The same for a small paper.
+    short: String,
     why: String,
     /// Over the list of them.
     title: String,
@@ -118,6 +120,7 @@ impl Stamp {
         let line = line.with_count("cells", since.moved.len());
         Some(Changed {
             line: words.say(&line),
+            short: words.say(&about("doc-changed-short").with("cells", since.moved.len())),
             why: since.why.clone(),
             title: words.say(&about("doc-changed-title")),
             old: format!("r{}", since.revision),

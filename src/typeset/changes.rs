@@ -28,7 +28,12 @@ const WIDTHS: [f64; 4] = [0.5, 0.8, 0.25, 1.25];
 
 /// How much larger they are where the margin is wide, at most; and how small they may be
 /// where it is narrow.
-const SCALES: [f64; 2] = [0.4, 1.4];
+const SCALES: [f64; 2] = [0.35, 1.4];
+
+/// Where print reaches up to the quiet border, marks stand in it: to about what a printer cannot
+/// reach, mm, and so much larger than the smallest, at most.
+const EDGE: f64 = 4.0;
+const NARROW: f64 = 0.5;
 
 /// Bars that are nearer to each other than this become one, mm.
 const APART: f64 = 1.2;
@@ -187,8 +192,13 @@ impl Margins {
     }
 
     fn scale(&self, on_left: bool) -> f64 {
-        let free = if on_left { self.left } else { self.width - self.right } - self.quiet;
-        (free / WIDTHS.iter().sum::<f64>()).clamp(SCALES[0], SCALES[1])
+        let margin = if on_left { self.left } else { self.width - self.right };
+        let whole = WIDTHS.iter().sum::<f64>();
+        let scale = (margin - self.quiet) / whole;
+        if scale < SCALES[0] {
+            return ((margin - EDGE) / whole).clamp(SCALES[0], NARROW);
+        }
+        scale.min(SCALES[1])
     }
 
     fn holes_beside(&self, on_left: bool) -> impl Iterator<Item = [f64; 2]> {

@@ -252,6 +252,7 @@ spec-no-glyph = `{ $key }` holds the character { $code }, which no page can show
 spec-long-text = `{ $key }` has { $length } characters
 spec-empty-text-help = write it, or leave the key out: what is not given prints NOT GIVEN or is left away, and a key that must be there is asked for
 spec-empty-high-voltage-help = name the high-voltage parts in your own words; leave the key out only where the vehicle has none: without it no paper says STOP
+spec-unknown-size = `{ $key }`: no size of paper is called `{ $found }`
 spec-unknown-word = `{ $key }` cannot be `{ $found }`
 spec-bad-row = a row that is not a point of a curve
 spec-bad-pair = an entry of `{ $key }` is not a pair
@@ -730,6 +731,7 @@ fact-is-resistor-pack = resistor pack
 
 doc-sensor-card = Sensor card
 doc-wall-card = Wall card
+doc-strip-card = Strip card
 doc-actuator-card = Actuator card
 doc-driver-card = Driver card
 doc-test-sheet = Test sheet
@@ -746,6 +748,7 @@ doc-changed = Changed since { $revision }, marked ▶▌: { $cells ->
     [one] one value
    *[other] { $cells } values
 }.
+doc-changed-short = ▶▌ changed since { $revision }: { $cells }
 doc-changed-none = Reissued since { $revision }, no value changed.
 doc-changed-title = Changed since { $revision }
 
@@ -781,6 +784,7 @@ card-nominal = nominal
 card-max = max
 card-nominal-value = nominal { $value }
 card-ground = ground NOT GIVEN
+card-rests-on = Values, sources, circuit and faults: card { $card }.
 card-note-window = Worst-case limits, rounded inward.
 card-note-switched = The second resistor off.
 card-note-ohms = Ω: key off, at the sensor’s own pins.
@@ -1414,6 +1418,9 @@ run-templates-written = { $count } templates in `{ $path }`; to print with them:
 run-begun = A set begins in `{ $path }`. Write your own values over the examples, then: bayleaf check --specs { $path }
 run-not-empty = `{ $path }` is not empty; a new set needs a folder of its own
 run-library = { $said }
+run-past-edge = page { $page }: `{ $text }` leaves the page
+run-text-on-text = page { $page }: `{ $text }` lies on `{ $other }`
+run-too-many-sides = it takes { $pages } pages and may have { $sides } at most
 run-part-missing = the template marks nothing as `{ $part }`
 run-part-unknown = the template marks `{ $part }`, for which no reading distance is stated
 run-illegible = page { $page }: `{ $text }` at { $size } pt is too small: its capitals are { $height } mm high; to be read from { $distance } mm it needs { $needed } pt (15 minutes of arc)
@@ -2297,3 +2304,10 @@ index-pages = { $pages ->
 }
 index-pages-uncounted = pages are counted when all is printed
 index-lacking = { $not-given } values NOT GIVEN and { $no-source } without a source in the whole set, each counted once however many papers show it
+
+rule-size-not-offered = { $kind }: not laid out for `{ $size }`
+run-size-not-offered = { $kind }: not laid out for `{ $size }`; laid out for: { $sizes }
+run-fits = { $reason }; what fits: { $fits }
+run-fits-nothing = { $reason }; no other size and no wider step fits
+run-fits-step = a step of { $step } K
+run-fits-two-sides = two sides
