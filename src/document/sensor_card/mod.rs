@@ -9,6 +9,7 @@ pub(super) mod reading;
 mod signature;
 mod strip;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::axis::Trace;
@@ -34,8 +35,8 @@ const TEMPLATE: &str = "sensor-card.typ";
 const WALL_TEMPLATE: &str = "wall-card.typ";
 
 /// Everything a sensor card's template gets.
-#[derive(Debug, Serialize)]
-struct SensorCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct SensorCard {
     furniture: Furniture,
     place: String,
     place_mark: String,
@@ -63,7 +64,7 @@ impl Data for SensorCard {
 }
 
 /// The table as its source gives it.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct PointTable {
     title: String,
     columns: Vec<String>,
