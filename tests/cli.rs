@@ -22,6 +22,8 @@ mod pictures;
 mod sheets;
 #[path = "cli/shell.rs"]
 mod shell;
+#[path = "cli/sizes.rs"]
+mod sizes;
 #[path = "cli/templates.rs"]
 mod templates;
 #[path = "cli/watch.rs"]
@@ -374,4 +376,17 @@ fn findings_and_answers_are_in_the_shop_s_language_unless_another_is_asked_for()
     let unknown = bayleaf(folder.path(), &["check", "--language", "spanisch"]);
     assert_eq!(unknown.status.code(), Some(2));
     assert!(errors(&unknown).contains("did you mean es?"), "{}", errors(&unknown));
+}
+
+#[test]
+fn seconds_have_the_decimal_mark_of_the_language() {
+    let folder = folder();
+    write(folder.path(), "specs/set.toml", GOOD);
+    for (code, mark) in [("en", '.'), ("de", ','), ("fr", ','), ("es", ',')] {
+        let output = bayleaf(folder.path(), &["print", "--language", code, "SEN-1"]);
+        let said = String::from_utf8_lossy(&output.stdout).into_owned();
+        let before = said.split(" s").next().expect("seconds are told");
+        let number = before.rsplit(' ').next().expect("seconds are a number");
+        assert!(number.contains(mark), "{code}: {said}");
+    }
 }

@@ -4,8 +4,10 @@ use std::fmt;
 use std::io::{self, Write};
 use std::path::Path;
 use std::process::ExitCode;
+use std::time::Instant;
 
 use crate::diag::reason;
+use crate::quantity::{Rounding, figure, noted};
 use crate::words::{Message, Words};
 
 /// How a run ended.
@@ -73,4 +75,9 @@ pub(super) fn warn(words: &Words, message: &Message) {
 /// What a file or folder that cannot be written is told with.
 pub(super) fn unwritten(path: &Path, error: &io::Error) -> Message {
     Message::new("run-cannot-write").with("path", path.display()).with("reason", reason(error))
+}
+
+/// Seconds since then, as the language writes numbers.
+pub(super) fn seconds_since(words: &Words, started: Instant) -> String {
+    noted(words.notation(), || figure(started.elapsed().as_secs_f64(), 2, Rounding::Nearest))
 }

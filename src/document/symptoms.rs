@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::checklist::Numbers;
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, finish};
 use crate::model::{Checklist, Model, Symptom};
@@ -61,7 +61,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let mut marks = Marks::default();
     let kind = Kind {
         word: "doc-symptoms",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words.say(&Message::new("check-index-title").with("system", &system.title)),
         id: listed.id.clone(),
     };

@@ -7,7 +7,7 @@ use std::time::Instant;
 
 use super::batch::{Report, Told};
 use super::sheets::{self, Bundled};
-use crate::cli::outcome::{Outcome, complain, note, say, warn};
+use crate::cli::outcome::{Outcome, complain, note, say, seconds_since, warn};
 use crate::diag::reason;
 use crate::typeset::Press;
 use crate::words::{Message, Words};
@@ -124,11 +124,10 @@ impl<'a> Summary<'a> {
             let message = Message::new("run-worker-lost").with_count("missing", missing);
             complain(self.words, &message);
         }
-        let seconds = self.started.elapsed().as_secs_f64();
         let message = Message::new("run-printed")
             .with_count("documents", self.printed.len())
             .with_count("pages", self.printed.values().sum())
-            .with("seconds", format!("{seconds:.2}"))
+            .with("seconds", seconds_since(self.words, self.started))
             .with("out", out.display())
             .with_count("no-source", self.no_source.len())
             .with_count("not-given", self.not_given.len());
