@@ -34,6 +34,7 @@ const SCHEMAS: &[(&str, Write)] = &[
     ("report.typ", of::<report::ResultReport>),
     ("request-card.typ", of::<request_card::RequestCard>),
     ("sensor-card.typ", of::<sensor_card::SensorCard>),
+    ("strip-card.typ", of::<sensor_card::strip_card::StripCard>),
     ("symptoms.typ", of::<symptoms::Index>),
     ("system-card.typ", of::<system_card::SystemCard>),
     ("test-sheet.typ", of::<test_sheet::TestSheet>),
