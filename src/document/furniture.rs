@@ -1,5 +1,6 @@
 //! What every page of every kind carries.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::Context;
@@ -12,7 +13,7 @@ use crate::quantity::Size;
 use crate::words::Message;
 
 /// Title band, foot and marks of a document's pages.
-#[derive(Debug, Clone, Serialize)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub(super) struct Furniture {
     pub id: String,
     pub kind: String,
@@ -43,7 +44,7 @@ pub(super) struct Furniture {
 }
 
 /// A letter and the document it stands for.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
 pub(super) struct Source {
     pub letter: String,
     pub text: String,

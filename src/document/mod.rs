@@ -38,6 +38,7 @@ mod plan;
 mod proof;
 mod report;
 mod request_card;
+mod schema;
 mod sensor_card;
 mod stamp;
 mod symptoms;
@@ -50,6 +51,7 @@ mod users;
 mod write_on;
 
 use chrono::NaiveDate;
+use schemars::JsonSchema;
 use serde::Serialize;
 
 pub use distance::{ASKED_FOR, Distance, Reading};
@@ -57,6 +59,8 @@ pub use given::said;
 pub use list::{Listed, Paperwork, list};
 pub use plan::Trial;
 pub use proof::proofs;
+pub(crate) use schema::of as schema_of;
+pub use schema::{NAMED, file_of, schemas};
 pub use stamp::{CHANGED_FROM, CHANGED_TO, Moved, Since, Stamp};
 
 use crate::model::{Lamination, Model, offered};
@@ -126,6 +130,19 @@ pub struct Document {
     pub not_given: Vec<String>,
 }
 
+impl Document {
+    /// The data to be read by people, with the name of their schema.
+    ///
+    /// # Panics
+    /// Never: a document's data are an object.
+    #[must_use]
+    pub fn named_data(&self) -> Vec<u8> {
+        let mut data: serde_json::Value = serde_json::from_slice(&self.data).expect(PLAIN);
+        data[NAMED] = file_of(self.template).into();
+        format!("{data:#}\n").into_bytes()
+    }
+}
+
 /// Composes one listed document.
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
@@ -174,7 +191,7 @@ pub fn compose_index(
 }
 
 /// The data of any kind: the furniture of its pages, and the rest.
-trait Data: Serialize {
+trait Data: Serialize + JsonSchema {
     fn furniture(&mut self) -> &mut Furniture;
 }
 

@@ -6,6 +6,7 @@
 //! many characters as without.
 
 use chrono::NaiveDate;
+use schemars::JsonSchema;
 use serde::Serialize;
 use serde_json::Value;
 
@@ -57,28 +58,34 @@ pub struct Moved {
 }
 
 /// The same for the template.
-#[derive(Debug, Clone, Serialize)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub(super) struct Changed {
     /// How many cells changed since which revision.
     line: String,
     /// The same for a small paper.
     short: String,
+    /// Why it was issued again, in the words of who issued it.
     why: String,
     /// Over the list of them.
     title: String,
     /// The two revisions, over their columns.
     old: String,
     new: String,
+    /// A row each.
     cells: Vec<Cell>,
     /// Whether the page's own title is among them.
     in_title: bool,
 }
 
-#[derive(Debug, Clone, Serialize)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 struct Cell {
+    /// Row and column, in words.
     place: String,
+    /// What it said.
     old: String,
+    /// What it says.
     new: String,
+    /// The spec key that caused it, or empty.
     key: String,
 }
 

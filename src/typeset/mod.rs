@@ -23,12 +23,13 @@ mod world;
 use std::sync::OnceLock;
 
 use chrono::{Datelike, NaiveDate};
+use serde_json::Value;
 use typst::diag::{SourceDiagnostic, Warned};
 use typst::foundations::{Datetime, Smart};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
-use crate::document::{Document, Reading};
+use crate::document::{self, Document, Reading};
 use crate::model::Lamination;
 use crate::words::{Message, Words};
 pub use embedded::TEMPLATES;
@@ -89,6 +90,14 @@ impl<'a> Job<'a> {
             date,
         }
     }
+}
+
+/// The JSON Schema of the data of each template that receives any, by the template's name.
+#[must_use]
+pub fn schemas() -> Vec<(&'static str, Value)> {
+    let mut all = document::schemas();
+    all.push(impose::schema());
+    all
 }
 
 /// A typeset document.

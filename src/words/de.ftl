@@ -1493,6 +1493,9 @@ run-part-unknown = die Vorlage kennzeichnet `{ $part }`, wofür kein Leseabstand
 run-illegible = Seite { $page }: `{ $text }` ist mit { $size } pt zu klein: die Großbuchstaben sind { $height } mm hoch; aus { $distance } mm lesbar erst mit { $needed } pt (15 Bogenminuten)
 run-illegible-part = Seite { $page }, { $part }: `{ $text }` ist mit { $size } pt zu klein: die Großbuchstaben sind { $height } mm hoch; aus { $distance } mm lesbar erst mit { $needed } pt (15 Bogenminuten)
 run-no-templates = `{ $path }` enthält keine Vorlage (*.typ)
+run-template-without-data = die Vorlage `{ $name }` erhält keine eigenen Daten
+run-no-such-template = keine Vorlage heißt `{ $name }`; mit Daten gibt es: { $known }
+run-no-such-template-near = keine Vorlage heißt `{ $name }`; gemeint ist vielleicht `{ $near }`?
 run-strange-template = `{ $path }` ersetzt keine eingebaute Vorlage; benutzt wird sie nur, wo eine andere sie einbindet
 run-cannot-write = in `{ $path }` lässt sich nicht schreiben: { $reason }
 run-no-worker = ein Arbeitsprozess lässt sich nicht starten: { $reason }
@@ -1524,9 +1527,10 @@ run-progress = { $done } von { $all } Dokumenten
 run-printed = { $documents ->
     [one] 1 Dokument
    *[other] { $documents } Dokumente
-}, { $pages ->
-    [one] 1 Seite
-   *[other] { $pages } Seiten
+}{ $pages ->
+    [0] { "" }
+    [one] { ", " }1 Seite
+   *[other] { ", " }{ $pages } Seiten
 }, { $seconds } s, in { $out }; { $no-source ->
     [one] 1 Wert ohne Quelle
    *[other] { $no-source } Werte ohne Quelle

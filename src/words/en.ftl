@@ -1426,6 +1426,9 @@ run-part-unknown = the template marks `{ $part }`, for which no reading distance
 run-illegible = page { $page }: `{ $text }` at { $size } pt is too small: its capitals are { $height } mm high; to be read from { $distance } mm it needs { $needed } pt (15 minutes of arc)
 run-illegible-part = page { $page }, { $part }: `{ $text }` at { $size } pt is too small: its capitals are { $height } mm high; to be read from { $distance } mm it needs { $needed } pt (15 minutes of arc)
 run-no-templates = `{ $path }` holds no template (*.typ)
+run-template-without-data = template `{ $name }` receives no data of its own
+run-no-such-template = no template is called `{ $name }`; those with data: { $known }
+run-no-such-template-near = no template is called `{ $name }`; did you mean `{ $near }`?
 run-strange-template = `{ $path }` takes the place of no built-in template; it is used only where another one imports it
 run-cannot-write = cannot write to `{ $path }`: { $reason }
 run-no-worker = cannot start a worker process: { $reason }
@@ -1457,9 +1460,10 @@ run-progress = { $done } of { $all } documents
 run-printed = { $documents ->
     [one] 1 document
    *[other] { $documents } documents
-}, { $pages ->
-    [one] 1 page
-   *[other] { $pages } pages
+}{ $pages ->
+    [0] { "" }
+    [one] { ", " }1 page
+   *[other] { ", " }{ $pages } pages
 }, { $seconds } s, in { $out }; { $no-source ->
     [one] 1 value without a source
    *[other] { $no-source } values without a source

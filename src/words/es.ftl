@@ -1523,6 +1523,9 @@ run-part-unknown = la plantilla marca `{ $part }`, para lo que no hay distancia 
 run-illegible = página { $page }: `{ $text }` a { $size } pt es demasiado pequeño: sus mayúsculas miden { $height } mm de alto; para leerlo a { $distance } mm necesita { $needed } pt (15 minutos de arco)
 run-illegible-part = página { $page }, { $part }: `{ $text }` a { $size } pt es demasiado pequeño: sus mayúsculas miden { $height } mm de alto; para leerlo a { $distance } mm necesita { $needed } pt (15 minutos de arco)
 run-no-templates = `{ $path }` no contiene ninguna plantilla (*.typ)
+run-template-without-data = la plantilla `{ $name }` no recibe datos propios
+run-no-such-template = ninguna plantilla se llama `{ $name }`; las que reciben datos: { $known }
+run-no-such-template-near = ninguna plantilla se llama `{ $name }`; ¿quería decir `{ $near }`?
 run-strange-template = `{ $path }` no sustituye a ninguna plantilla incluida; solo se usa donde otra la importa
 run-cannot-write = no se puede escribir en `{ $path }`: { $reason }
 run-no-worker = no se puede iniciar un proceso auxiliar: { $reason }
@@ -1554,9 +1557,10 @@ run-progress = { $done } de { $all } documentos
 run-printed = { $documents ->
     [one] 1 documento
    *[other] { $documents } documentos
-}, { $pages ->
-    [one] 1 página
-   *[other] { $pages } páginas
+}{ $pages ->
+    [0] { "" }
+    [one] { ", " }1 página
+   *[other] { ", " }{ $pages } páginas
 }, { $seconds } s, en { $out }; { $no-source ->
     [one] 1 valor sin fuente
    *[other] { $no-source } valores sin fuente

@@ -1526,6 +1526,9 @@ run-part-unknown = le modèle de page marque `{ $part }`, pour lequel aucune dis
 run-illegible = page { $page } : `{ $text }` en { $size } pt est trop petit : ses capitales ont { $height } mm de haut ; pour être lu à { $distance } mm il faut { $needed } pt (15 minutes d’arc)
 run-illegible-part = page { $page }, { $part } : `{ $text }` en { $size } pt est trop petit : ses capitales ont { $height } mm de haut ; pour être lu à { $distance } mm il faut { $needed } pt (15 minutes d’arc)
 run-no-templates = `{ $path }` ne contient aucun modèle de page (*.typ)
+run-template-without-data = le modèle de page `{ $name }` ne reçoit pas de données à lui
+run-no-such-template = aucun modèle de page ne s’appelle `{ $name }` ; ceux qui reçoivent des données : { $known }
+run-no-such-template-near = aucun modèle de page ne s’appelle `{ $name }` ; vouliez-vous dire `{ $near }` ?
 run-strange-template = `{ $path }` ne remplace aucun modèle intégré ; il ne sert que si un autre l’importe
 run-cannot-write = écriture impossible dans `{ $path }` : { $reason }
 run-no-worker = impossible de lancer un processus auxiliaire : { $reason }
@@ -1557,9 +1560,10 @@ run-progress = { $done } documents sur { $all }
 run-printed = { $documents ->
     [one] { $documents } document
    *[other] { $documents } documents
-}, { $pages ->
-    [one] { $pages } page
-   *[other] { $pages } pages
+}{ $pages ->
+    [0] { "" }
+    [one] { ", " }{ $pages } page
+   *[other] { ", " }{ $pages } pages
 }, { $seconds } s, dans { $out } ; { $no-source ->
     [one] { $no-source } valeur sans source
    *[other] { $no-source } valeurs sans source

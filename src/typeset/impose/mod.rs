@@ -13,7 +13,9 @@ mod side;
 mod spread;
 
 use chrono::NaiveDate;
+use schemars::JsonSchema;
 use serde::Serialize;
+use serde_json::Value;
 use typst::foundations::{Content, NativeElement};
 use typst::introspection::{Location, Tag, TagFlags};
 use typst::layout::{Frame, FrameItem, Point, Transform};
@@ -25,6 +27,7 @@ use super::geometry::size;
 use super::picture::refuse_blanks;
 use super::world::World;
 use super::{Failure, Job, KEPT, Piece, Printed, Typesetter, ink, layout, library, pieces};
+use crate::document::schema_of;
 use crate::model::Lamination;
 use crate::words::{Language, Message};
 use arrange::{Cell, arrange};
@@ -95,12 +98,17 @@ struct Group {
 }
 
 /// What the template of a sheet receives.
-#[derive(Serialize)]
+#[derive(Serialize, JsonSchema)]
 struct SheetData {
     width: f64,
     height: f64,
     language: &'static str,
     sides: Vec<SideData>,
+}
+
+/// The schema of a sheet's data.
+pub(super) fn schema() -> (&'static str, Value) {
+    (SHEET, schema_of::<SheetData>(SHEET))
 }
 
 impl Typesetter {
