@@ -823,6 +823,33 @@ doc-changed-short = ▶▌ geändert seit { $revision }: { $cells }
 doc-changed-none = Neu ausgegeben seit { $revision }, kein Wert geändert.
 doc-changed-title = Geändert seit { $revision }
 
+## Einzugsliste
+
+# unchecked: the trade’s word for a list of copies to take back
+doc-pull-list = Einzugsliste
+pull-title = Abhängen und vernichten
+pull-total = { $copies ->
+    [one] ein Exemplar
+   *[other] { $copies } Exemplare
+} an { $places ->
+    [one] einem Ort
+   *[other] { $places } Orten
+}
+pull-intro = Jedes Exemplar abhängen, die neue Revision an seine Stelle hängen und das alte vernichten: durch den Code schneiden. Sofort abhaken. Was nicht gefunden wird, bleibt ohne Haken.
+pull-place = Ort
+pull-holder = Inhaber
+pull-paper = Papier
+pull-revision = Revision
+pull-because = Wegen
+pull-taken-down = abgehängt
+pull-destroyed = vernichtet
+pull-not-recorded = nicht verzeichnet
+pull-withdrawn = { $revision }, zurückgezogen
+pull-more = und { $values ->
+    [one] ein weiterer Wert
+   *[other] { $values } weitere Werte
+}
+
 ## Sensor card
 
 card-direction-pull-up = wärmer → weniger Ω → weniger V

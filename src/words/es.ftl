@@ -849,6 +849,33 @@ doc-changed-short = ▶▌ cambiado desde { $revision }: { $cells }
 doc-changed-none = Reemitido desde { $revision }, ningún valor cambiado.
 doc-changed-title = Cambiado desde { $revision }
 
+## Lista de retirada
+
+# unchecked: the trade’s word for a list of copies to take back
+doc-pull-list = Lista de retirada
+pull-title = Retirar y destruir
+pull-total = { $copies ->
+    [one] un ejemplar
+   *[other] { $copies } ejemplares
+} en { $places ->
+    [one] un lugar
+   *[other] { $places } lugares
+}
+pull-intro = Retirar cada ejemplar, poner la nueva revisión en su lugar y destruir el anterior: cortarlo por el código. Marcar enseguida. Lo que no se encuentra queda sin marca.
+pull-place = Lugar
+pull-holder = Poseedor
+pull-paper = Papel
+pull-revision = Revisión
+pull-because = A causa de
+pull-taken-down = retirado
+pull-destroyed = destruido
+pull-not-recorded = no registrado
+pull-withdrawn = { $revision }, anulado
+pull-more = y { $values ->
+    [one] otro valor
+   *[other] { $values } valores más
+}
+
 ## Sensor card
 
 card-direction-pull-up = más calor → menos Ω → menos V
