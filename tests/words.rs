@@ -32,7 +32,7 @@ const ROOMS: &[&str] = &[
     "paper",
     "place",
     "proof",
-    "pull",
+    "pulled",
     "report",
     "rule",
     "run",

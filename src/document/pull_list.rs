@@ -126,7 +126,7 @@ fn composed(context: Context<'_>, list: &PullList) -> Document {
         (pull.place.is_empty(), walked(&pull.place), walked(&pull.holder), pull.id.clone())
     });
     let places = copies.chunk_by(|one, other| one.place == other.place).count();
-    let count = Message::new("pull-total").with_count("copies", copies.len()).with_count("places", places);
+    let count = Message::new("pulled-total").with_count("copies", copies.len()).with_count("places", places);
     let total = words.say(&count);
     // Of its own number: two lists of one day are told apart.
     let stamp = Stamp { revision: list.number, date: list.date, by: list.by.clone(), since: None };
@@ -134,19 +134,19 @@ fn composed(context: Context<'_>, list: &PullList) -> Document {
     let kind = Kind {
         word: "doc-pull-list",
         size: offered::usual(PaperKind::Index, model.shop.paper),
-        title: words.word("pull-title"),
+        title: words.word("pulled-title"),
         id: ID.to_owned(),
     };
     let mut furniture = Furniture::like(own, kind, total.clone(), None);
     furniture.revision = format!("{}/{}", list.date, list.number);
     let heads = [
-        "pull-place",
-        "pull-holder",
-        "pull-paper",
-        "pull-revision",
-        "pull-because",
-        "pull-taken-down",
-        "pull-destroyed",
+        "pulled-place",
+        "pulled-holder",
+        "pulled-paper",
+        "pulled-revision",
+        "pulled-because",
+        "pulled-taken-down",
+        "pulled-destroyed",
     ];
     let mut before: Option<&str> = None;
     let rows = copies.iter().map(|pull| {
@@ -156,7 +156,7 @@ fn composed(context: Context<'_>, list: &PullList) -> Document {
     let data = Page {
         rows: rows.collect(),
         furniture,
-        intro: words.word("pull-intro"),
+        intro: words.word("pulled-intro"),
         why: list.why.clone(),
         heads: heads.map(|head| words.word(head)).to_vec(),
         total,
@@ -169,7 +169,7 @@ fn composed(context: Context<'_>, list: &PullList) -> Document {
 
 fn row(words: &Words, pull: &Pull, first: bool) -> Row {
     let recorded = |text: &str| {
-        if text.is_empty() { words.word("pull-not-recorded") } else { text.to_owned() }
+        if text.is_empty() { words.word("pulled-not-recorded") } else { text.to_owned() }
     };
     let given = |text: &str| {
         if text.is_empty() { words.word("doc-not-given") } else { text.to_owned() }
@@ -178,12 +178,12 @@ fn row(words: &Words, pull: &Pull, first: bool) -> Row {
         .map(|value| format!("{}: {} → {}", value.key, given(&value.old), given(&value.new)))
         .collect();
     if let Some(more) = pull.because.len().checked_sub(NAMED).filter(|more| *more > 0) {
-        because.push(words.say(&Message::new("pull-more").with_count("values", more)));
+        because.push(words.say(&Message::new("pulled-more").with_count("values", more)));
     }
     let old = pull.old;
     let revisions = match pull.new {
         Some(new) => format!("r{old} → r{new}"),
-        None => words.say(&Message::new("pull-withdrawn").with("revision", format!("r{old}"))),
+        None => words.say(&Message::new("pulled-withdrawn").with("revision", format!("r{old}"))),
     };
     Row {
         place: recorded(&pull.place),

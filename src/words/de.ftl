@@ -827,25 +827,25 @@ doc-changed-title = Geändert seit { $revision }
 
 # unchecked: the trade’s word for a list of copies to take back
 doc-pull-list = Einzugsliste
-pull-title = Abhängen und vernichten
-pull-total = { $copies ->
+pulled-title = Abhängen und vernichten
+pulled-total = { $copies ->
     [one] ein Exemplar
    *[other] { $copies } Exemplare
 } an { $places ->
     [one] einem Ort
    *[other] { $places } Orten
 }
-pull-intro = Jedes Exemplar abhängen, die neue Revision an seine Stelle hängen und das alte vernichten: durch den Code schneiden. Sofort abhaken. Was nicht gefunden wird, bleibt ohne Haken.
-pull-place = Ort
-pull-holder = Inhaber
-pull-paper = Papier
-pull-revision = Revision
-pull-because = Wegen
-pull-taken-down = abgehängt
-pull-destroyed = vernichtet
-pull-not-recorded = nicht verzeichnet
-pull-withdrawn = { $revision }, zurückgezogen
-pull-more = und { $values ->
+pulled-intro = Jedes Exemplar abhängen, die neue Revision an seine Stelle hängen und das alte vernichten: durch den Code schneiden. Sofort abhaken. Was nicht gefunden wird, bleibt ohne Haken.
+pulled-place = Ort
+pulled-holder = Inhaber
+pulled-paper = Papier
+pulled-revision = Revision
+pulled-because = Wegen
+pulled-taken-down = abgehängt
+pulled-destroyed = vernichtet
+pulled-not-recorded = nicht verzeichnet
+pulled-withdrawn = { $revision }, zurückgezogen
+pulled-more = und { $values ->
     [one] ein weiterer Wert
    *[other] { $values } weitere Werte
 }

@@ -755,25 +755,25 @@ doc-changed-title = Changed since { $revision }
 ## Pull list
 
 doc-pull-list = Pull list
-pull-title = Take down and destroy
-pull-total = { $copies ->
+pulled-title = Take down and destroy
+pulled-total = { $copies ->
     [one] one copy
    *[other] { $copies } copies
 } at { $places ->
     [one] one place
    *[other] { $places } places
 }
-pull-intro = Take down each copy, put the new revision in its place, and destroy the old one: cut it through its code. Tick at once. What is not found stays without a tick.
-pull-place = Place
-pull-holder = Holder
-pull-paper = Paper
-pull-revision = Revision
-pull-because = Because of
-pull-taken-down = taken down
-pull-destroyed = destroyed
-pull-not-recorded = not recorded
-pull-withdrawn = { $revision }, withdrawn
-pull-more = and { $values ->
+pulled-intro = Take down each copy, put the new revision in its place, and destroy the old one: cut it through its code. Tick at once. What is not found stays without a tick.
+pulled-place = Place
+pulled-holder = Holder
+pulled-paper = Paper
+pulled-revision = Revision
+pulled-because = Because of
+pulled-taken-down = taken down
+pulled-destroyed = destroyed
+pulled-not-recorded = not recorded
+pulled-withdrawn = { $revision }, withdrawn
+pulled-more = and { $values ->
     [one] one more value
    *[other] { $values } more values
 }

@@ -853,25 +853,25 @@ doc-changed-title = Cambiado desde { $revision }
 
 # unchecked: the trade’s word for a list of copies to take back
 doc-pull-list = Lista de retirada
-pull-title = Retirar y destruir
-pull-total = { $copies ->
+pulled-title = Retirar y destruir
+pulled-total = { $copies ->
     [one] un ejemplar
    *[other] { $copies } ejemplares
 } en { $places ->
     [one] un lugar
    *[other] { $places } lugares
 }
-pull-intro = Retirar cada ejemplar, poner la nueva revisión en su lugar y destruir el anterior: cortarlo por el código. Marcar enseguida. Lo que no se encuentra queda sin marca.
-pull-place = Lugar
-pull-holder = Poseedor
-pull-paper = Papel
-pull-revision = Revisión
-pull-because = A causa de
-pull-taken-down = retirado
-pull-destroyed = destruido
-pull-not-recorded = no registrado
-pull-withdrawn = { $revision }, anulado
-pull-more = y { $values ->
+pulled-intro = Retirar cada ejemplar, poner la nueva revisión en su lugar y destruir el anterior: cortarlo por el código. Marcar enseguida. Lo que no se encuentra queda sin marca.
+pulled-place = Lugar
+pulled-holder = Poseedor
+pulled-paper = Papel
+pulled-revision = Revisión
+pulled-because = A causa de
+pulled-taken-down = retirado
+pulled-destroyed = destruido
+pulled-not-recorded = no registrado
+pulled-withdrawn = { $revision }, anulado
+pulled-more = y { $values ->
     [one] otro valor
    *[other] { $values } valores más
 }

@@ -860,25 +860,25 @@ doc-changed-title = Modifié depuis { $revision }
 
 # unchecked: the trade’s word for a list of copies to take back
 doc-pull-list = Liste de retrait
-pull-title = À retirer et à détruire
-pull-total = { $copies ->
+pulled-title = À retirer et à détruire
+pulled-total = { $copies ->
     [one] { $copies } exemplaire
    *[other] { $copies } exemplaires
 }, { $places ->
     [one] { $places } endroit
    *[other] { $places } endroits
 }
-pull-intro = Retirer chaque exemplaire, mettre la nouvelle révision à sa place et détruire l’ancien : le couper à travers son code. Cocher aussitôt. Ce qui n’est pas trouvé reste sans coche.
-pull-place = Endroit
-pull-holder = Détenteur
-pull-paper = Papier
-pull-revision = Révision
-pull-because = À cause de
-pull-taken-down = retiré
-pull-destroyed = détruit
-pull-not-recorded = non enregistré
-pull-withdrawn = { $revision }, abrogé
-pull-more = et { $values ->
+pulled-intro = Retirer chaque exemplaire, mettre la nouvelle révision à sa place et détruire l’ancien : le couper à travers son code. Cocher aussitôt. Ce qui n’est pas trouvé reste sans coche.
+pulled-place = Endroit
+pulled-holder = Détenteur
+pulled-paper = Papier
+pulled-revision = Révision
+pulled-because = À cause de
+pulled-taken-down = retiré
+pulled-destroyed = détruit
+pulled-not-recorded = non enregistré
+pulled-withdrawn = { $revision }, abrogé
+pulled-more = et { $values ->
     [one] { $values } autre valeur
    *[other] { $values } autres valeurs
 }

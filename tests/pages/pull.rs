@@ -78,7 +78,7 @@ fn a_pull_list_of_any_length_has_whole_rows_heads_and_boxes() {
                 let ticks = pieces.iter().filter(|piece| piece.text.is_none() && is_tick(piece.area));
                 assert_eq!(ticks.count(), 2 * count, "{} {count}", language.code());
                 assert!(count < 90 || pages > 3, "{pages} pages");
-                let head = words.word("pull-because");
+                let head = words.word("pulled-because");
                 let first = head.split(' ').next().unwrap_or_default();
                 // The last page may hold nothing but the signature.
                 assert!((1..pages).all(|page| with(page, first)), "{} {count}", language.code());
