@@ -3,6 +3,7 @@
 pub mod cli;
 pub mod diag;
 pub mod document;
+pub mod enclosure;
 pub mod fonts;
 pub mod graph;
 pub mod model;

@@ -8,6 +8,8 @@ mod changes;
 mod checklists;
 #[path = "pages/codes.rs"]
 mod codes;
+#[path = "pages/enclosed.rs"]
+mod enclosed;
 #[path = "pages/faces.rs"]
 mod faces;
 #[path = "pages/languages.rs"]
@@ -199,6 +201,7 @@ fn a_template_that_warns_is_a_failure() {
         reading: READ,
         lamination: None,
         date: date(),
+        attached: &[],
     };
     let failure = typesetter.pdf(job).expect_err("an unknown font is only a warning to the library");
     let said = failure.said(&Words::english());

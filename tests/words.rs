@@ -17,6 +17,7 @@ const ROOMS: &[&str] = &[
     "did",
     "dimension",
     "doc",
+    "enclosed",
     "fact",
     "fault",
     "faults",

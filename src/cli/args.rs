@@ -74,6 +74,15 @@ pub enum Command {
     /// Example: bayleaf check --specs specs
     Check(Check),
 
+    /// Compute an issued paper again from the specs that its PDF carries inside
+    ///
+    /// Says which paper it is, and whether this version computes the same figures. Ends with 1
+    /// where they differ, with 2 where the file cannot be verified: damaged, a draft, of another
+    /// program.
+    ///
+    /// Example: bayleaf verify out/issued/CUR-EVAP_r2.pdf
+    Verify(Verify),
+
     /// Show the figures of one thing of the specs as a table
     ///
     /// Limits are the exact worst case over all tolerances. Below the table stand
@@ -202,6 +211,14 @@ pub struct Check {
     #[command(flatten)]
     /// Where the specs are
     pub specs: Specs,
+}
+
+/// Arguments of `verify`.
+#[derive(Debug, Args)]
+pub struct Verify {
+    /// The PDF file of an issued paper
+    #[arg(value_name = "FILE")]
+    pub file: PathBuf,
 }
 
 /// Arguments of `table`.

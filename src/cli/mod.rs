@@ -18,6 +18,7 @@ mod shell;
 mod sizes;
 mod table;
 mod templates;
+mod verify;
 mod watch;
 mod whole;
 
@@ -47,6 +48,7 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Man(man) => shell::man(&man, &words()),
         Command::Schema(schema) => schema::run(&schema, &words()),
         Command::New(new) => new::run(&new, &words()),
+        Command::Verify(verify) => verify::run(&verify, language),
         Command::Import(import) => import::run(&import, &words()),
     }
 }

@@ -7,6 +7,7 @@
 //! missing glyph, an unknown font or an element out of place, and none of
 //! these may reach a wall.
 
+mod attached;
 mod changes;
 mod embedded;
 mod fits;
@@ -32,6 +33,7 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 use crate::document::{self, Document, Reading};
 use crate::model::Lamination;
 use crate::words::{Message, Words};
+pub use attached::Attachment;
 pub use embedded::TEMPLATES;
 pub use impose::{Flip, Imposed, Laid, Leaf, Press};
 pub use picture::Picture;
@@ -47,6 +49,8 @@ const KEPT: usize = 1;
 pub struct Typesetter {
     base: Base,
     standards: PdfStandards,
+    /// Of documents with files inside.
+    enclosing_standards: PdfStandards,
     /// Of printed sheets, which have no structure.
     sheet_standards: PdfStandards,
     bar: OnceLock<Result<impose::Bar, Vec<Message>>>,
@@ -73,6 +77,8 @@ pub struct Job<'a> {
     pub lamination: Option<&'a Lamination>,
     /// The date of issue, the only date the PDF carries.
     pub date: NaiveDate,
+    /// Files that the PDF carries inside; with any it is PDF/A-3a and PDF/UA-1.
+    pub attached: &'a [Attachment],
 }
 
 impl<'a> Job<'a> {
@@ -88,6 +94,7 @@ impl<'a> Job<'a> {
             reading: document.reading,
             lamination: document.lamination.as_ref(),
             date,
+            attached: &[],
         }
     }
 }
@@ -146,6 +153,8 @@ impl Typesetter {
             base: Base::new(templates, words),
             standards: PdfStandards::new(&[PdfStandard::A_2a, PdfStandard::Ua_1])
                 .expect("PDF/A-2a and PDF/UA-1 go together"),
+            enclosing_standards: PdfStandards::new(&[PdfStandard::A_3a, PdfStandard::Ua_1])
+                .expect("PDF/A-3a and PDF/UA-1 go together"),
             sheet_standards: PdfStandards::new(&[PdfStandard::A_2u]).expect("PDF/A-2u goes alone"),
             bar: OnceLock::new(),
         }
@@ -237,19 +246,22 @@ impl Typesetter {
         job: Job<'_>,
         document: &PagedDocument,
     ) -> Result<Vec<u8>, Vec<Message>> {
-        self.exported(world, job.id, job.date, document, true)
+        if job.attached.is_empty() {
+            return self.exported(world, (job.id, job.date), document, &self.standards, true);
+        }
+        let enclosed = attached::enclosed(document.clone(), job.attached);
+        self.exported(world, (job.id, job.date), &enclosed, &self.enclosing_standards, true)
     }
 
     /// A PDF; `tagged` says whether it has a structure that a screen reader can follow.
     fn exported(
         &self,
         world: &World<'_>,
-        id: &str,
-        date: NaiveDate,
+        (id, date): (&str, NaiveDate),
         document: &PagedDocument,
+        standards: &PdfStandards,
         tagged: bool,
     ) -> Result<Vec<u8>, Vec<Message>> {
-        let standards = if tagged { &self.standards } else { &self.sheet_standards };
         let options = PdfOptions {
             ident: Smart::Custom(id.to_owned()),
             creator: Smart::Custom(Some(concat!("bayleaf ", env!("CARGO_PKG_VERSION")).to_owned())),

@@ -2418,3 +2418,30 @@ run-fits = { $reason }; es passt: { $fits }
 run-fits-nothing = { $reason }; kein anderes Format und kein größerer Schritt passt
 run-fits-step = Schritt { $step } K
 run-fits-two-sides = zwei Seiten
+
+## Was ein ausgegebenes PDF in sich trägt
+
+enclosed-figures = Werte von { $id } wie gedruckt, und was über sie entschied
+enclosed-spec = Spezifikation, aus der { $id } entstand
+enclosed-huge = größer als { $most } MiB: das ist kein ausgegebenes Papier
+enclosed-unread = nicht lesbar: { $reason }
+enclosed-no-pdf = keine PDF-Datei
+enclosed-damaged = beschädigt: was darin steckt, ist nicht lesbar
+enclosed-foreign = PDF eines anderen Programms: es trägt keine Werte einer Ausgabe
+enclosed-draft = ein Entwurf: nur ein ausgegebenes Papier trägt seine Spezifikationen und Werte
+enclosed-newer = sein Verzeichnis hat die Form { $format }, diese Version kennt { $known }: neuere Version verwenden
+enclosed-findings = die Regeln von heute finden Fehler in seinen Spezifikationen, der erste: { $first }
+enclosed-no-document = aus seinen Spezifikationen entsteht kein { $id }
+enclosed-paper = { $id } r{ $revision } vom { $date } von { $by }, hergestellt mit { $tool }
+enclosed-same = { $tool } berechnet aus seinen Spezifikationen dieselben Werte
+enclosed-differ = { $tool } berechnet aus seinen Spezifikationen andere Werte: { $figures ->
+    [one] ein Text
+   *[other] { $figures } Texte
+}
+enclosed-figure = { $place }: gedruckt { $printed }, heute { $today }
+enclosed-digits = um { $digits } in der letzten Stelle
+enclosed-wording = { $texts ->
+    [one] ein Text
+   *[other] { $texts } Texte
+} ohne Werte lauten anders: Wörter, keine Werte
+enclosed-refused = { $path }: { $why }

@@ -2341,3 +2341,30 @@ run-fits = { $reason }; what fits: { $fits }
 run-fits-nothing = { $reason }; no other size and no wider step fits
 run-fits-step = a step of { $step } K
 run-fits-two-sides = two sides
+
+## What an issued PDF carries inside
+
+enclosed-figures = Figures of { $id } as printed, and what decided them
+enclosed-spec = Spec that { $id } was made from
+enclosed-huge = larger than { $most } MiB: no issued paper is
+enclosed-unread = cannot be read: { $reason }
+enclosed-no-pdf = not a PDF file
+enclosed-damaged = damaged: what it carries inside cannot be read
+enclosed-foreign = a PDF of another program: it carries no figures of an issue
+enclosed-draft = a draft: only an issued paper carries its specs and figures
+enclosed-newer = its record has form { $format }, this version knows { $known }: use a newer version
+enclosed-findings = today’s rules find errors in its specs, the first: { $first }
+enclosed-no-document = its specs make no { $id }
+enclosed-paper = { $id } r{ $revision } of { $date } by { $by }, made with { $tool }
+enclosed-same = { $tool } computes the same figures from its specs
+enclosed-differ = { $tool } computes other figures from its specs: { $figures ->
+    [one] one text
+   *[other] { $figures } texts
+}
+enclosed-figure = { $place }: printed { $printed }, today { $today }
+enclosed-digits = by { $digits } in the last digit
+enclosed-wording = { $texts ->
+    [one] one text
+   *[other] { $texts } texts
+} without figures read otherwise: words, not values
+enclosed-refused = { $path }: { $why }

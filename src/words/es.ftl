@@ -2447,3 +2447,30 @@ run-fits = { $reason }; cabría: { $fits }
 run-fits-nothing = { $reason }; ningún otro formato ni paso mayor cabe
 run-fits-step = paso de { $step } K
 run-fits-two-sides = dos caras
+
+## Lo que lleva dentro un PDF emitido
+
+enclosed-figures = Valores de { $id } como están impresos, y qué los decidió
+enclosed-spec = Especificación de la que salió { $id }
+enclosed-huge = mayor de { $most } MiB: ningún papel emitido lo es
+enclosed-unread = no se puede leer: { $reason }
+enclosed-no-pdf = no es un archivo PDF
+enclosed-damaged = dañado: lo que lleva dentro no se puede leer
+enclosed-foreign = PDF de otro programa: no lleva valores de una emisión
+enclosed-draft = un borrador: solo un papel emitido lleva sus especificaciones y valores
+enclosed-newer = su registro tiene la forma { $format }, esta versión conoce { $known }: usar una versión más nueva
+enclosed-findings = las reglas de hoy encuentran errores en sus especificaciones, el primero: { $first }
+enclosed-no-document = de sus especificaciones no sale ningún { $id }
+enclosed-paper = { $id } r{ $revision } del { $date } por { $by }, hecho con { $tool }
+enclosed-same = { $tool } calcula los mismos valores a partir de sus especificaciones
+enclosed-differ = { $tool } calcula otros valores a partir de sus especificaciones: { $figures ->
+    [one] un texto
+   *[other] { $figures } textos
+}
+enclosed-figure = { $place }: impreso { $printed }, hoy { $today }
+enclosed-digits = en { $digits } de la última cifra
+enclosed-wording = { $texts ->
+    [one] un texto sin valores dice
+   *[other] { $texts } textos sin valores dicen
+} otra cosa: palabras, no valores
+enclosed-refused = { $path }: { $why }

@@ -2448,3 +2448,30 @@ run-fits = { $reason } ; conviendrait : { $fits }
 run-fits-nothing = { $reason } ; aucun autre format ni pas plus grand ne convient
 run-fits-step = pas de { $step } K
 run-fits-two-sides = deux faces
+
+## Ce qu’un PDF émis porte en lui
+
+enclosed-figures = Valeurs de { $id } telles qu’imprimées, et ce qui en a décidé
+enclosed-spec = Spécification dont { $id } est issu
+enclosed-huge = plus de { $most } Mio : aucun papier émis n’est si grand
+enclosed-unread = illisible : { $reason }
+enclosed-no-pdf = pas un fichier PDF
+enclosed-damaged = endommagé : son contenu joint est illisible
+enclosed-foreign = PDF d’un autre programme : il ne porte pas les valeurs d’une émission
+enclosed-draft = un projet : seul un papier émis porte ses spécifications et ses valeurs
+enclosed-newer = son relevé a la forme { $format }, cette version connaît { $known } : utiliser une version plus récente
+enclosed-findings = les règles d’aujourd’hui trouvent des erreurs dans ses spécifications, la première : { $first }
+enclosed-no-document = ses spécifications ne donnent pas de { $id }
+enclosed-paper = { $id } r{ $revision } du { $date } par { $by }, fait avec { $tool }
+enclosed-same = { $tool } calcule les mêmes valeurs à partir de ses spécifications
+enclosed-differ = { $tool } calcule d’autres valeurs à partir de ses spécifications : { $figures ->
+    [one] { $figures } texte
+   *[other] { $figures } textes
+}
+enclosed-figure = { $place } : imprimé { $printed }, aujourd’hui { $today }
+enclosed-digits = de { $digits } au dernier chiffre
+enclosed-wording = { $texts ->
+    [one] { $texts } texte sans valeurs se lit autrement
+   *[other] { $texts } textes sans valeurs se lisent autrement
+} : des mots, pas des valeurs
+enclosed-refused = { $path } : { $why }

@@ -132,6 +132,7 @@ impl Bench {
                     reading,
                     lamination: None,
                     date,
+                    attached: &[],
                 };
                 typesetter.pdf(job).expect("it typesets");
             }

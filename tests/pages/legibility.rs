@@ -23,6 +23,7 @@ fn refused(body: &str) -> Option<String> {
         reading,
         lamination: None,
         date: super::date(),
+        attached: &[],
     };
     let refused = Typesetter::with_templates(&templates, "{}").pdf(job).err();
     refused.map(|failure| failure.said(&Words::english()))

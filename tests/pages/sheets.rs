@@ -55,6 +55,7 @@ fn card(typesetter: &Typesetter, id: &str, size: (f64, f64), pages: usize, press
         reading: super::READ,
         lamination: None,
         date: super::date(),
+        attached: &[],
     };
     match typesetter.for_sheet(job, press).expect("it lays out") {
         Laid::Leaves(leaves, counted) => {
@@ -160,6 +161,7 @@ fn what_fits_no_sheet_is_refused_by_its_size() {
         reading: super::READ,
         lamination: None,
         date: super::date(),
+        attached: &[],
     };
     let failure = typesetter.for_sheet(job, &press).expect_err("A4 is higher than letter");
     let said = failure.said(&Words::english());

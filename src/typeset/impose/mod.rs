@@ -167,7 +167,8 @@ impl Typesetter {
         let named = |messages| Failure { id: names.join(" "), messages, crowded: false };
         let (document, without_bar) = self.sheets(leaves, press).map_err(named)?;
         let world = World::new(&self.base, SHEET, b"{}", 0);
-        let pdf = self.exported(&world, &names.join(" "), press.date, &document, false);
+        let pdf =
+            self.exported(&world, (&names.join(" "), press.date), &document, &self.sheet_standards, false);
         let sheets = document.pages().len() / 2;
         Ok(Imposed { pdf: pdf.map_err(named)?, sheets, without_bar })
     }

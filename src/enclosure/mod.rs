@@ -1,0 +1,149 @@
+//! What an issued PDF carries inside: the specs it was made from, its figures, the tool's version.
+//!
+//! So that in ten years the paper can be computed again, by whoever has the file alone.
+//! This room puts a record together, reads one back, and compares it with what today's tool
+//! makes of the same specs. It knows the text of documents, never what a figure means.
+
+mod compare;
+mod read;
+
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+use serde_json::Value;
+
+pub use compare::{Comparison, Differing, compare};
+pub use read::{Enclosed, LARGEST, read};
+
+use crate::diag::Sources;
+use crate::document::{CHANGED_FROM, CHANGED_TO, Context, Document, Listed, Paperwork};
+use crate::quantity::Size;
+use crate::spec;
+use crate::typeset::Attachment;
+use crate::words::{Language, Message, Words};
+
+/// The form of the record; a newer one is refused.
+const FORMAT: u32 = 1;
+
+/// The record's name among the attached files.
+const RECORD: &str = "figures.json";
+
+/// The folder of the attached specs.
+const SPECS: &str = "specs/";
+
+/// What a page says, and what else than the specs decided it.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Record {
+    /// The form of this record.
+    format: u32,
+    /// The tool and its version.
+    pub tool: String,
+    /// The document.
+    pub id: String,
+    /// Its revision.
+    pub revision: u32,
+    /// When it was issued.
+    #[serde(with = "day")]
+    pub date: NaiveDate,
+    /// Who issued it.
+    pub by: String,
+    /// The code of the language of its words.
+    language: String,
+    /// The bay temperature, K.
+    bay: Option<f64>,
+    /// The size of its pages, where not the card's own or the shop's.
+    size: Option<String>,
+    /// All that its template got.
+    data: Value,
+}
+
+impl Record {
+    /// The language of the page.
+    #[must_use]
+    pub fn language(&self) -> Language {
+        Language::of_code(&self.language).unwrap_or_default()
+    }
+}
+
+/// The files that go into the PDF of an issued document; none for a draft, and none for the
+/// index, which is no paper to work with and names every vehicle.
+///
+/// # Panics
+/// Never: a document's data are JSON.
+#[must_use]
+pub fn enclose(
+    sources: &Sources,
+    context: Context<'_>,
+    (listed, document): (&Listed, &Document),
+) -> Vec<Attachment> {
+    let Some(stamp) = context.stamp else { return Vec::new() };
+    let said = |id| context.words.say(&Message::new(id).with("id", &document.id));
+    let vehicle = match &listed.paperwork {
+        Paperwork::TestSheet { vehicle } | Paperwork::Report { vehicle } => Some(vehicle.as_str()),
+        Paperwork::Index => return Vec::new(),
+        _ => None,
+    };
+    let record = Record {
+        format: FORMAT,
+        tool: tool(),
+        id: document.id.clone(),
+        revision: stamp.revision,
+        date: stamp.date,
+        by: stamp.by.clone(),
+        language: context.words.language().code().to_owned(),
+        bay: context.bay.map(|bay| bay.kelvins()),
+        size: context.size.map(|size: Size| size.name().to_owned()),
+        data: plain(&document.data),
+    };
+    let figures = Attachment {
+        name: RECORD.to_owned(),
+        bytes: format!("{:#}\n", serde_json::to_value(&record).expect("a record is plain data")).into_bytes(),
+        mime: "application/json",
+        description: said("enclosed-figures"),
+        is_source: false,
+    };
+    let specs = spec::part(sources, vehicle).into_iter().map(|(path, text)| Attachment {
+        name: format!("{SPECS}{}", path.replace('\\', "/")),
+        bytes: text.into_bytes(),
+        mime: "application/toml",
+        description: said("enclosed-spec"),
+        is_source: true,
+    });
+    std::iter::once(figures).chain(specs).collect()
+}
+
+/// This tool and its version.
+#[must_use]
+pub fn tool() -> String {
+    concat!("bayleaf ", env!("CARGO_PKG_VERSION")).to_owned()
+}
+
+/// Data without what an issue marks in them.
+fn plain(data: &[u8]) -> Value {
+    let text: String =
+        String::from_utf8_lossy(data).chars().filter(|c| ![CHANGED_FROM, CHANGED_TO].contains(c)).collect();
+    let mut data: Value = serde_json::from_str(&text).unwrap_or_default();
+    if let Some(furniture) = data.get_mut("furniture").and_then(Value::as_object_mut) {
+        furniture.remove("changed");
+    }
+    data
+}
+
+/// The words of a record's language.
+fn words(record: &Record) -> Words {
+    Words::of(record.language())
+}
+
+/// A date as text, year first.
+mod day {
+    use chrono::NaiveDate;
+    use serde::de::Error;
+    use serde::{Deserialize, Deserializer, Serializer};
+
+    pub(super) fn serialize<S: Serializer>(date: &NaiveDate, to: S) -> Result<S::Ok, S::Error> {
+        to.collect_str(date)
+    }
+
+    pub(super) fn deserialize<'de, D: Deserializer<'de>>(from: D) -> Result<NaiveDate, D::Error> {
+        String::deserialize(from)?.parse().map_err(D::Error::custom)
+    }
+}
