@@ -23,6 +23,8 @@ mod loads;
 mod modes;
 #[path = "documents/proofs.rs"]
 mod proofs;
+#[path = "documents/pull.rs"]
+mod pull;
 #[path = "documents/sensor_faults.rs"]
 mod sensor_faults;
 

@@ -26,6 +26,8 @@ mod modes;
 mod order;
 #[path = "pages/parts.rs"]
 mod parts;
+#[path = "pages/pull.rs"]
+mod pull;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/sheets.rs"]

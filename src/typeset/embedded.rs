@@ -60,6 +60,7 @@ pub const TEMPLATES: &[(&str, &str)] = &[
     template!("sensor-card.typ"),
     template!("system-card.typ"),
     template!("sheet.typ"),
+    template!("pull-list.typ"),
     template!("symptoms.typ"),
     template!("test-sheet.typ"),
     template!("theme.typ"),

@@ -823,6 +823,33 @@ doc-changed-short = ▶▌ geändert seit { $revision }: { $cells }
 doc-changed-none = Neu ausgegeben seit { $revision }, kein Wert geändert.
 doc-changed-title = Geändert seit { $revision }
 
+## Einzugsliste
+
+# unchecked: the trade’s word for a list of copies to take back
+doc-pull-list = Einzugsliste
+pulled-title = Abhängen und vernichten
+pulled-total = { $copies ->
+    [one] ein Exemplar
+   *[other] { $copies } Exemplare
+} an { $places ->
+    [one] einem Ort
+   *[other] { $places } Orten
+}
+pulled-intro = Jedes Exemplar abhängen, die neue Revision an seine Stelle hängen und das alte vernichten: durch den Code schneiden. Sofort abhaken. Was nicht gefunden wird, bleibt ohne Haken.
+pulled-place = Ort
+pulled-holder = Inhaber
+pulled-paper = Papier
+pulled-revision = Revision
+pulled-because = Wegen
+pulled-taken-down = abgehängt
+pulled-destroyed = vernichtet
+pulled-not-recorded = nicht verzeichnet
+pulled-withdrawn = { $revision }, zurückgezogen
+pulled-more = und { $values ->
+    [one] ein weiterer Wert
+   *[other] { $values } weitere Werte
+}
+
 ## Sensor card
 
 card-direction-pull-up = wärmer → weniger Ω → weniger V

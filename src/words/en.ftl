@@ -752,6 +752,32 @@ doc-changed-short = ▶▌ changed since { $revision }: { $cells }
 doc-changed-none = Reissued since { $revision }, no value changed.
 doc-changed-title = Changed since { $revision }
 
+## Pull list
+
+doc-pull-list = Pull list
+pulled-title = Take down and destroy
+pulled-total = { $copies ->
+    [one] one copy
+   *[other] { $copies } copies
+} at { $places ->
+    [one] one place
+   *[other] { $places } places
+}
+pulled-intro = Take down each copy, put the new revision in its place, and destroy the old one: cut it through its code. Tick at once. What is not found stays without a tick.
+pulled-place = Place
+pulled-holder = Holder
+pulled-paper = Paper
+pulled-revision = Revision
+pulled-because = Because of
+pulled-taken-down = taken down
+pulled-destroyed = destroyed
+pulled-not-recorded = not recorded
+pulled-withdrawn = { $revision }, withdrawn
+pulled-more = and { $values ->
+    [one] one more value
+   *[other] { $values } more values
+}
+
 ## Sensor card
 
 card-direction-pull-up = hotter → fewer Ω → fewer V

@@ -849,6 +849,33 @@ doc-changed-short = ▶▌ cambiado desde { $revision }: { $cells }
 doc-changed-none = Reemitido desde { $revision }, ningún valor cambiado.
 doc-changed-title = Cambiado desde { $revision }
 
+## Lista de retirada
+
+# unchecked: the trade’s word for a list of copies to take back
+doc-pull-list = Lista de retirada
+pulled-title = Retirar y destruir
+pulled-total = { $copies ->
+    [one] un ejemplar
+   *[other] { $copies } ejemplares
+} en { $places ->
+    [one] un lugar
+   *[other] { $places } lugares
+}
+pulled-intro = Retirar cada ejemplar, poner la nueva revisión en su lugar y destruir el anterior: cortarlo por el código. Marcar enseguida. Lo que no se encuentra queda sin marca.
+pulled-place = Lugar
+pulled-holder = Poseedor
+pulled-paper = Papel
+pulled-revision = Revisión
+pulled-because = A causa de
+pulled-taken-down = retirado
+pulled-destroyed = destruido
+pulled-not-recorded = no registrado
+pulled-withdrawn = { $revision }, anulado
+pulled-more = y { $values ->
+    [one] otro valor
+   *[other] { $values } valores más
+}
+
 ## Sensor card
 
 card-direction-pull-up = más calor → menos Ω → menos V

@@ -856,6 +856,33 @@ doc-changed-short = ▶▌ modifié depuis { $revision } : { $cells }
 doc-changed-none = Réémis depuis { $revision }, aucune valeur modifiée.
 doc-changed-title = Modifié depuis { $revision }
 
+## Liste de retrait
+
+# unchecked: the trade’s word for a list of copies to take back
+doc-pull-list = Liste de retrait
+pulled-title = À retirer et à détruire
+pulled-total = { $copies ->
+    [one] { $copies } exemplaire
+   *[other] { $copies } exemplaires
+}, { $places ->
+    [one] { $places } endroit
+   *[other] { $places } endroits
+}
+pulled-intro = Retirer chaque exemplaire, mettre la nouvelle révision à sa place et détruire l’ancien : le couper à travers son code. Cocher aussitôt. Ce qui n’est pas trouvé reste sans coche.
+pulled-place = Endroit
+pulled-holder = Détenteur
+pulled-paper = Papier
+pulled-revision = Révision
+pulled-because = À cause de
+pulled-taken-down = retiré
+pulled-destroyed = détruit
+pulled-not-recorded = non enregistré
+pulled-withdrawn = { $revision }, abrogé
+pulled-more = et { $values ->
+    [one] { $values } autre valeur
+   *[other] { $values } autres valeurs
+}
+
 ## Sensor card
 
 card-direction-pull-up = plus chaud → moins d’Ω → moins de V
