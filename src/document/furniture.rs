@@ -39,7 +39,6 @@ pub(super) struct Furniture {
     pub sources: Vec<Source>,
     pub units: String,
     /// What changed since the revision before.
-    #[serde(skip_serializing_if = "Option::is_none")]
     pub changed: Option<Changed>,
 }
 
