@@ -26,6 +26,8 @@ mod shell;
 mod sizes;
 #[path = "cli/templates.rs"]
 mod templates;
+#[path = "cli/verify.rs"]
+mod verify;
 #[path = "cli/watch.rs"]
 mod watch;
 

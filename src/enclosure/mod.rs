@@ -7,6 +7,9 @@
 mod compare;
 mod read;
 
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
@@ -17,7 +20,7 @@ pub use read::{Enclosed, LARGEST, read};
 use crate::diag::Sources;
 use crate::document::{CHANGED_FROM, CHANGED_TO, Context, Document, Listed, Paperwork};
 use crate::quantity::Size;
-use crate::spec;
+use crate::spec::Parts;
 use crate::typeset::Attachment;
 use crate::words::{Language, Message, Words};
 
@@ -64,51 +67,75 @@ impl Record {
     }
 }
 
-/// The files that go into the PDF of an issued document; none for a draft, and none for the
-/// index, which is no paper to work with and names every vehicle.
-///
-/// # Panics
-/// Never: a document's data are JSON.
-#[must_use]
-pub fn enclose(
-    sources: &Sources,
-    context: Context<'_>,
-    (listed, document): (&Listed, &Document),
-) -> Vec<Attachment> {
-    let Some(stamp) = context.stamp else { return Vec::new() };
-    let said = |id| context.words.say(&Message::new(id).with("id", &document.id));
-    let vehicle = match &listed.paperwork {
-        Paperwork::TestSheet { vehicle } | Paperwork::Report { vehicle } => Some(vehicle.as_str()),
-        Paperwork::Index => return Vec::new(),
-        _ => None,
-    };
-    let record = Record {
-        format: FORMAT,
-        tool: tool(),
-        id: document.id.clone(),
-        revision: stamp.revision,
-        date: stamp.date,
-        by: stamp.by.clone(),
-        language: context.words.language().code().to_owned(),
-        bay: context.bay.map(|bay| bay.kelvins()),
-        size: context.size.map(|size: Size| size.name().to_owned()),
-        data: plain(&document.data),
-    };
-    let figures = Attachment {
-        name: RECORD.to_owned(),
-        bytes: format!("{:#}\n", serde_json::to_value(&record).expect("a record is plain data")).into_bytes(),
-        mime: "application/json",
-        description: said("enclosed-figures"),
-        is_source: false,
-    };
-    let specs = spec::part(sources, vehicle).into_iter().map(|(path, text)| Attachment {
-        name: format!("{SPECS}{}", path.replace('\\', "/")),
+/// Puts together what the PDFs of a set carry inside. One serves a whole issue: papers of one
+/// system carry the same specs.
+#[derive(Debug)]
+pub struct Encloser {
+    parts: Parts,
+    made: RefCell<BTreeMap<Part, Vec<Attachment>>>,
+}
+
+/// Which specs a paper carries: the part of its system, and its vehicle.
+type Part = (Option<usize>, Option<String>);
+
+impl Encloser {
+    /// For a set without errors.
+    #[must_use]
+    pub fn new(sources: &Sources) -> Self {
+        Self { parts: Parts::of(sources), made: RefCell::default() }
+    }
+
+    /// The files that go into the PDF of an issued document; none for a draft, and none for the
+    /// index, which is no paper to work with and names every vehicle.
+    ///
+    /// # Panics
+    /// Never: a document's data are JSON.
+    #[must_use]
+    pub fn enclose(&self, context: Context<'_>, listed: &Listed, document: &Document) -> Vec<Attachment> {
+        let Some(stamp) = context.stamp else { return Vec::new() };
+        let vehicle = match &listed.paperwork {
+            Paperwork::TestSheet { vehicle } | Paperwork::Report { vehicle } => Some(vehicle.clone()),
+            Paperwork::Index => return Vec::new(),
+            _ => None,
+        };
+        let record = Record {
+            format: FORMAT,
+            tool: tool(),
+            id: document.id.clone(),
+            revision: stamp.revision,
+            date: stamp.date,
+            by: stamp.by.clone(),
+            language: context.words.language().code().to_owned(),
+            bay: context.bay.map(|bay| bay.kelvins()),
+            size: context.size.map(|size: Size| size.name().to_owned()),
+            data: plain(&document.data),
+        };
+        let record = serde_json::to_value(&record).expect("a record is plain data");
+        let figures = Attachment {
+            name: RECORD.to_owned(),
+            bytes: format!("{record:#}\n").into_bytes(),
+            mime: "application/json",
+            description: context.words.say(&Message::new("enclosed-figures").with("id", &document.id)),
+            is_source: false,
+        };
+        let part = (self.parts.number(&listed.spec), vehicle);
+        let mut made = self.made.borrow_mut();
+        let specs = made.entry(part).or_insert_with_key(|(part, vehicle)| {
+            let files = self.parts.files(*part, vehicle.as_deref());
+            files.into_iter().map(|(path, text)| spec_file(context.words, &path, text)).collect()
+        });
+        std::iter::once(figures).chain(specs.iter().cloned()).collect()
+    }
+}
+
+fn spec_file(words: &Words, path: &str, text: String) -> Attachment {
+    Attachment {
+        name: format!("{SPECS}{path}"),
         bytes: text.into_bytes(),
         mime: "application/toml",
-        description: said("enclosed-spec"),
+        description: words.word("enclosed-spec"),
         is_source: true,
-    });
-    std::iter::once(figures).chain(specs).collect()
+    }
 }
 
 /// This tool and its version.

@@ -71,7 +71,7 @@ pub use load::{demo, file, folder};
 pub use mode::{Force, Mode};
 pub use panel::Panel;
 pub use paper_kind::PaperKind;
-pub use part::part;
+pub use part::Parts;
 pub use points::points;
 pub use reader::Pair;
 pub use refrigerant::Refrigerant;

@@ -1,81 +1,190 @@
-//! The part of a set that one document needs: other vehicles are left out.
+//! The part of a set that one document needs: its system's, and no other vehicle.
 //!
-//! What identifies somebody else's vehicle has no place inside a paper that goes elsewhere.
-//! In their place each system gets one vehicle that says nothing of itself, so that its
-//! sheets and tests still are for some vehicle.
+//! Tables that name one another belong together, in whichever direction: a card shows who else
+//! uses its connector, and which sheet tests its pin. What all systems share (the shop and its
+//! instruments) is kept and joins nothing. Other vehicles are left out, since what
+//! identifies somebody's vehicle has no place inside a paper that goes elsewhere; one that
+//! says nothing of itself stands for those of each system, so that its sheets and tests still
+//! are for some vehicle.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-use toml_edit::{Array, DocumentMut, Item, TableLike};
+use toml_edit::{Array, DocumentMut, Item, TableLike, Value};
 
+use super::set::KINDS;
 use crate::diag::Sources;
 
 /// The file with the vehicles that stand for those left out.
 const OTHERS: &str = "vehicles-left-out.toml";
 
-/// The files of a set by their paths below its folder, without any vehicle but this one.
-#[must_use]
-pub fn part(sources: &Sources, vehicle: Option<&str>) -> Vec<(String, String)> {
-    let texts: Vec<(&str, &str)> = sources.texts().map(|(file, text)| (sources.path(file), text)).collect();
-    let above = folder_of_all(&texts);
-    let mut documents: Vec<(&str, &str, Option<DocumentMut>)> = (texts.iter())
-        .map(|(path, text)| {
-            let read = || text.parse::<DocumentMut>().ok();
-            (&path[above..], *text, text.contains("vehicle").then(read).flatten())
-        })
-        .collect();
-    let mut others: BTreeMap<String, String> = BTreeMap::new();
-    for (.., document) in &documents {
-        for (id, item) in entries(document.as_ref(), "vehicle") {
-            let system = item.get("system").and_then(Item::as_str).filter(|_| vehicle != Some(id));
-            if let Some(system) = system {
-                let number = others.len() + 1;
-                others.entry(system.to_owned()).or_insert_with(|| format!("LEFT-OUT-{number}"));
-            }
-        }
+/// Kinds that every system may use, and which therefore join none.
+const SHARED: [&str; 2] = ["shop", "instrument"];
+
+/// A table of a spec: its kind and id.
+type Name = (String, String);
+
+/// A set, taken apart.
+#[derive(Debug)]
+pub struct Parts {
+    /// Each file's path below the folder of the set, and what it holds.
+    files: Vec<(String, DocumentMut)>,
+    /// Which tables belong together: a number for each, the same for those that do.
+    joined: BTreeMap<Name, usize>,
+}
+
+impl Parts {
+    /// Takes a set without errors apart.
+    #[must_use]
+    pub fn of(sources: &Sources) -> Self {
+        let texts: Vec<(&str, &str)> =
+            sources.texts().map(|(file, text)| (sources.path(file), text)).collect();
+        let above = folder_of_all(&texts);
+        let files: Vec<(String, DocumentMut)> = (texts.iter())
+            .filter_map(|(path, text)| Some((path[above..].replace('\\', "/"), text.parse().ok()?)))
+            .collect();
+        let joined = joined(&files);
+        Self { files, joined }
     }
-    for (.., document) in &mut documents {
-        let Some(document) = document else { continue };
-        if let Some(vehicles) = document.get_mut("vehicle").and_then(Item::as_table_like_mut) {
-            let gone: Vec<String> =
-                vehicles.iter().map(|(id, _)| id.to_owned()).filter(|id| vehicle != Some(id)).collect();
-            for id in gone {
-                vehicles.remove(&id);
+
+    /// Which part something with this id belongs to; things of one part need the same files.
+    #[must_use]
+    pub fn number(&self, id: &str) -> Option<usize> {
+        self.joined.iter().find(|((kind, known), _)| known == id && kind != "vehicle").map(|(_, part)| *part)
+    }
+
+    /// The files of a part, without any vehicle but this one.
+    #[must_use]
+    pub fn files(&self, part: Option<usize>, vehicle: Option<&str>) -> Vec<(String, String)> {
+        let is_kept = |kind: &str, id: &str| {
+            let number = self.joined.get(&(kind.to_owned(), id.to_owned()));
+            SHARED.contains(&kind) || part.is_none() || number.is_none_or(|number| Some(*number) == part)
+        };
+        let others = self.others(vehicle, &is_kept);
+        let mut files = Vec::new();
+        for (path, document) in &self.files {
+            let mut document = document.clone();
+            for kind in KINDS {
+                // A shop has no ids.
+                let Some(all) = document.get_mut(kind).filter(|_| *kind != "shop") else { continue };
+                let Some(all) = all.as_table_like_mut() else { continue };
+                let ids: Vec<String> = all.iter().map(|(id, _)| id.to_owned()).collect();
+                for id in ids {
+                    let is_other = *kind == "vehicle" && vehicle != Some(id.as_str());
+                    if is_other || !is_kept(kind, &id) {
+                        all.remove(&id);
+                    } else if let Some(entry) = all.get_mut(&id).and_then(Item::as_table_like_mut) {
+                        name_others(entry, vehicle, &others);
+                    }
+                }
+                if all.is_empty() {
+                    document.remove(kind);
+                }
+            }
+            if document.iter().next().is_some() {
+                files.push((path.clone(), document.to_string()));
             }
         }
-        for kind in ["sheet", "checklist"] {
-            let all = document.get_mut(kind).and_then(Item::as_table_like_mut);
-            for (_, entry) in all.into_iter().flat_map(|all| all.iter_mut()) {
-                if let Some(entry) = entry.as_table_like_mut() {
-                    name_others(entry, vehicle, &others);
+        if !others.is_empty() {
+            let stub = |(system, id): (&String, &String)| {
+                let system = Value::from(system.as_str());
+                format!("[vehicle.{id}]\ntitle = \"left out\"\nsystem = {system}\n")
+            };
+            files.push((OTHERS.to_owned(), others.iter().map(stub).collect::<Vec<_>>().join("\n")));
+        }
+        files
+    }
+
+    /// The systems of vehicles that are left out, each with the id of what stands for them.
+    fn others(
+        &self,
+        vehicle: Option<&str>,
+        is_kept: &dyn Fn(&str, &str) -> bool,
+    ) -> BTreeMap<String, String> {
+        let mut others = BTreeMap::new();
+        for (_, document) in &self.files {
+            for (id, entry) in entries(document, "vehicle").filter(|(id, _)| vehicle != Some(*id)) {
+                let system = entry.get("system").and_then(Item::as_str);
+                if let Some(system) =
+                    system.filter(|system| is_kept("system", system) && is_kept("vehicle", id))
+                {
+                    let number = others.len() + 1;
+                    others.entry(system.to_owned()).or_insert_with(|| format!("LEFT-OUT-{number}"));
+                }
+            }
+        }
+        others
+    }
+}
+
+/// Gives tables that name one another the same number.
+fn joined(files: &[(String, DocumentMut)]) -> BTreeMap<Name, usize> {
+    let mut named: BTreeMap<Name, BTreeSet<String>> = BTreeMap::new();
+    for (_, document) in files {
+        for kind in KINDS.iter().filter(|kind| !SHARED.contains(kind)) {
+            for (id, entry) in entries(document, kind) {
+                let words = named.entry(((*kind).to_owned(), id.to_owned())).or_default();
+                words.insert(id.to_owned());
+                for (key, item) in entry.iter() {
+                    words.insert(key.to_owned());
+                    mentioned(item, words);
                 }
             }
         }
     }
-    let mut files: Vec<(String, String)> = documents
-        .into_iter()
-        .map(|(path, text, document)| {
-            (path.to_owned(), document.map_or_else(|| text.to_owned(), |document| document.to_string()))
-        })
-        .collect();
-    if !others.is_empty() {
-        let stub = |(system, id): (&String, &String)| {
-            format!(
-                "[vehicle.{id}]\ntitle = \"left out\"\nsystem = {}\n",
-                toml_edit::Value::from(system.as_str())
-            )
-        };
-        files.push((OTHERS.to_owned(), others.iter().map(stub).collect::<Vec<_>>().join("\n")));
+    // By each id, the tables that bear it or name it.
+    let mut by_id: BTreeMap<&str, Vec<usize>> =
+        named.keys().map(|(_, id)| (id.as_str(), Vec::new())).collect();
+    for (index, words) in named.values().enumerate() {
+        for word in words {
+            if let Some(those) = by_id.get_mut(word.as_str()) {
+                those.push(index);
+            }
+        }
     }
-    files
+    let mut part: Vec<usize> = (0..named.len()).collect();
+    for those in by_id.values() {
+        for pair in those.windows(2) {
+            let (one, other) = (first(&part, pair[0]), first(&part, pair[1]));
+            part[one.max(other)] = one.min(other);
+        }
+    }
+    let numbers: Vec<usize> = (0..part.len()).map(|index| first(&part, index)).collect();
+    named.into_keys().zip(numbers).collect()
+}
+
+/// The first of those that an entry is joined with.
+fn first(part: &[usize], mut index: usize) -> usize {
+    while part[index] != index {
+        index = part[index];
+    }
+    index
+}
+
+/// What a value may name: a text as it is, and the pieces of a pin or of a thing with its kind.
+fn mentioned(item: &Item, words: &mut BTreeSet<String>) {
+    if let Some(text) = item.as_str() {
+        words.insert(text.to_owned());
+        if text.contains(['/', '.']) {
+            words.extend(text.split(['/', '.', ',', '+', ' ']).map(str::to_owned));
+        }
+    } else if let Some(table) = item.as_table_like() {
+        for (key, item) in table.iter() {
+            words.insert(key.to_owned());
+            mentioned(item, words);
+        }
+    } else if let Some(array) = item.as_array() {
+        array.iter().for_each(|value| mentioned(&Item::Value(value.clone()), words));
+    } else if let Some(tables) = item.as_array_of_tables() {
+        tables.iter().flat_map(|table| table.iter()).for_each(|(key, item)| {
+            words.insert(key.to_owned());
+            mentioned(item, words);
+        });
+    }
 }
 
 /// The tables of a kind by id.
-fn entries<'a>(
-    document: Option<&'a DocumentMut>,
-    kind: &str,
-) -> impl Iterator<Item = (&'a str, &'a dyn TableLike)> {
-    let all = document.and_then(|document| document.get(kind)).and_then(Item::as_table_like);
+fn entries<'a>(document: &'a DocumentMut, kind: &str) -> impl Iterator<Item = (&'a str, &'a dyn TableLike)> {
+    let all = document.get(kind).and_then(Item::as_table_like);
     all.into_iter().flat_map(|all| all.iter()).filter_map(|(id, item)| Some((id, item.as_table_like()?)))
 }
 
@@ -83,11 +192,9 @@ fn entries<'a>(
 fn name_others(entry: &mut dyn TableLike, vehicle: Option<&str>, others: &BTreeMap<String, String>) {
     let system = entry.get("system").and_then(Item::as_str).map(str::to_owned);
     let Some(named) = entry.get_mut("vehicles").and_then(Item::as_array_mut) else { return };
-    let had = |id: &str| named.iter().any(|value| value.as_str() == Some(id));
-    let kept = vehicle.filter(|id| had(id)).map(str::to_owned);
-    let other = system
-        .and_then(|system| others.get(&system).cloned())
-        .filter(|_| named.len() > usize::from(kept.is_some()));
+    let kept = vehicle.filter(|id| named.iter().any(|value| value.as_str() == Some(id))).map(str::to_owned);
+    let are_more = named.len() > usize::from(kept.is_some());
+    let other = system.and_then(|system| others.get(&system).cloned()).filter(|_| are_more);
     *named = kept.into_iter().chain(other).collect::<Array>();
 }
 
@@ -102,15 +209,28 @@ fn folder_of_all(texts: &[(&str, &str)]) -> usize {
 mod tests {
     use super::*;
 
-    #[test]
-    fn other_vehicles_are_left_out_and_stood_for() {
+    fn set() -> Sources {
         let mut sources = Sources::default();
         let vehicles = "# ours\n[vehicle.A]\ntitle = \"A\"\nsystem = \"s\"\nchassis = \"X1\"\n\n\
-                        [vehicle.B]\ntitle = \"B\"\nsystem = \"s\"\nchassis = \"X2\"\n";
+                        [vehicle.B]\ntitle = \"B\"\nsystem = \"s\"\nchassis = \"X2\"\n\n\
+                        [vehicle.C]\ntitle = \"C\"\nsystem = \"t\"\nchassis = \"X3\"\n";
         sources.add("/home/somebody/specs/fleet/vehicles.toml".to_owned(), vehicles.to_owned());
         let sheet = "[sheet.T]\nsystem = \"s\"\nvehicles = [\"B\", \"A\"]\n";
         sources.add("/home/somebody/specs/sheets.toml".to_owned(), sheet.to_owned());
-        let files = part(&sources, Some("A"));
+        let things = "[system.s]\n[system.t]\n[instrument.meter]\n[connector.C1]\n\
+                      [sensor.a]\nsystem = \"s\"\npins = { signal = \"C1/3\" }\n[sensor.b]\nsystem = \"t\"\n";
+        sources.add("/home/somebody/specs/things.toml".to_owned(), things.to_owned());
+        sources
+    }
+
+    fn all(files: &[(String, String)]) -> String {
+        files.iter().map(|(_, text)| text.as_str()).collect()
+    }
+
+    #[test]
+    fn other_vehicles_are_left_out_and_stood_for() {
+        let parts = Parts::of(&set());
+        let files = parts.files(parts.number("T"), Some("A"));
         let text = |name: &str| files.iter().find(|(path, _)| path == name).map(|(_, text)| text.as_str());
         let kept = text("fleet/vehicles.toml").expect("its path is below the set's folder");
         assert!(kept.contains("X1") && !kept.contains("X2"), "{kept}");
@@ -119,7 +239,17 @@ mod tests {
             Some("[sheet.T]\nsystem = \"s\"\nvehicles = [\"A\", \"LEFT-OUT-1\"]\n")
         );
         assert!(text(OTHERS).is_some_and(|text| text.contains("[vehicle.LEFT-OUT-1]")), "{files:?}");
-        let none = part(&sources, None);
-        assert!(none.iter().all(|(_, text)| !text.contains("X1") && !text.contains("X2")), "{none:?}");
+        let none = all(&parts.files(parts.number("T"), None));
+        assert!(["X1", "X2", "X3"].iter().all(|chassis| !none.contains(chassis)), "{none}");
+    }
+
+    #[test]
+    fn another_system_is_left_out_and_what_all_share_is_kept() {
+        let parts = Parts::of(&set());
+        let one = all(&parts.files(parts.number("a"), None));
+        for kept in ["sensor.a", "connector.C1", "system.s", "instrument.meter", "sheet.T"] {
+            assert!(one.contains(kept), "no {kept} in {one}");
+        }
+        assert!(!one.contains("sensor.b") && !one.contains("system.t"), "{one}");
     }
 }

@@ -4,7 +4,7 @@ use std::path::Path;
 
 use bayleaf::diag::{Findings, Sources};
 use bayleaf::document::{self, Context, Stamp, Trial};
-use bayleaf::enclosure::{compare, enclose, read};
+use bayleaf::enclosure::{Encloser, compare, read};
 use bayleaf::model;
 use bayleaf::quantity::Temperature;
 use bayleaf::spec::{self, Set};
@@ -42,6 +42,7 @@ fn issued(
         trial: Trial::default(),
         stamp: Some(&stamp),
     };
+    let encloser = Encloser::new(sources);
     let mut all = Vec::new();
     for listed in document::list(&model) {
         if only.is_some_and(|only| only != listed.id) || listed.paperwork == document::Paperwork::Index {
@@ -49,7 +50,7 @@ fn issued(
         }
         let document = document::compose(context, &listed).expect("it composes");
         if chosen(document.template) {
-            let files = enclose(sources, context, (&listed, &document));
+            let files = encloser.enclose(context, &listed, &document);
             let job = Job { attached: &files, ..job(&document) };
             let pdf = typesetter.pdf(job).expect("it exports to both standards").pdf;
             all.push(Issued { id: document.id.clone(), template: document.template, files, pdf });
@@ -99,6 +100,44 @@ fn the_same_issue_has_the_same_bytes_and_a_draft_none_of_this() {
     let draft = super::documents(&model).into_iter().next().expect("there are documents");
     let pdf = super::typesetter().pdf(job(&draft)).expect("it exports").pdf;
     assert!(refusal(&pdf).starts_with("a draft"), "{}", refusal(&pdf));
+}
+
+#[test]
+fn a_second_issue_with_its_marks_is_computed_again_as_well() {
+    let (model, words) = (super::demo(), Words::english());
+    let listed =
+        document::list(&model).into_iter().find(|listed| listed.id == "CUR-MIX").expect("it is there");
+    let moved = document::Moved {
+        pointer: "/place".to_owned(),
+        place: "place".to_owned(),
+        old: "elsewhere".to_owned(),
+        new: "here".to_owned(),
+        key: None,
+    };
+    let since = document::Since { revision: 1, why: "moved".to_owned(), moved: vec![moved] };
+    let stamp = Stamp { revision: 2, date: date(), by: "WB".to_owned(), since: Some(since) };
+    let context = Context {
+        model: &model,
+        words: &words,
+        date: date(),
+        bay: None,
+        size: None,
+        trial: Trial::default(),
+        stamp: Some(&stamp),
+    };
+    let document = document::compose(context, &listed).expect("it composes");
+    let files = Encloser::new(&spec::demo()).enclose(context, &listed, &document);
+    let pdf = super::typesetter().pdf(Job { attached: &files, ..job(&document) }).expect("it exports").pdf;
+    let comparison = compare(&read(&pdf).expect("it carries its figures")).expect("its specs are clean");
+    assert_eq!((comparison.figures, comparison.wording), (Vec::new(), 0));
+}
+
+#[test]
+fn a_card_carries_the_specs_of_its_system_and_of_no_other() {
+    let card = one("CUR-MIX");
+    let names: Vec<&str> = card.files.iter().map(|file| file.name.as_str()).collect();
+    assert!(names.iter().any(|name| name.starts_with("specs/curlew/")), "{names:?}");
+    assert!(names.iter().all(|name| !name.starts_with("specs/heron/")), "{names:?}");
 }
 
 #[test]
