@@ -8,7 +8,7 @@ use bayleaf::document::judgement::{self, Reading, judge};
 use bayleaf::document::table::{self, Cell, Table};
 use bayleaf::document::{self, Context, faults};
 use bayleaf::model::{self, Model};
-use bayleaf::quantity::{Temperature, Voltage};
+use bayleaf::quantity::{Temperature, Units, Voltage};
 use bayleaf::rules;
 use bayleaf::spec::{self, Set};
 use bayleaf::words::Words;
@@ -112,7 +112,7 @@ fn ask_everything(model: &Model) -> Result<(), TestCaseError> {
         }
     }
     let date = "2026-11-24".parse().expect("a date");
-    let context = Context { model, words: &words, date, bay: Some(at) };
+    let context = Context { model, words: &words, date, bay: Some(at), units: Units::Both };
     for listed in document::list(model) {
         let document = document::compose(context, &listed);
         prop_assert!(document.is_some(), "{} is listed and cannot be composed", listed.id);

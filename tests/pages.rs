@@ -30,7 +30,7 @@ mod specs;
 use bayleaf::diag::Findings;
 use bayleaf::document::{self, Context, Distance, Document, Reading};
 use bayleaf::model::{self, Model};
-use bayleaf::quantity::Temperature;
+use bayleaf::quantity::{Temperature, Units};
 use bayleaf::rules;
 use bayleaf::spec::{self, Set};
 use bayleaf::typeset::{Job, Piece, Typesetter};
@@ -77,7 +77,7 @@ fn documents(model: &Model) -> Vec<Document> {
 fn everything(model: &Model) -> Vec<Document> {
     let words = Words::english();
     let bay = Some(Temperature::from_celsius(31.0));
-    let context = Context { model, words: &words, date: date(), bay };
+    let context = Context { model, words: &words, date: date(), bay, units: Units::Both };
     let compose = |listed| document::compose(context, listed).expect("a listed document exists");
     let mut listed = document::list(model);
     for proof in document::proofs(model) {

@@ -6,9 +6,10 @@ use chrono::NaiveDate;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use super::import::{resistance_unit, temperature_unit};
+use crate::diag::nearest;
 use crate::document::judgement::Reading;
 use crate::quantity::{
-    Pressure, Ratio, Resistance, Temperature, TemperatureDifference, Unit, Voltage, scalar,
+    Pressure, Ratio, Resistance, Step, Temperature, Unit, Units, Voltage, scalar,
 };
 
 /// Prints bay cards and test sheets for vehicle climate control from TOML specs
@@ -177,6 +178,10 @@ pub struct Print {
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub at: Option<Temperature>,
 
+    /// Units of what is printed: metric, US or both; the shop's own where not given
+    #[arg(long, value_name = "UNITS", value_parser = units)]
+    pub units: Option<Units>,
+
     /// Worker processes; as many as there are processors where not given
     #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=1024))]
     pub jobs: Option<u32>,
@@ -249,6 +254,10 @@ pub struct Preview {
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub at: Option<Temperature>,
 
+    /// Units of what is printed: metric, US or both; the shop's own where not given
+    #[arg(long, value_name = "UNITS", value_parser = units)]
+    pub units: Option<Units>,
+
     /// Date printed on the pages; today where not given
     #[arg(long, value_name = "YYYY-MM-DD")]
     pub date: Option<NaiveDate>,
@@ -281,13 +290,17 @@ pub struct Table {
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub to: Option<Temperature>,
 
-    /// Step from row to row; 5 K for a sensor where not given
-    #[arg(long, value_name = "DIFFERENCE", value_parser = difference)]
-    pub step: Option<TemperatureDifference>,
+    /// Step from row to row, such as "5 K" or "10 °F"; 5 K for a sensor where not given
+    #[arg(long, value_name = "DIFFERENCE", value_parser = step)]
+    pub step: Option<Step>,
 
     /// Bay temperature, for figures that depend on it, such as a thermocouple's cold junction
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub at: Option<Temperature>,
+
+    /// Units of what is printed: metric, US or both; the shop's own where not given
+    #[arg(long, value_name = "UNITS", value_parser = units)]
+    pub units: Option<Units>,
 
     /// Form of the output
     #[arg(long, value_enum, default_value_t = Format::Text)]
@@ -324,6 +337,10 @@ pub struct Faults {
     /// Id of a multimeter or thermometer; those of a sheet, or card, of the system where none is named
     #[arg(long = "instrument", value_name = "ID")]
     pub instruments: Vec<String>,
+
+    /// Units of what is printed: metric, US or both; the shop's own where not given
+    #[arg(long, value_name = "UNITS", value_parser = units)]
+    pub units: Option<Units>,
 
     /// Form of the output
     #[arg(long, value_enum, default_value_t = Format::Text)]
@@ -556,7 +573,19 @@ fn second(text: &str) -> Result<(Reading, Temperature), String> {
     Ok((reading(read)?, temperature(at)?))
 }
 
-fn difference(text: &str) -> Result<TemperatureDifference, String> {
-    let read = scalar::<TemperatureDifference>(text).ok();
-    read.ok_or_else(|| "expected a temperature difference, such as \"5 K\" or \"± 9 °F\"".to_owned())
+fn step(text: &str) -> Result<Step, String> {
+    let read = scalar::<Step>(text).ok();
+    read.ok_or_else(|| "expected a temperature difference, such as \"5 K\" or \"10 °F\"".to_owned())
+}
+
+fn units(text: &str) -> Result<Units, String> {
+    let is_meant = |(word, _): &&(&str, Units)| word.eq_ignore_ascii_case(text);
+    if let Some((_, units)) = Units::WORDS.iter().find(is_meant) {
+        return Ok(*units);
+    }
+    let words = Units::WORDS.iter().map(|(word, _)| *word);
+    let all = words.clone().collect::<Vec<_>>().join(", ");
+    let near = Units::meant_by(text).map(Units::word).or_else(|| nearest(text, words));
+    let near = near.map(|near| format!("; did you mean {near}?"));
+    Err(format!("expected one of {all}{}", near.unwrap_or_default()))
 }

@@ -20,7 +20,7 @@ pub(super) fn run(arguments: &Check) -> Outcome {
     };
     let model = &loaded.model;
     // No page is made, so no date is shown.
-    let context = Context { model, words: &words, date: NaiveDate::MIN, bay: None };
+    let context = Context { model, words: &words, date: NaiveDate::MIN, bay: None, units: model.shop.units };
     let listed = document::list(model);
     let mut no_source = BTreeSet::new();
     let mut not_given = BTreeSet::new();

@@ -5,6 +5,7 @@ use super::load::answer;
 use super::outcome::Outcome;
 use super::table::tell;
 use crate::document::faults::{Ask, Place, of};
+use crate::quantity::Units;
 
 /// Runs the command.
 pub(super) fn run(arguments: &Arguments) -> Outcome {
@@ -18,8 +19,10 @@ pub(super) fn run(arguments: &Arguments) -> Outcome {
         position: arguments.position,
         pressure: arguments.pressure,
         instruments: &arguments.instruments,
+        units: Units::default(),
     };
     answer(arguments.specs.specs.as_deref(), |loaded, words| {
+        let ask = Ask { units: arguments.units.unwrap_or(loaded.model.shop.units), ..ask };
         of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
     })
 }

@@ -26,7 +26,8 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
         all.iter().find(|listed| listed.id == id).ok_or_else(|| print::no_such_document(loaded, &all, id))?;
     let templates = Templates::load(arguments.templates.as_deref())?;
     let date = arguments.date.unwrap_or_else(|| Local::now().date_naive());
-    let context = Context { model: &loaded.model, words, date, bay: arguments.at };
+    let units = arguments.units.unwrap_or(loaded.model.shop.units);
+    let context = Context { model: &loaded.model, words, date, bay: arguments.at, units };
     let failed = |why: String| Message::new("run-cannot-print").with("id", id).with("reason", why);
     let document = document::compose(context, listed).ok_or_else(|| failed(listed.spec.clone()))?;
     let typesetter = templates.typesetter(words);

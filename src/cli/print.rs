@@ -45,7 +45,8 @@ pub(super) fn run(arguments: &Print) -> Outcome {
         Err(message) => return fail(&words, &message),
     };
     let date = arguments.date.unwrap_or_else(|| Local::now().date_naive());
-    let context = Context { model: &loaded.model, words: &words, date, bay: arguments.at };
+    let units = arguments.units.unwrap_or(loaded.model.shop.units);
+    let context = Context { model: &loaded.model, words: &words, date, bay: arguments.at, units };
     let batch = match Batch::new(context, arguments, &templates) {
         Ok(batch) => batch,
         Err(error) => {

@@ -9,6 +9,7 @@ use super::load::{Origin, announce, answer};
 use super::outcome::{Outcome, say};
 use crate::document::table::{Ask, Cell, Column, Show, Table, of};
 use crate::model::Fact;
+use crate::quantity::Units;
 use crate::words::{Message, Words};
 
 /// Runs the command.
@@ -19,8 +20,10 @@ pub(super) fn run(arguments: &Arguments) -> Outcome {
         to: arguments.to,
         step: arguments.step,
         bay: arguments.at,
+        units: Units::default(),
     };
     answer(arguments.specs.specs.as_deref(), |loaded, words| {
+        let ask = Ask { units: arguments.units.unwrap_or(loaded.model.shop.units), ..ask };
         of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
     })
 }

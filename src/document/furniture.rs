@@ -7,6 +7,7 @@ use super::caution::{self, Signalled};
 use super::code::Code;
 use super::marks::Marks;
 use crate::model::{Fact, Model, System};
+use crate::quantity::Units;
 use crate::spec::Paper;
 use crate::words::Message;
 
@@ -106,7 +107,11 @@ impl Furniture {
             paper: kind.paper,
             language: "en",
             sources: Vec::new(),
-            units: words.word("doc-units"),
+            units: words.word(match context.units {
+                Units::Metric => "doc-units-metric",
+                Units::Us => "doc-units-us",
+                Units::Both => "doc-units",
+            }),
         }
     }
 }

@@ -22,18 +22,17 @@ pub(super) fn given<'a>(
 ) -> Vec<Given> {
     let line = |fact: &Fact| Given {
         what: words.word(fact.label),
-        value: value(words, fact),
+        value: value(words, fact, marks),
         mark: marks.mark(words, fact),
     };
     facts.into_iter().map(line).collect()
 }
 
 /// As written in the specs, but a flag of theirs in a word.
-fn value(words: &Words, fact: &Fact) -> String {
+fn value(words: &Words, fact: &Fact, marks: &Marks) -> String {
     match fact.written.as_deref() {
         Some("true") => words.word("table-yes"),
         Some("false") => words.word("table-no"),
-        Some(written) => written.to_owned(),
-        None => words.word("doc-not-given"),
+        _ => marks.value(fact).unwrap_or_else(|| words.word("doc-not-given")),
     }
 }

@@ -2,19 +2,33 @@
 
 use std::collections::BTreeSet;
 
+use super::beside;
 use super::furniture::Source;
 use crate::model::Fact;
+use crate::quantity::Units;
 use crate::words::Words;
 
 /// The sources of one document in the order in which they are first shown.
 #[derive(Debug, Default)]
 pub(super) struct Marks {
+    /// The units of the page, which values that are shown as written have beside them.
+    units: Units,
     sources: Vec<String>,
     no_source: BTreeSet<String>,
     not_given: BTreeSet<String>,
 }
 
 impl Marks {
+    /// Marks of a page in these units.
+    pub(super) fn of(units: Units) -> Self {
+        Self { units, ..Self::default() }
+    }
+
+    /// A fact as written, with the same in the page's unit beside it; `None` where it is missing.
+    pub(super) fn value(&self, fact: &Fact) -> Option<String> {
+        beside::shown(self.units, fact)
+    }
+
     /// Marks that go on with the letters of another document.
     pub(super) fn continuing(sources: Vec<String>) -> Self {
         Self { sources, ..Self::default() }
@@ -42,8 +56,8 @@ impl Marks {
     /// The value of a fact with its mark behind it, or NOT GIVEN.
     pub(super) fn shown(&mut self, words: &Words, fact: &Fact) -> String {
         let mark = self.mark(words, fact);
-        match &fact.written {
-            Some(written) => format!("{written} [{mark}]"),
+        match self.value(fact) {
+            Some(value) => format!("{value} [{mark}]"),
             None => words.word("doc-not-given"),
         }
     }

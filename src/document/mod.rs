@@ -9,6 +9,7 @@ mod actuator_card;
 mod air_card;
 mod axis;
 pub mod bench;
+mod beside;
 mod card;
 mod caution;
 mod checklist;
@@ -55,7 +56,7 @@ pub use list::{Listed, Paperwork, list};
 pub use proof::proofs;
 
 use crate::model::Model;
-use crate::quantity::Temperature;
+use crate::quantity::{Temperature, Units};
 use crate::spec::About;
 use crate::words::Words;
 use code::Code;
@@ -73,6 +74,8 @@ pub struct Context<'a> {
     pub date: NaiveDate,
     /// The bay temperature that windows are computed for.
     pub bay: Option<Temperature>,
+    /// The units of the page.
+    pub units: Units,
 }
 
 /// One document, ready for its template.

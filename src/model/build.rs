@@ -38,6 +38,7 @@ pub fn build(set: &Set) -> Option<Model> {
         shop: Shop {
             title: text(&shop.title)?,
             paper: shop.paper.as_ref()?.value,
+            units: shop.units.as_ref().map(|units| units.value).unwrap_or_default(),
             notice: text(&shop.notice),
             decision: convert::decision(shop),
             soak: shop.soak.as_ref().map(|soak| soak.value),

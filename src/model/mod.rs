@@ -57,7 +57,7 @@ pub use wire::Wire;
 
 use crate::physics::atmosphere::Site;
 use crate::physics::decision::Rule;
-use crate::quantity::{TemperatureDifference, Toleranced, Voltage};
+use crate::quantity::{TemperatureDifference, Toleranced, Units, Voltage};
 use crate::spec::{Paper, Sourced};
 
 /// A whole set of specs, checked and linked.
@@ -118,6 +118,8 @@ pub struct Shop {
     pub title: String,
     /// The paper of its test sheets.
     pub paper: Paper,
+    /// The units of what is printed, where no print says otherwise.
+    pub units: Units,
     /// A line printed in bold on every page.
     pub notice: Option<String>,
     /// How it decides over a reading near a limit.

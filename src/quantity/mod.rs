@@ -17,6 +17,7 @@ mod set_points;
 mod temperature;
 mod trace;
 mod unit;
+mod units;
 mod wire;
 
 pub use accuracy::{Accuracy, MOST_RANGES, MeterRange, MeterRanges};
@@ -35,4 +36,5 @@ pub use set_points::{SetPoints, set_points};
 pub use temperature::{Temperature, TemperatureDifference};
 pub use trace::{Traced, traced};
 pub use unit::{Dimension, Unit};
+pub use units::{Step, Units, degrees, key_of};
 pub use wire::{WireSize, wire_size};

@@ -2,7 +2,9 @@
 
 use super::reader::Reader;
 use super::value::{At, Sourced};
-use crate::quantity::{Length, Ratio, TemperatureDifference, Toleranced, Voltage, ratio, scalar, toleranced};
+use crate::quantity::{
+    Length, Ratio, TemperatureDifference, Toleranced, Units, Voltage, ratio, scalar, toleranced,
+};
 
 /// `[shop]`: whose paper this is.
 #[derive(Debug, Clone)]
@@ -11,6 +13,8 @@ pub struct Shop {
     pub title: Option<At<String>>,
     /// The paper of test sheets.
     pub paper: Option<At<Paper>>,
+    /// The units of what is printed, where no print says otherwise; both where left out.
+    pub units: Option<At<Units>>,
     /// A line printed in bold on every page, such as a mark of invented values.
     pub notice: Option<At<String>>,
     /// Its height above sea level: without it no gauge pressure is computed.
@@ -49,6 +53,7 @@ impl Shop {
         Self {
             title: reader.text("title"),
             paper: reader.choice("paper", &[("A4", Paper::A4), ("letter", Paper::Letter)]),
+            units: reader.choice("units", Units::WORDS),
             notice: reader.text("notice"),
             elevation: reader.sourced("elevation", scalar),
             has_elevation: reader.has("elevation"),

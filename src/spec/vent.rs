@@ -3,7 +3,7 @@
 use super::reader::Reader;
 use super::value::{At, Sourced};
 use crate::quantity::{
-    Interval, Ratio, SpecificEnthalpy, Temperature, TemperatureDifference, Toleranced, interval, ratio,
+    Interval, Ratio, SpecificEnthalpy, Step, Temperature, Toleranced, interval, ratio,
     scalar, toleranced,
 };
 
@@ -21,7 +21,7 @@ pub struct Vent {
     /// The temperatures of the outside air.
     pub ambient: Option<Sourced<Interval<Temperature>>>,
     /// From one of them to the next.
-    pub ambient_step: Option<Sourced<TemperatureDifference>>,
+    pub ambient_step: Option<Sourced<Step>>,
     /// The relative humidities of the outside air.
     pub humidity: Option<Sourced<Interval<Ratio>>>,
     /// From one of them to the next.

@@ -20,7 +20,7 @@ use std::time::{Duration, Instant};
 
 use bayleaf::document::{self, Context, Distance, Document, Listed, Reading};
 use bayleaf::model::{self, Model};
-use bayleaf::quantity::Temperature;
+use bayleaf::quantity::{Temperature, Units};
 use bayleaf::spec::{self, Set};
 use bayleaf::typeset::{Job, TEMPLATES, Typesetter};
 use bayleaf::words::Words;
@@ -86,7 +86,7 @@ impl Bench {
     fn context(&self) -> Context<'_> {
         let date = "2026-11-24".parse().expect("a date");
         let bay = Some(Temperature::from_celsius(31.0));
-        Context { model: &self.model, words: &self.words, date, bay }
+        Context { model: &self.model, words: &self.words, date, bay, units: Units::Both }
     }
 
     /// Every document of the demo set with this template.

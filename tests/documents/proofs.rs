@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 
 use bayleaf::document::{self, Context, Document, Listed};
 use bayleaf::model::Model;
-use bayleaf::quantity::Temperature;
+use bayleaf::quantity::{Temperature, Units};
 use bayleaf::spec;
 use bayleaf::words::{self, Words};
 use serde_json::Value;
@@ -31,7 +31,7 @@ const FURNITURE: &[&str] = &[
 fn composed(model: &Model, listed: &Listed) -> Document {
     let words = Words::english();
     let date = "2026-11-24".parse().expect("a date");
-    let context = Context { model, words: &words, date, bay: Some(Temperature::from_celsius(31.0)) };
+    let context = Context { model, words: &words, date, bay: Some(Temperature::from_celsius(31.0)), units: Units::Both };
     document::compose(context, listed).expect("a listed document exists")
 }
 

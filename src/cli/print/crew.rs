@@ -66,6 +66,9 @@ fn command(arguments: &Print, date: NaiveDate, digest: &str) -> io::Result<Comma
     if let Some(at) = arguments.at {
         command.arg(format!("--at={at}"));
     }
+    if let Some(units) = arguments.units {
+        command.arg(format!("--units={}", units.word()));
+    }
     Ok(command)
 }
 
