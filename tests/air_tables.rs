@@ -73,8 +73,7 @@ position = [{{ name = "outside", outside = "100 %" }}, {{ name = "cabin", outsid
 
 fn table(model: &Model, id: &str) -> Table {
     let words = Words::english();
-    of(model, &words, &Ask { id, ..Ask::default() })
-        .expect("there is such a table")
+    of(model, &words, &Ask { id, ..Ask::default() }).expect("there is such a table")
 }
 
 /// The cell of a row in a column.

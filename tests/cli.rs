@@ -22,6 +22,8 @@ mod pictures;
 mod shell;
 #[path = "cli/templates.rs"]
 mod templates;
+#[path = "cli/watch.rs"]
+mod watch;
 
 const GOOD: &str = r#"
 [shop]
@@ -353,4 +355,21 @@ fn what_is_missing_or_without_a_source_is_counted() {
         at.and_then(|at| words[at].parse::<usize>().ok()).unwrap_or_default()
     };
     assert_eq!((counted("without"), counted("without") + counted("NOT")), (3, listed));
+}
+
+#[test]
+fn findings_and_answers_are_in_the_shop_s_language_unless_another_is_asked_for() {
+    let folder = folder();
+    let spanish = GOOD.replace("paper =", "language = \"es\"\npaper =");
+    write(folder.path(), "specs/all.toml", &spanish);
+    let checked = |arguments: &[&str]| said(&bayleaf(folder.path(), arguments));
+    assert!(checked(&["check"]).contains("sin errores"), "{}", checked(&["check"]));
+    assert!(checked(&["check", "--language", "en"]).contains("no errors"));
+    write(folder.path(), "specs/all.toml", spanish.replace("A4", "A9"));
+    let broken = bayleaf(folder.path(), &["check"]);
+    assert_eq!(broken.status.code(), Some(1));
+    assert!(errors(&broken).contains("no se ha escrito nada"), "{}", errors(&broken));
+    let unknown = bayleaf(folder.path(), &["check", "--language", "spanisch"]);
+    assert_eq!(unknown.status.code(), Some(2));
+    assert!(errors(&unknown).contains("did you mean es?"), "{}", errors(&unknown));
 }

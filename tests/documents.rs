@@ -23,6 +23,8 @@ mod modes;
 mod proofs;
 #[path = "documents/sensor_faults.rs"]
 mod sensor_faults;
+#[path = "documents/units.rs"]
+mod units;
 
 fn demo() -> Model {
     let findings = Findings::default();
@@ -137,6 +139,7 @@ fn documents_say_what_they_said() {
         "HER-REAR-CABIN",
         "HER-REAR-DUCT",
         "HER-T1",
+        "TEA-CABIN",
         "HER-VALVE",
         "CUR-SENSORS.AMB-15",
         "CUR-PARTS.AMB-15",
@@ -491,6 +494,12 @@ fn every_paper_of_a_system_with_high_voltage_says_stop_and_no_other() {
         }
         assert_eq!(stop["signal"], "STOP · DANGER", "{}", document.id);
         let text = stop["text"].as_str().expect("a text");
+        if document.id.starts_with("TEA") {
+            // The battery-electric type of the demo, whose parts have a source.
+            assert!(text.contains("orange cables ["), "{}: {text}", document.id);
+            assert!(!text.contains("no source"), "{}: {text}", document.id);
+            continue;
+        }
         // The lead's own words have no source here, and that is said and counted.
         assert!(text.contains(&format!("{parts} [no source]")), "{}: {text}", document.id);
         assert!(document.no_source.contains(&"system.heron.high_voltage".to_owned()), "{}", document.id);

@@ -6,6 +6,9 @@ use std::path::{Path, PathBuf};
 
 use bayleaf::words::{Message, Words};
 
+#[path = "words/tables.rs"]
+mod tables;
+
 /// What an id of the table begins with; a string literal of this form is a use of it.
 const ROOMS: &[&str] = &[
     "card",

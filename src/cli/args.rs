@@ -8,9 +8,8 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 use super::import::{resistance_unit, temperature_unit};
 use crate::diag::nearest;
 use crate::document::judgement::Reading;
-use crate::quantity::{
-    Pressure, Ratio, Resistance, Step, Temperature, Unit, Units, Voltage, scalar,
-};
+use crate::quantity::{Pressure, Ratio, Resistance, Step, Temperature, Unit, Units, Voltage, scalar};
+use crate::words::Language;
 
 /// Prints bay cards and test sheets for vehicle climate control from TOML specs
 ///
@@ -27,6 +26,12 @@ pub struct Arguments {
     /// What to do
     #[command(subcommand)]
     pub command: Command,
+
+    /// Language of papers, findings and answers: en, es
+    ///
+    /// The shop's own where not given, and English where the shop has none.
+    #[arg(long, global = true, value_name = "CODE", value_parser = language)]
+    pub language: Option<Language>,
 }
 
 /// The commands.
@@ -45,6 +50,15 @@ pub enum Command {
     ///
     /// Example: bayleaf preview CUR-EVAP
     Preview(Preview),
+
+    /// Draw documents anew whenever a spec or template of theirs is saved
+    ///
+    /// Each document is one PNG, as `preview` draws it: those that are named, or all but
+    /// the index. Findings are shown at every save; what they keep from being drawn stays
+    /// as it was. Runs until it is interrupted.
+    ///
+    /// Example: bayleaf watch CUR-EVAP --specs specs
+    Watch(Watch),
 
     /// Look for errors in the specs and print nothing
     ///
@@ -261,6 +275,42 @@ pub struct Preview {
     /// Date printed on the pages; today where not given
     #[arg(long, value_name = "YYYY-MM-DD")]
     pub date: Option<NaiveDate>,
+}
+
+/// Arguments of `watch`.
+#[derive(Debug, Args)]
+pub struct Watch {
+    #[command(flatten)]
+    /// Where the specs are
+    pub specs: Specs,
+
+    /// Folder the pictures go to
+    #[arg(long, value_name = "DIR", default_value = "out")]
+    pub out: PathBuf,
+
+    /// Pixels to an inch of paper
+    #[arg(long, value_name = "N", value_parser = pixels_per_inch, default_value = "120")]
+    pub ppi: f64,
+
+    /// Folder with templates of your own, watched too
+    #[arg(long, value_name = "DIR")]
+    pub templates: Option<PathBuf>,
+
+    /// Bay temperature that the windows of test sheets are computed for
+    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
+    pub at: Option<Temperature>,
+
+    /// Units of what is printed: metric, US or both; the shop's own where not given
+    #[arg(long, value_name = "UNITS", value_parser = units)]
+    pub units: Option<Units>,
+
+    /// Date printed on the pages; today where not given
+    #[arg(long, value_name = "YYYY-MM-DD")]
+    pub date: Option<NaiveDate>,
+
+    /// Documents, sheets or vehicles to draw; all where none is named
+    #[arg(value_name = "ID")]
+    pub ids: Vec<String>,
 }
 
 /// Arguments of `check`.
@@ -531,6 +581,15 @@ fn share(text: &str) -> Result<Share, String> {
         Some((index @ 1.., of)) if index <= of => Ok(Share { index: index - 1, of }),
         _ => Err("expected a share such as 2/8: a number from 1, a slash, how many".to_owned()),
     }
+}
+
+fn language(text: &str) -> Result<Language, String> {
+    let codes = || Language::ALL.iter().map(|language| language.code()).collect::<Vec<_>>().join(", ");
+    let meant = || match Language::meant_by(text) {
+        Some(near) => format!("; did you mean {}?", near.code()),
+        None => String::new(),
+    };
+    Language::of_code(text).ok_or_else(|| format!("expected one of {}{}", codes(), meant()))
 }
 
 fn temperature(text: &str) -> Result<Temperature, String> {

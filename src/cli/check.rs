@@ -9,18 +9,17 @@ use super::args::Check;
 use super::load::{announce, load};
 use super::outcome::{Outcome, say};
 use crate::document::{self, Context};
-use crate::words::{Message, Words};
+use crate::words::{Language, Message, Words};
 
 /// Runs the command.
-pub(super) fn run(arguments: &Check) -> Outcome {
-    let words = Words::english();
-    let loaded = match load(arguments.specs.specs.as_deref(), &words, false) {
+pub(super) fn run(arguments: &Check, language: Option<Language>) -> Outcome {
+    let loaded = match load(arguments.specs.specs.as_deref(), language, false) {
         Ok(loaded) => loaded,
         Err(outcome) => return outcome,
     };
-    let model = &loaded.model;
+    let (model, words) = (&loaded.model, &loaded.words);
     // No page is made, so no date is shown.
-    let context = Context { model, words: &words, date: NaiveDate::MIN, bay: None, units: model.shop.units };
+    let context = Context { model, words, date: NaiveDate::MIN, bay: None, units: model.shop.units };
     let listed = document::list(model);
     let mut no_source = BTreeSet::new();
     let mut not_given = BTreeSet::new();
@@ -34,11 +33,11 @@ pub(super) fn run(arguments: &Check) -> Outcome {
         .with_count("vehicles", model.vehicles.len())
         .with_count("no-source", no_source.len())
         .with_count("not-given", not_given.len());
-    let told = announce(&loaded.from, &words)
-        .and_then(|()| list(&words, "run-list-no-source", &no_source))
-        .and_then(|()| list(&words, "run-list-not-given", &not_given))
+    let told = announce(&loaded.from, words)
+        .and_then(|()| list(words, "run-list-no-source", &no_source))
+        .and_then(|()| list(words, "run-list-not-given", &not_given))
         .and_then(|()| say(words.say(&message)));
-    Outcome::of_output(&words, told)
+    Outcome::of_output(words, told)
 }
 
 fn list(words: &Words, head: &'static str, keys: &BTreeSet<String>) -> io::Result<()> {

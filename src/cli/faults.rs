@@ -6,9 +6,10 @@ use super::outcome::Outcome;
 use super::table::tell;
 use crate::document::faults::{Ask, Place, of};
 use crate::quantity::Units;
+use crate::words::Language;
 
 /// Runs the command.
-pub(super) fn run(arguments: &Arguments) -> Outcome {
+pub(super) fn run(arguments: &Arguments, language: Option<Language>) -> Outcome {
     let ask = Ask {
         id: &arguments.id,
         at: arguments.at,
@@ -21,7 +22,7 @@ pub(super) fn run(arguments: &Arguments) -> Outcome {
         instruments: &arguments.instruments,
         units: Units::default(),
     };
-    answer(arguments.specs.specs.as_deref(), |loaded, words| {
+    answer(arguments.specs.specs.as_deref(), language, |loaded, words| {
         let ask = Ask { units: arguments.units.unwrap_or(loaded.model.shop.units), ..ask };
         of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
     })

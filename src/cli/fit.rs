@@ -12,11 +12,11 @@ use crate::document::fit::{Fitted, compose, rises};
 use crate::quantity::Unit;
 use crate::rules;
 use crate::spec::{self, Curve, Row};
-use crate::words::{Message, Words};
+use crate::words::{Language, Message, Words};
 
 /// Runs the command.
-pub(super) fn run(arguments: &Fit) -> Outcome {
-    let words = Words::english();
+pub(super) fn run(arguments: &Fit, language: Option<Language>) -> Outcome {
+    let words = Words::of(language.unwrap_or_default());
     let findings = Findings::default();
     let (sources, points) = read(&arguments.file, &findings);
     let failed = findings.has_errors();

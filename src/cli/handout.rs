@@ -9,11 +9,11 @@ use super::outcome::{Outcome, fail, say};
 use super::whole;
 use crate::diag::reason;
 use crate::typeset::TEMPLATES;
-use crate::words::{Message, Words};
+use crate::words::{Language, Message, Words};
 
 /// Runs the command.
-pub(super) fn run(arguments: &Templates) -> Outcome {
-    let words = Words::english();
+pub(super) fn run(arguments: &Templates, language: Option<Language>) -> Outcome {
+    let words = Words::of(language.unwrap_or_default());
     let Some(folder) = &arguments.write else {
         let told =
             TEMPLATES.iter().try_for_each(|(path, text)| say(format_args!("{path:24} {}", purpose(text))));

@@ -12,11 +12,11 @@ use crate::quantity::Unit;
 use crate::rules;
 use crate::spec::import::{Decimal, Imported, Known, import};
 use crate::spec::{self, At, Curve};
-use crate::words::Words;
+use crate::words::{Language, Words};
 
 /// Runs the command.
-pub(super) fn run(arguments: &Import) -> Outcome {
-    let words = Words::english();
+pub(super) fn run(arguments: &Import, language: Option<Language>) -> Outcome {
+    let words = Words::of(language.unwrap_or_default());
     let findings = Findings::default();
     let sources = spec::file(&arguments.file, &findings);
     let known = Known {

@@ -7,10 +7,10 @@ use super::load::{announce, answer};
 use super::outcome::{Outcome, say};
 use super::table::input;
 use crate::document::judgement::{Ask, Judgement, Place, judge, lines};
-use crate::words::Words;
+use crate::words::{Language, Words};
 
 /// Runs the command.
-pub(super) fn run(arguments: &Arguments) -> Outcome {
+pub(super) fn run(arguments: &Arguments, language: Option<Language>) -> Outcome {
     let place = arguments.place.map(|place| match place {
         ReadingPlace::Unit => Place::ControlUnit,
         ReadingPlace::Sensor => Place::Sensor,
@@ -24,7 +24,7 @@ pub(super) fn run(arguments: &Arguments) -> Outcome {
         place,
         instruments: &arguments.instruments,
     };
-    answer(arguments.specs.specs.as_deref(), |loaded, words| {
+    answer(arguments.specs.specs.as_deref(), language, |loaded, words| {
         let judgement = judge(&loaded.model, words, &ask)?;
         let told = match arguments.format {
             Format::Text => announce(&loaded.from, words).and_then(|()| text(words, &judgement)),

@@ -10,7 +10,7 @@ use crate::diag::{Finding, Findings, Renderer, Severity, Sources};
 use crate::model::{self, Model};
 use crate::rules;
 use crate::spec::{self, Set};
-use crate::words::{Message, Words};
+use crate::words::{Language, Message, Words};
 
 /// The folder that is read when none is named.
 const USUAL: &str = "specs";
@@ -18,6 +18,8 @@ const USUAL: &str = "specs";
 /// A set without errors.
 pub(super) struct Loaded {
     pub model: Model,
+    /// The words of the language that was asked for, or of the shop's.
+    pub words: Words,
     pub from: Origin,
     /// Tells one state of the specs from another.
     pub digest: String,
@@ -41,42 +43,54 @@ impl Origin {
     }
 }
 
-/// Loads and checks; shows every finding on standard error.
+/// Loads and checks; shows every finding on standard error, in the language that was asked
+/// for, or in the shop's.
 ///
 /// `quiet` workers say nothing of warnings: their parent has shown them.
-pub(super) fn load(named: Option<&Path>, words: &Words, quiet: bool) -> Result<Loaded, Outcome> {
+pub(super) fn load(named: Option<&Path>, language: Option<Language>, quiet: bool) -> Result<Loaded, Outcome> {
     let from = Origin::of(named);
     let findings = Findings::default();
-    let sources = match &from {
-        Origin::Folder(folder) => spec::folder(folder, &findings),
-        Origin::Demo => spec::demo(),
-    };
+    let sources = read(&from, &findings);
     let set = Set::read(&sources, &findings);
     rules::check(&set, &findings);
+    let own = || set.shop.as_ref()?.item.language.as_ref().map(|language| language.value);
+    let words = Words::of(language.or_else(own).unwrap_or_default());
     let failed = findings.has_errors();
     let model = if failed { None } else { model::build(&set) };
     let findings = findings.sorted();
     if failed || !quiet {
-        show(&findings, &sources, words);
+        show(&findings, &sources, &words);
     }
     if failed {
         return Err(Outcome::Findings);
     }
     let Some(model) = model else {
-        fail(words, &Message::new("run-no-model"));
+        fail(&words, &Message::new("run-no-model"));
         return Err(Outcome::Findings);
     };
-    Ok(Loaded { model, from, digest: digest(&sources) })
+    Ok(Loaded { model, words, from, digest: digest(&sources) })
+}
+
+fn read(from: &Origin, findings: &Findings) -> Sources {
+    match from {
+        Origin::Folder(folder) => spec::folder(folder, findings),
+        Origin::Demo => spec::demo(),
+    }
+}
+
+/// Tells one state of the specs from another, also where they have errors.
+pub(super) fn state(from: &Origin) -> String {
+    digest(&read(from, &Findings::default()))
 }
 
 /// Loads a set and answers from it; what is refused is told with its reason.
 pub(super) fn answer(
     named: Option<&Path>,
+    language: Option<Language>,
     of: impl FnOnce(&Loaded, &Words) -> Result<Outcome, Message>,
 ) -> Outcome {
-    let words = Words::english();
-    match load(named, &words, false) {
-        Ok(loaded) => of(&loaded, &words).unwrap_or_else(|message| fail(&words, &message)),
+    match load(named, language, false) {
+        Ok(loaded) => of(&loaded, &loaded.words).unwrap_or_else(|message| fail(&loaded.words, &message)),
         Err(outcome) => outcome,
     }
 }

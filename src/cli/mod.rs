@@ -15,6 +15,7 @@ mod print;
 mod shell;
 mod table;
 mod templates;
+mod watch;
 mod whole;
 
 pub use args::{Arguments, Command};
@@ -23,18 +24,20 @@ pub use outcome::Outcome;
 /// Runs a command.
 #[must_use]
 pub fn run(arguments: Arguments) -> Outcome {
+    let language = arguments.language;
     match arguments.command {
-        Command::Print(print) => print::run(&print),
-        Command::Preview(preview) => preview::run(&preview),
-        Command::Check(check) => check::run(&check),
-        Command::Table(table) => table::run(&table),
-        Command::Faults(faults) => faults::run(&faults),
-        Command::Judge(judge) => judge::run(&judge),
-        Command::Fit(fit) => fit::run(&fit),
-        Command::Templates(templates) => handout::run(&templates),
-        Command::Completions(completions) => shell::completions(&completions),
-        Command::Man(man) => shell::man(&man),
-        Command::New(new) => new::run(&new),
-        Command::Import(import) => import::run(&import),
+        Command::Print(print) => print::run(&print, language),
+        Command::Preview(preview) => preview::run(&preview, language),
+        Command::Watch(watch) => watch::run(&watch, language),
+        Command::Check(check) => check::run(&check, language),
+        Command::Table(table) => table::run(&table, language),
+        Command::Faults(faults) => faults::run(&faults, language),
+        Command::Judge(judge) => judge::run(&judge, language),
+        Command::Fit(fit) => fit::run(&fit, language),
+        Command::Templates(templates) => handout::run(&templates, language),
+        Command::Completions(completions) => shell::completions(&completions, language),
+        Command::Man(man) => shell::man(&man, language),
+        Command::New(new) => new::run(&new, language),
+        Command::Import(import) => import::run(&import, language),
     }
 }

@@ -8,11 +8,11 @@ use super::args::New;
 use super::outcome::{Outcome, fail, say};
 use crate::diag::reason;
 use crate::spec::SCAFFOLD;
-use crate::words::{Message, Words};
+use crate::words::{Language, Message, Words};
 
 /// Runs the command.
-pub(super) fn run(arguments: &New) -> Outcome {
-    let words = Words::english();
+pub(super) fn run(arguments: &New, language: Option<Language>) -> Outcome {
+    let words = Words::of(language.unwrap_or_default());
     let folder = &arguments.folder;
     match begin(folder) {
         Ok(files) => {

@@ -12,11 +12,11 @@ use super::{print, whole};
 use crate::diag::reason;
 use crate::document::{self, Context};
 use crate::typeset::Job;
-use crate::words::{Message, Words};
+use crate::words::{Language, Message, Words};
 
 /// Runs the command.
-pub(super) fn run(arguments: &Preview) -> Outcome {
-    answer(arguments.specs.specs.as_deref(), |loaded, words| draw(arguments, loaded, words))
+pub(super) fn run(arguments: &Preview, language: Option<Language>) -> Outcome {
+    answer(arguments.specs.specs.as_deref(), language, |loaded, words| draw(arguments, loaded, words))
 }
 
 fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, Message> {

@@ -19,41 +19,41 @@ use super::outcome::{Outcome, fail, note};
 use super::templates::Templates;
 use crate::diag::{nearest, reason};
 use crate::document::{self, Context, Listed, Paperwork};
-use crate::words::{Message, Words};
+use crate::words::{Language, Message, Words};
 use batch::Batch;
 use summary::Summary;
 
 /// Runs the command.
-pub(super) fn run(arguments: &Print) -> Outcome {
+pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
     let started = Instant::now();
-    let words = Words::english();
     let is_worker = arguments.worker.is_some();
-    let loaded = match load(arguments.specs.specs.as_deref(), &words, is_worker) {
+    let loaded = match load(arguments.specs.specs.as_deref(), language, is_worker) {
         Ok(loaded) => loaded,
         Err(outcome) => return outcome,
     };
+    let words = &loaded.words;
     let templates = match Templates::load(arguments.templates.as_deref()) {
         Ok(templates) => templates,
-        Err(message) => return fail(&words, &message),
+        Err(message) => return fail(words, &message),
     };
     let digest = loaded.digest.clone() + &templates.digest();
     if arguments.digest.as_ref().is_some_and(|known| *known != digest) {
-        return fail(&words, &Message::new("run-specs-changed"));
+        return fail(words, &Message::new("run-specs-changed"));
     }
     let listed = match select(&loaded, arguments) {
         Ok(listed) => listed,
-        Err(message) => return fail(&words, &message),
+        Err(message) => return fail(words, &message),
     };
     let date = arguments.date.unwrap_or_else(|| Local::now().date_naive());
     let units = arguments.units.unwrap_or(loaded.model.shop.units);
-    let context = Context { model: &loaded.model, words: &words, date, bay: arguments.at, units };
+    let context = Context { model: &loaded.model, words, date, bay: arguments.at, units };
     let batch = match Batch::new(context, arguments, &templates) {
         Ok(batch) => batch,
         Err(error) => {
             let message = Message::new("run-cannot-write")
                 .with("path", arguments.out.display())
                 .with("reason", reason(&error));
-            return fail(&words, &message);
+            return fail(words, &message);
         }
     };
     // The index says how many pages the others came to have.
@@ -64,19 +64,19 @@ pub(super) fn run(arguments: &Print) -> Outcome {
         return batch.work(mine.map(|(_, listed)| listed));
     }
     // Paper comes first: a first line that nobody reads stops no printing.
-    let announced = announce(&loaded.from, &words);
+    let announced = announce(&loaded.from, words);
     for path in &templates.strangers {
         let message = Message::new("run-strange-template").with("path", path);
         note(format_args!("{}: {}", words.word("finding-warning"), words.say(&message)));
     }
-    outside_range(&loaded, &listed, context, &words);
-    let summary = Summary::new(started, &words, listed.len() + index.len(), announced);
-    lead(arguments, date, &batch, (&listed, &index), &digest, summary)
+    outside_range(&loaded, &listed, context, words);
+    let summary = Summary::new(started, words, listed.len() + index.len(), announced);
+    lead((arguments, language), date, &batch, (&listed, &index), &digest, summary)
 }
 
 /// Prints a share of its own while workers print theirs, then the index, and sums up.
 fn lead(
-    arguments: &Print,
+    (arguments, language): (&Print, Option<Language>),
     date: NaiveDate,
     batch: &Batch<'_>,
     (listed, index): (&[Listed], &[Listed]),
@@ -86,7 +86,7 @@ fn lead(
     let processors = std::thread::available_parallelism().map_or(1, usize::from);
     let wanted = arguments.jobs.map_or(processors, |jobs| usize::try_from(jobs).unwrap_or(1));
     let jobs = wanted.min(listed.len()).max(1);
-    let crew = match crew::start(arguments, date, digest, jobs) {
+    let crew = match crew::start((arguments, language), date, digest, jobs) {
         Ok(crew) => crew,
         Err(error) => {
             return fail(summary.words(), &Message::new("run-no-worker").with("reason", reason(&error)));
@@ -114,27 +114,28 @@ fn lead(
     summary.finish(&arguments.out, lost)
 }
 
-/// The documents that were asked for, in the order of the list.
+/// The share of this run, in the order of the list.
 fn select(loaded: &Loaded, arguments: &Print) -> Result<Vec<Listed>, Message> {
-    let mut all = document::list(&loaded.model);
-    // Who names a proof sheet wants it.
-    let proofs = document::proofs(&loaded.model).into_iter();
-    all.extend(proofs.filter(|proof| arguments.proofs || arguments.ids.contains(&proof.id)));
-    for id in &arguments.ids {
-        if all.iter().any(|listed| listed.is_meant_by(id)) {
-            continue;
-        }
-        return Err(no_such_document(loaded, &all, id));
-    }
-    let wanted =
-        |listed: &Listed| arguments.ids.is_empty() || arguments.ids.iter().any(|id| listed.is_meant_by(id));
-    let chosen: Vec<Listed> = all.into_iter().filter(wanted).collect();
+    let chosen = chosen(loaded, &arguments.ids, arguments.proofs)?;
     if chosen.is_empty() {
         return Err(Message::new("run-nothing-to-print"));
     }
     let shard = arguments.shard;
     let mine = chosen.into_iter().enumerate().filter(|(number, _)| shard.has(*number));
     Ok(mine.map(|(_, listed)| listed).collect())
+}
+
+/// The documents that are meant by the ids, all where there are none, in the order of the list.
+pub(super) fn chosen(loaded: &Loaded, ids: &[String], proofs: bool) -> Result<Vec<Listed>, Message> {
+    let mut all = document::list(&loaded.model);
+    // Who names a proof sheet wants it.
+    let sheets = document::proofs(&loaded.model).into_iter();
+    all.extend(sheets.filter(|sheet| proofs || ids.contains(&sheet.id)));
+    if let Some(id) = ids.iter().find(|id| !all.iter().any(|listed| listed.is_meant_by(id))) {
+        return Err(no_such_document(loaded, &all, id));
+    }
+    all.retain(|listed| ids.is_empty() || ids.iter().any(|id| listed.is_meant_by(id)));
+    Ok(all)
 }
 
 /// Says that no document has this name, and which one has the nearest.

@@ -10,10 +10,10 @@ use super::outcome::{Outcome, say};
 use crate::document::table::{Ask, Cell, Column, Show, Table, of};
 use crate::model::Fact;
 use crate::quantity::Units;
-use crate::words::{Message, Words};
+use crate::words::{Language, Message, Words};
 
 /// Runs the command.
-pub(super) fn run(arguments: &Arguments) -> Outcome {
+pub(super) fn run(arguments: &Arguments, language: Option<Language>) -> Outcome {
     let ask = Ask {
         id: &arguments.id,
         from: arguments.from,
@@ -22,7 +22,7 @@ pub(super) fn run(arguments: &Arguments) -> Outcome {
         bay: arguments.at,
         units: Units::default(),
     };
-    answer(arguments.specs.specs.as_deref(), |loaded, words| {
+    answer(arguments.specs.specs.as_deref(), language, |loaded, words| {
         let ask = Ask { units: arguments.units.unwrap_or(loaded.model.shop.units), ..ask };
         of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
     })

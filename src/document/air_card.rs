@@ -215,12 +215,7 @@ struct Columns {
 }
 
 /// Ambient temperatures against humidities: the window in which the outlet air is good.
-fn matrix(
-    (words, units): (&Words, Units),
-    position: &str,
-    rows: &[&Vec<String>],
-    column: &Columns,
-) -> Grid {
+fn matrix((words, units): (&Words, Units), position: &str, rows: &[&Vec<String>], column: &Columns) -> Grid {
     let first = column.outside[0];
     let mut humidities: Vec<&str> = Vec::new();
     let mut ambient: Vec<&str> = Vec::new();

@@ -79,9 +79,9 @@ pub(super) fn converted(units: Units, label: &str, written: &str) -> Option<Stri
             let shown = |by: TemperatureDifference| trimmed(units.of_difference(by));
             Some(format!("{sign}{}", one_or_two(text, difference, shown)?))
         }
-        _ if TEMPERATURES.contains(&label) => temperature().or_else(|| {
-            PRESSURES.contains(&label).then(pressure).flatten()
-        }),
+        _ if TEMPERATURES.contains(&label) => {
+            temperature().or_else(|| PRESSURES.contains(&label).then(pressure).flatten())
+        }
         _ if PRESSURES.contains(&label) => pressure(),
         "fact-elevation" => {
             let unit = if units == Units::Us { Unit::Foot } else { Unit::Metre };

@@ -105,7 +105,7 @@ impl Furniture {
             notice: context.model.shop.notice.clone().unwrap_or_default(),
             stop,
             paper: kind.paper,
-            language: "en",
+            language: words.language().code(),
             sources: Vec::new(),
             units: words.word(match context.units {
                 Units::Metric => "doc-units-metric",

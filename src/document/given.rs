@@ -28,11 +28,21 @@ pub(super) fn given<'a>(
     facts.into_iter().map(line).collect()
 }
 
-/// As written in the specs, but a flag of theirs in a word.
+/// As written in the specs, but what is chosen there among fixed words is said in the paper's.
 fn value(words: &Words, fact: &Fact, marks: &Marks) -> String {
-    match fact.written.as_deref() {
-        Some("true") => words.word("table-yes"),
-        Some("false") => words.word("table-no"),
-        _ => marks.value(fact).unwrap_or_else(|| words.word("doc-not-given")),
-    }
+    let Some(written) = fact.written.as_deref() else {
+        return words.word("doc-not-given");
+    };
+    let id = match (fact.label, written) {
+        (_, "true") => "table-yes",
+        (_, "false") => "table-no",
+        ("fact-polarity", "low side") => "fact-is-low-side",
+        ("fact-polarity", "high side") => "fact-is-high-side",
+        ("fact-more-current", "more displacement") => "fact-is-more-displacement",
+        ("fact-more-current", "less displacement") => "fact-is-less-displacement",
+        ("fact-blower-control", "transistor") => "fact-is-transistor",
+        ("fact-blower-control", "resistor pack") => "fact-is-resistor-pack",
+        _ => return marks.value(fact).unwrap_or_else(|| written.to_owned()),
+    };
+    words.word(id)
 }

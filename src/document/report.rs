@@ -138,8 +138,7 @@ fn evidence(report: &Report, windows: &[Quoted]) -> Vec<Quoted> {
 
 fn windows_of(context: Context<'_>, sheet: &str, code: &str) -> String {
     let message = match context.bay {
-        Some(at) => Message::new("report-now")
-            .with("temperature", figures::tenths(context.units, at)),
+        Some(at) => Message::new("report-now").with("temperature", figures::tenths(context.units, at)),
         None => Message::new("report-now-none"),
     };
     context.words.say(&message.with("sheet", sheet).with("code", code))

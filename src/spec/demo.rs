@@ -37,5 +37,6 @@ pub const DEMO: &[(&str, &str)] = &[
     spec!("heron/sensors.toml"),
     spec!("heron/tests.toml"),
     spec!("shop.toml"),
+    spec!("teal/cabin.toml"),
     spec!("vehicles.toml"),
 ];

@@ -274,6 +274,16 @@ impl<'a> Reader<'a> {
         self.one_of(key, self.text(key)?, words)
     }
 
+    /// One of a few words that people may know by other names: `like` tells which is meant.
+    pub(super) fn choice_like<T: Copy>(
+        &self,
+        key: &'static str,
+        words: &[(&'static str, T)],
+        like: &dyn Fn(&str) -> Option<&'static str>,
+    ) -> Option<At<T>> {
+        self.one_of_like(key, self.text(key)?, words, like)
+    }
+
     /// One of a few words, printed with its source.
     pub(super) fn sourced_choice<T: Copy>(
         &self,
@@ -302,6 +312,17 @@ impl<'a> Reader<'a> {
         text: At<String>,
         words: &[(&'static str, T)],
     ) -> Option<At<T>> {
+        let like = |text: &str| nearest(text, words.iter().map(|(word, _)| *word));
+        self.one_of_like(key, text, words, &like)
+    }
+
+    fn one_of_like<T: Copy>(
+        &self,
+        key: &'static str,
+        text: At<String>,
+        words: &[(&'static str, T)],
+        like: &dyn Fn(&str) -> Option<&'static str>,
+    ) -> Option<At<T>> {
         if let Some(&(_, value)) = words.iter().find(|(word, _)| *word == text.value) {
             return Some(At { value, place: text.place });
         }
@@ -309,7 +330,7 @@ impl<'a> Reader<'a> {
         let message = Message::new("spec-unknown-word").with("key", key).with("found", &text.value);
         let label = Message::new("wanted-one-of").with("words", all);
         let mut finding = Finding::error(message, text.place, label);
-        if let Some(near) = nearest(&text.value, words.iter().map(|(word, _)| *word)) {
+        if let Some(near) = like(&text.value) {
             finding = finding.help(Message::new("did-you-mean").with("word", near));
         }
         self.file.findings.report(finding);

@@ -5,6 +5,7 @@ use super::value::{At, Sourced};
 use crate::quantity::{
     Length, Ratio, TemperatureDifference, Toleranced, Units, Voltage, ratio, scalar, toleranced,
 };
+use crate::words::Language;
 
 /// `[shop]`: whose paper this is.
 #[derive(Debug, Clone)]
@@ -15,6 +16,8 @@ pub struct Shop {
     pub paper: Option<At<Paper>>,
     /// The units of what is printed, where no print says otherwise; both where left out.
     pub units: Option<At<Units>>,
+    /// The language of its papers and of what the program says.
+    pub language: Option<At<Language>>,
     /// A line printed in bold on every page, such as a mark of invented values.
     pub notice: Option<At<String>>,
     /// Its height above sea level: without it no gauge pressure is computed.
@@ -53,7 +56,9 @@ impl Shop {
         Self {
             title: reader.text("title"),
             paper: reader.choice("paper", &[("A4", Paper::A4), ("letter", Paper::Letter)]),
-            units: reader.choice("units", Units::WORDS),
+            units: reader.choice_like("units", Units::WORDS, &|text| Units::meant_by(text).map(Units::word)),
+            language: reader
+                .choice_like("language", &languages(), &|text| Language::meant_by(text).map(Language::code)),
             notice: reader.text("notice"),
             elevation: reader.sourced("elevation", scalar),
             has_elevation: reader.has("elevation"),
@@ -63,6 +68,10 @@ impl Shop {
             soak: reader.sourced("soak", scalar),
         }
     }
+}
+
+fn languages() -> Vec<(&'static str, Language)> {
+    Language::ALL.iter().map(|language| (language.code(), *language)).collect()
 }
 
 /// `[system.ID]`: one kind of climate system, as fitted to a group of vehicles.

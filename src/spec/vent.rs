@@ -3,8 +3,7 @@
 use super::reader::Reader;
 use super::value::{At, Sourced};
 use crate::quantity::{
-    Interval, Ratio, SpecificEnthalpy, Step, Temperature, Toleranced, interval, ratio,
-    scalar, toleranced,
+    Interval, Ratio, SpecificEnthalpy, Step, Temperature, Toleranced, interval, ratio, scalar, toleranced,
 };
 
 /// What leaves the outlets for a stated duty.

@@ -717,6 +717,12 @@ fact-threshold = Threshold
 fact-release = Release threshold
 fact-delay = Delay
 fact-release-delay = Release delay
+fact-is-low-side = low side
+fact-is-high-side = high side
+fact-is-more-displacement = more displacement
+fact-is-less-displacement = less displacement
+fact-is-transistor = transistor
+fact-is-resistor-pack = resistor pack
 
 ## What every document says
 
@@ -1389,6 +1395,11 @@ run-warnings = { $warnings ->
 }
 run-no-model = the set names no shop: add [shop] with `title` and `paper`
 run-specs-changed = the specs or templates were changed while they were being printed; print again
+run-watch-demo = there is nothing to watch: the demo set is built into the program; `bayleaf new specs` begins a set of your own
+run-cannot-watch = cannot watch `{ $path }`: { $reason }
+run-watch-waits = waiting for it to come back
+run-watch-kept = pictures stay as they were; watching
+run-watch-drawn = { $drawn } drawn, { $same } as before, { $seconds } s; watching
 run-cannot-read = cannot read `{ $path }`: { $reason }
 run-template-exists = `{ $path }` exists and differs; --overwrite replaces it
 run-templates-written = { $count } templates in `{ $path }`; to print with them: bayleaf print --templates { $path }

@@ -1,8 +1,10 @@
 //! Every fixed word of papers and findings, one table per language.
 //!
-//! Code names a word by its id; the words themselves stand in `en.ftl`. This
-//! room knows no sensor and no file, and a test walks the sources to see that
-//! no id is missing and none is left over.
+//! Code names a word by its id; the words themselves stand in `en.ftl` and in the
+//! table of each further language. This room knows no sensor and no file, and a test
+//! walks the sources to see that no id is missing and none is left over.
+
+mod language;
 
 use std::collections::BTreeMap;
 use std::fmt;
@@ -12,8 +14,7 @@ use fluent_bundle::{FluentArgs, FluentResource};
 use fluent_syntax::ast::Entry;
 use unic_langid::LanguageIdentifier;
 
-/// The English table, as it was when the binary was built.
-pub const ENGLISH: &str = include_str!("en.ftl");
+pub use language::Language;
 
 /// A word of the table together with what goes into its gaps.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -70,6 +71,7 @@ impl Message {
 
 /// A table of words, ready to be asked.
 pub struct Words {
+    language: Language,
     bundle: FluentBundle<FluentResource>,
     ids: Vec<String>,
 }
@@ -78,14 +80,27 @@ impl Words {
     /// The English words.
     #[must_use]
     pub fn english() -> Self {
-        let resource = FluentResource::try_new(ENGLISH.to_owned()).unwrap_or_else(|(resource, _)| resource);
+        Self::of(Language::English)
+    }
+
+    /// The words of a language.
+    #[must_use]
+    pub fn of(language: Language) -> Self {
+        let table = language.table().to_owned();
+        let resource = FluentResource::try_new(table).unwrap_or_else(|(resource, _)| resource);
         let ids = resource.entries().filter_map(message_id).map(str::to_owned).collect();
-        let language: LanguageIdentifier = "en".parse().unwrap_or_default();
-        let mut bundle = FluentBundle::new_concurrent(vec![language]);
+        let plurals: LanguageIdentifier = language.code().parse().unwrap_or_default();
+        let mut bundle = FluentBundle::new_concurrent(vec![plurals]);
         // Isolation marks would end up as stray glyphs on paper.
         bundle.set_use_isolating(false);
         bundle.add_resource_overriding(resource);
-        Self { bundle, ids }
+        Self { language, bundle, ids }
+    }
+
+    /// The language of these words.
+    #[must_use]
+    pub fn language(&self) -> Language {
+        self.language
     }
 
     /// The words of a message, its gaps filled.

@@ -1,8 +1,9 @@
 //! What the cards of actuators and switched loads say, against figures worked by hand.
 
 use super::{demo, demo_with, documents};
-use bayleaf::document::Document;
+use bayleaf::document::{self, Context, Document};
 use bayleaf::model::Model;
+use bayleaf::words::{Language, Words};
 use serde_json::Value;
 
 fn card(model: &Model, id: &str) -> (Document, Value) {
@@ -143,4 +144,30 @@ fn a_wire_of_a_load_loses_what_ohm_says() {
     // 22 A × 4 m × 4.95 mΩ/m (IEC 60228, class 5) × (1 + 0.00393 × 60) at 80 °C = 0.5383 V; solid copper
     // 4 m × 1/58 Ω mm²/m / 4 mm² × 22 A × 1.2358 = 0.4688 V.
     assert!(wire[2].starts_with("0.47 V; ≤ 0.53 V"), "{wire:?}");
+}
+
+#[test]
+fn a_choice_of_the_specs_is_said_in_the_language_of_the_paper() {
+    let model = demo();
+    let words = Words::of(Language::German);
+    let date = "2026-11-24".parse().expect("a date");
+    let context =
+        Context { model: &model, words: &words, date, bay: None, units: bayleaf::quantity::Units::Both };
+    let listed = document::list(&model);
+    // What the specs may choose, as they write it.
+    let english =
+        ["low side", "high side", "more displacement", "less displacement", "transistor", "resistor pack"];
+    let mut met = Vec::new();
+    for id in ["CUR-VALVE", "HER-VALVE", "CUR-BLOWER", "HER-BLOWER"] {
+        let listed = listed.iter().find(|listed| listed.id == id).expect("it is in the set");
+        let document = document::compose(context, listed).expect("a listed document exists");
+        let data: Value = serde_json::from_slice(&document.data).expect("data is JSON");
+        let given = data["given"].as_array().expect("a card lists what it rests on");
+        let values: Vec<String> = given.iter().map(|line| text(&line["value"])).collect();
+        assert!(values.iter().all(|value| !english.contains(&value.as_str())), "{id}: {values:?}");
+        met.extend(values);
+    }
+    for said in ["plusseitig", "mehr Hub", "Transistor", "Widerstände"] {
+        assert!(met.iter().any(|value| value == said), "{said}: {met:?}");
+    }
 }

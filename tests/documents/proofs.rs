@@ -7,7 +7,7 @@ use bayleaf::document::{self, Context, Document, Listed};
 use bayleaf::model::Model;
 use bayleaf::quantity::{Temperature, Units};
 use bayleaf::spec;
-use bayleaf::words::{self, Words};
+use bayleaf::words::{Language, Words};
 use serde_json::Value;
 
 use super::demo;
@@ -31,7 +31,13 @@ const FURNITURE: &[&str] = &[
 fn composed(model: &Model, listed: &Listed) -> Document {
     let words = Words::english();
     let date = "2026-11-24".parse().expect("a date");
-    let context = Context { model, words: &words, date, bay: Some(Temperature::from_celsius(31.0)), units: Units::Both };
+    let context = Context {
+        model,
+        words: &words,
+        date,
+        bay: Some(Temperature::from_celsius(31.0)),
+        units: Units::Both,
+    };
     document::compose(context, listed).expect("a listed document exists")
 }
 
@@ -102,7 +108,7 @@ fn what_is_not_computed_is_in_the_specs_or_the_words() {
             .collect()
     };
     known.extend(spec::DEMO.iter().flat_map(|(_, text)| runs(text)));
-    known.extend(runs(words::ENGLISH));
+    known.extend(runs(Language::English.table()));
     let mut strangers = Vec::new();
     for proof in document::proofs(&model) {
         let data = data(&composed(&model, &proof));

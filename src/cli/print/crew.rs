@@ -10,6 +10,7 @@ use clap::ValueEnum;
 
 use super::batch::Report;
 use crate::cli::args::Print;
+use crate::words::Language;
 
 /// Workers that are printing.
 pub(super) struct Crew {
@@ -18,13 +19,18 @@ pub(super) struct Crew {
 }
 
 /// Starts all workers but the first share, which is the parent's own.
-pub(super) fn start(arguments: &Print, date: NaiveDate, digest: &str, jobs: usize) -> io::Result<Crew> {
+pub(super) fn start(
+    asked: (&Print, Option<Language>),
+    date: NaiveDate,
+    digest: &str,
+    jobs: usize,
+) -> io::Result<Crew> {
     let (sender, reports) = channel();
     let mut workers = Vec::new();
     for index in 2..=jobs {
-        let mut worker = command(arguments, date, digest)?
+        let mut worker = command(asked, date, digest)?
             .arg(format!("--worker={index}/{jobs}"))
-            .args(&arguments.ids)
+            .args(&asked.0.ids)
             .stdin(Stdio::null())
             .stdout(Stdio::piped())
             .spawn()?;
@@ -45,7 +51,11 @@ pub(super) fn start(arguments: &Print, date: NaiveDate, digest: &str, jobs: usiz
 }
 
 /// This program again, with everything that decides what a page says.
-fn command(arguments: &Print, date: NaiveDate, digest: &str) -> io::Result<Command> {
+fn command(
+    (arguments, language): (&Print, Option<Language>),
+    date: NaiveDate,
+    digest: &str,
+) -> io::Result<Command> {
     let mut command = Command::new(std::env::current_exe()?);
     command.arg("print").arg("--out").arg(&arguments.out);
     command.arg(format!("--date={date}")).arg(format!("--digest={digest}"));
@@ -56,6 +66,9 @@ fn command(arguments: &Print, date: NaiveDate, digest: &str) -> io::Result<Comma
     }
     if let Some(format) = arguments.format.to_possible_value() {
         command.arg(format!("--format={}", format.get_name())).arg(format!("--ppi={}", arguments.ppi));
+    }
+    if let Some(language) = language {
+        command.arg(format!("--language={}", language.code()));
     }
     if arguments.proofs {
         command.arg("--proofs");

@@ -108,7 +108,9 @@ pub(super) fn figures(context: Context<'_>, driver: &Driver) -> Option<Grid> {
     match &driver.load {
         Load::Blower(blower) => blower_steps(context, driver, blower, &id),
         Load::Solenoid(..) => {
-            let table = table::of(context.model, words, &Ask { id: &id, units: context.units, ..Ask::default() }).ok()?;
+            let table =
+                table::of(context.model, words, &Ask { id: &id, units: context.units, ..Ask::default() })
+                    .ok()?;
             Some(duties(words, table))
         }
         Load::Coil(coil, _) => coil_rows(context, driver, coil, "card-drv-coil", MAIN_ROWS),

@@ -16,7 +16,8 @@ pub(super) fn compose(context: Context<'_>, driver: &Driver, marks: &mut Marks) 
     let Context { model, words, .. } = context;
     let Load::Coil(coil, _) = &driver.load else { return None };
     let id = format!("driver.{}", driver.id);
-    let ask = faults::Ask { id: &id, at: Some(coil.rated.at), units: context.units, ..faults::Ask::default() };
+    let ask =
+        faults::Ask { id: &id, at: Some(coil.rated.at), units: context.units, ..faults::Ask::default() };
     let table = faults::of(model, words, &ask).ok()?;
     let rows = fault_rows::rows(&table, 1, |cell| {
         let shown = |key, of: fn(f64) -> String| match cell(key) {

@@ -184,7 +184,10 @@ pub(super) fn of_sweep(context: Context<'_>, test: &Test, sweep: &TestSweep) -> 
             start: within(context.units, &sweep.start),
             end: within(context.units, &sweep.end),
             time: sweep.time.as_ref().map(|time| most(time.value.seconds(), 1, "s")),
-            largest_step: sweep.largest_step.as_ref().and_then(|step| written((context.units, true), None, Some(step))),
+            largest_step: sweep
+                .largest_step
+                .as_ref()
+                .and_then(|step| written((context.units, true), None, Some(step))),
             rises: sweep.start.value.high.value() <= sweep.end.value.low.value(),
         },
         TestSweep::Travel => travel(context, test),
@@ -242,7 +245,12 @@ fn stop(
 /// The table of figures of a test's component.
 pub(super) fn table_of(context: Context<'_>, test: &Test) -> Option<Table> {
     let id = format!("{}.{}", test.thing.key(), test.component);
-    table::of(context.model, context.words, &table::Ask { id: &id, units: context.units, ..table::Ask::default() }).ok()
+    table::of(
+        context.model,
+        context.words,
+        &table::Ask { id: &id, units: context.units, ..table::Ask::default() },
+    )
+    .ok()
 }
 
 /// A computed window, rounded inward.

@@ -245,7 +245,8 @@ fn named(fault: CoilFault, at: Temperature, units: Units) -> (&'static str, &'st
         CoilFault::OtherTemperature(other) => {
             let by = units.degrees(other) - units.degrees(at);
             let sign = if by > 0.0 { "+" } else { "" };
-            let size = format!("{sign}{} {}", figure(by, 0, Rounding::Nearest), units.difference_unit().symbol());
+            let size =
+                format!("{sign}{} {}", figure(by, 0, Rounding::Nearest), units.difference_unit().symbol());
             ("other temperature", "fault-other-temperature", Some(size))
         }
     }

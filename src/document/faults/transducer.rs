@@ -63,7 +63,8 @@ struct Readings<'a> {
 
 impl Readings<'_> {
     fn dictionary(&self, pressures: &[Pressure]) -> Dictionary {
-        let (show, unit) = (Show::Decimals(self.units.pressure_decimals(), Rounding::Nearest), self.units.pressure());
+        let (show, unit) =
+            (Show::Decimals(self.units.pressure_decimals(), Rounding::Nearest), self.units.pressure());
         let key = unit.symbol().to_lowercase();
         let head = |id| self.words.say(&Message::new(id).with("unit", unit.symbol()));
         Dictionary {
@@ -73,11 +74,7 @@ impl Readings<'_> {
                 Column::new("resistance_ohm", "", Show::Never),
                 dictionary::voltage(self.words),
                 dictionary::believed_temperature(),
-                Column::new(
-                    format!("believed_pressure_{key}"),
-                    head("faults-believed-pressure"),
-                    show,
-                ),
+                Column::new(format!("believed_pressure_{key}"), head("faults-believed-pressure"), show),
             ],
             tests: vec!["V"],
             blocks: pressures.iter().map(|at| self.block(*at)).collect(),

@@ -4,10 +4,10 @@ use serde::Serialize;
 
 use super::levels::signs;
 use crate::document::axis::{Axis, Tick, tidy};
-use crate::document::{Context, beside, figures};
 use crate::document::table::request::state;
-use crate::model::{Fact, Request};
+use crate::document::{Context, beside, figures};
 use crate::model::request::Condition;
+use crate::model::{Fact, Request};
 use crate::physics::request::{Phase, Span, State, Trace};
 use crate::quantity::Units;
 use crate::words::Message;

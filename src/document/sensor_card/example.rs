@@ -193,7 +193,11 @@ fn window(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<Str
 }
 
 /// What a bad contact would make of it.
-fn fault(Context { words, units, .. }: Context<'_>, readings: &Readings<'_>, at: Temperature) -> Option<String> {
+fn fault(
+    Context { words, units, .. }: Context<'_>,
+    readings: &Readings<'_>,
+    at: Temperature,
+) -> Option<String> {
     let circuit = readings.circuit()?;
     let good = readings.ohms(at)?.ohms();
     let looks = EXTRA.into_iter().filter_map(|extra| {

@@ -162,10 +162,7 @@ fn course(error: impl Fn(f64) -> Option<f64>) -> Vec<(f64, f64)> {
 
 /// Of one family the size with the largest error that stays on the axis, else the one with
 /// the smallest.
-fn largest_drawn(
-    family: Vec<(Fault, Vec<(f64, f64)>)>,
-    most: f64,
-) -> Option<(Fault, Vec<(f64, f64)>)> {
+fn largest_drawn(family: Vec<(Fault, Vec<(f64, f64)>)>, most: f64) -> Option<(Fault, Vec<(f64, f64)>)> {
     let largest = |points: &[(f64, f64)]| points.iter().map(|(_, error)| error.abs()).fold(0.0, f64::max);
     let mut family: Vec<_> = family.into_iter().filter(|(_, points)| points.len() > 1).collect();
     family.sort_by(|(_, one), (_, other)| largest(one).total_cmp(&largest(other)));

@@ -425,7 +425,8 @@ mod tests {
         let step = Some(Step::of_kelvins(7.0));
         let to = Some(Temperature::from_celsius(40.0));
         let from = Some(Temperature::from_celsius(0.0));
-        let table = asked(&Ask { id: "curlew-cabin", from, to, step, ..Ask::default() }).expect("it has a table");
+        let table =
+            asked(&Ask { id: "curlew-cabin", from, to, step, ..Ask::default() }).expect("it has a table");
         let first = |row: &Vec<Cell>| row[0].clone();
         let at: Vec<Cell> = table.rows.iter().map(first).collect();
         assert_eq!(at, [0.0, 7.0, 14.0, 21.0, 28.0, 35.0, 40.0].map(Cell::Number));

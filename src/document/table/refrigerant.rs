@@ -136,7 +136,8 @@ fn columns(words: &Words, edition: &Edition) -> Vec<Column> {
     ));
     let line = |key: &str, id, rounding| {
         let is_difference = key.ends_with("_u");
-        let (end, unit) = if is_difference { (units.difference_key(), by) } else { (units.key(), units.symbol()) };
+        let (end, unit) =
+            if is_difference { (units.difference_key(), by) } else { (units.key(), units.symbol()) };
         let head = words.say(&Message::new(id).with("unit", unit));
         Column::new(format!("{key}_{end}"), head, tenth(rounding))
     };
@@ -156,13 +157,7 @@ fn columns(words: &Words, edition: &Edition) -> Vec<Column> {
     columns
 }
 
-fn row(
-    words: &Words,
-    edition: &Edition,
-    of: &Refrigerant,
-    site: Option<Site>,
-    at: Temperature,
-) -> Vec<Cell> {
+fn row(words: &Words, edition: &Edition, of: &Refrigerant, site: Option<Site>, at: Temperature) -> Vec<Cell> {
     let units = edition.units;
     let absolute = of.fluid.saturation_pressure(at).ok();
     let gauge = absolute.zip(site).map(|(absolute, site)| site.gauge(absolute));

@@ -255,7 +255,10 @@ impl<'a> Extra<'a> {
             What::Counts(converter) => {
                 let count = nominal.and_then(|ohms| converter.count(self.circuit.ratio(ohms, None)));
                 let step = converter.step(&self.circuit, curve, at).ok().flatten();
-                vec![Cell::from(count.map(f64::from)), Cell::from(step.map(|step| self.units.of_difference(step)))]
+                vec![
+                    Cell::from(count.map(f64::from)),
+                    Cell::from(step.map(|step| self.units.of_difference(step))),
+                ]
             }
             What::Heating(dissipation, ..) => {
                 let rise = self_heating(&self.circuit, curve, at, *dissipation).ok();
@@ -284,7 +287,9 @@ fn limits_of_belief(words: &Words, sensor: &Sensor, units: Units) -> Vec<String>
     let notes = (0..2).filter_map(|end| {
         // Inward: a limit that passes no temperature at which a sensor is not believed.
         let inward = if end == 0 { Rounding::Up } else { Rounding::Down };
-        let shown = |at: Temperature, rounding| format!("{} {}", figure(units.degrees(at), 1, rounding), units.symbol());
+        let shown = |at: Temperature, rounding| {
+            format!("{} {}", figure(units.degrees(at), 1, rounding), units.symbol())
+        };
         let (at, message) = match (worst[end], nominal[end]) {
             (Some(worst), nominal) => {
                 let nominal = nominal.map_or_else(|| "–".to_owned(), |at| shown(at, Rounding::Nearest));

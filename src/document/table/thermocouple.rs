@@ -48,7 +48,9 @@ pub(super) fn of_thermometer(
     };
     let reference = Message::new("table-formula-thermocouple").with("type", letter);
     let note = match bay {
-        Some(bay) => words.say(&Message::new("table-junction-at").with("at", figures::temperature(ask.units, bay))),
+        Some(bay) => {
+            words.say(&Message::new("table-junction-at").with("at", figures::temperature(ask.units, bay)))
+        }
         None => words.word("table-junction-ice"),
     };
     Ok(Table {

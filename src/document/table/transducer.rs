@@ -36,8 +36,8 @@ pub(super) fn of_transducer(model: &Model, words: &Words, id: &str, ask: &Ask<'_
             .iter()
             .map(|unit| Column::new(key(*unit), unit.symbol(), decimals(digits(*unit))))
             .chain(Column::band(words, volts, "V", |rounding| Show::Decimals(3, rounding)))
-        .chain(Column::band(words, ratios, "V/Vref", |rounding| Show::Decimals(4, rounding)))
-        .collect(),
+            .chain(Column::band(words, ratios, "V/Vref", |rounding| Show::Decimals(4, rounding)))
+            .collect(),
         rows: line.map(|line| rows(ask.units, transducer, line)).unwrap_or_default(),
         formulas: formulas.into_iter().flatten().map(|id| words.word(id)).collect(),
         inputs: transducer.facts.iter().chain(pins).cloned().collect(),

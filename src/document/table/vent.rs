@@ -27,8 +27,9 @@ pub(super) fn of_vent(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> 
             continue;
         }
         for &at in &outside {
-            let in_air =
-                |&humidity| Air { vent, position, outside: Some((at, humidity)) }.row((words, units), pressure);
+            let in_air = |&humidity| {
+                Air { vent, position, outside: Some((at, humidity)) }.row((words, units), pressure)
+            };
             rows.extend(humidities.iter().map(in_air));
         }
     }
@@ -75,9 +76,8 @@ fn columns(words: &Words, units: Units) -> Vec<Column> {
     };
     let in_unit = |id, unit: &str| words.say(&Message::new(id).with("unit", unit));
     let symbol = in_unit("table-outlet", units.symbol());
-    let degrees = |key: &str, id| {
-        Column::new(format!("{key}_{}", units.key()), in_unit(id, units.symbol()), tenth)
-    };
+    let degrees =
+        |key: &str, id| Column::new(format!("{key}_{}", units.key()), in_unit(id, units.symbol()), tenth);
     let (water, key) = units.humidity();
     let grams = |name: &str, id| Column::new(format!("{name}_{key}"), in_unit(id, water), tenth);
     let outside = |column: Column| {

@@ -4,9 +4,7 @@ use super::{Ask, Cell, Column, Show, Table, temperature_cells, temperature_colum
 use crate::model::{Model, Wire};
 use crate::physics::copper::{DOMAIN, REFERENCE};
 use crate::physics::wire::{drop, resistance};
-use crate::quantity::{
-    Interval, Resistance, Rounding, Step, Temperature, Units, Voltage, WireSize, figure,
-};
+use crate::quantity::{Interval, Resistance, Rounding, Step, Temperature, Units, Voltage, WireSize, figure};
 use crate::words::{Message, Words};
 
 /// From row to row where no step was asked for.

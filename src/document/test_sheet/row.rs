@@ -57,7 +57,8 @@ pub(super) fn of_sensor(
     };
     let readings = Readings::at(sensor, tools.meter, probe);
     let card = row.card.as_deref();
-    let expected = Asked { words, units, tools, readings: &readings, measure, place: spot, card }.expected(bay);
+    let expected =
+        Asked { words, units, tools, readings: &readings, measure, place: spot, card }.expected(bay);
     let unit = unit_of(measure);
     Some(TestRow {
         title: sensor.title.clone(),

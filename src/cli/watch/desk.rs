@@ -1,0 +1,156 @@
+//! What has been drawn, and what has to be drawn anew.
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::io::{self, IsTerminal, Write};
+use std::time::Instant;
+
+use chrono::Local;
+use sha2::{Digest, Sha256};
+
+use crate::cli::args::Watch;
+use crate::cli::load::{self, Loaded, Origin, load};
+use crate::cli::outcome::{note, say};
+use crate::cli::templates::Templates;
+use crate::cli::{print, whole};
+use crate::diag::reason;
+use crate::document::{self, Context, Document, Paperwork};
+use crate::typeset::{Job, Typesetter};
+use crate::words::{Language, Message, Words};
+
+/// Clears the screen and goes to its top.
+const CLEAR: &str = "\x1b[2J\x1b[H";
+
+/// The pictures of a run, and what they were drawn from.
+pub(super) struct Desk<'a> {
+    arguments: &'a Watch,
+    from: Origin,
+    language: Option<Language>,
+    /// The words of the last set that could be read.
+    words: Words,
+    /// The state of specs and templates at the last pass.
+    state: String,
+    /// The typesetter, and the language and state of the templates that it has.
+    typesetter: Option<(String, Typesetter)>,
+    /// What each picture was drawn from.
+    drawn: BTreeMap<String, [u8; 32]>,
+}
+
+impl<'a> Desk<'a> {
+    /// Makes the folder for the pictures.
+    pub(super) fn new(arguments: &'a Watch, language: Option<Language>) -> Result<Self, Message> {
+        let unwritable = |error: io::Error| {
+            let path = arguments.out.display();
+            Message::new("run-cannot-write").with("path", path).with("reason", reason(&error))
+        };
+        fs::create_dir_all(&arguments.out).map_err(unwritable)?;
+        Ok(Self {
+            arguments,
+            from: Origin::of(arguments.specs.specs.as_deref()),
+            language,
+            words: Words::of(language.unwrap_or_default()),
+            state: String::new(),
+            typesetter: None,
+            drawn: BTreeMap::new(),
+        })
+    }
+
+    /// Draws what differs from the last pass; says nothing where nothing was changed.
+    pub(super) fn pass(&mut self) {
+        let started = Instant::now();
+        let templates = Templates::load(self.arguments.templates.as_deref());
+        let of_templates = templates.as_ref().map_or_else(|error| self.words.say(error), Templates::digest);
+        let state = load::state(&self.from) + &of_templates;
+        if self.state == state {
+            return;
+        }
+        self.state = state;
+        if io::stderr().is_terminal() {
+            drop(write!(io::stderr().lock(), "{CLEAR}"));
+        }
+        let loaded = load(self.arguments.specs.specs.as_deref(), self.language, false).ok();
+        let told = match (loaded, templates) {
+            (Some(loaded), Ok(templates)) => {
+                let told = self.draw(&loaded, &templates, &of_templates);
+                self.words = loaded.words;
+                told
+            }
+            (_, Err(error)) => Err(error),
+            // The findings have been shown.
+            (None, Ok(_)) => Ok(None),
+        };
+        match told {
+            Ok(Some((drawn, same))) => {
+                let message =
+                    Message::new("run-watch-drawn").with_count("drawn", drawn).with_count("same", same);
+                let seconds = format!("{:.2}", started.elapsed().as_secs_f64());
+                note(self.words.say(&message.with("seconds", seconds)));
+            }
+            Ok(None) => note(self.words.word("run-watch-kept")),
+            Err(error) => {
+                note(format_args!("{}: {}", self.words.word("finding-error"), self.words.say(&error)));
+                note(self.words.word("run-watch-kept"));
+            }
+        }
+    }
+
+    /// How many pictures were drawn, and how many are as they were.
+    fn draw(
+        &mut self,
+        loaded: &Loaded,
+        templates: &Templates,
+        of_templates: &str,
+    ) -> Result<Option<(usize, usize)>, Message> {
+        let words = &loaded.words;
+        let look = format!("{} {of_templates}", words.language().code());
+        if self.typesetter.as_ref().is_none_or(|(known, _)| *known != look) {
+            self.drawn.clear();
+            self.typesetter = Some((look, templates.typesetter(words)));
+        }
+        let Some((_, typesetter)) = &self.typesetter else { return Ok(None) };
+        let date = self.arguments.date.unwrap_or_else(|| Local::now().date_naive());
+        let units = self.arguments.units.unwrap_or(loaded.model.shop.units);
+        let context = Context { model: &loaded.model, words, date, bay: self.arguments.at, units };
+        let ids = &self.arguments.ids;
+        let mut chosen = print::chosen(loaded, ids, false)?;
+        // The index changes with each of the others; who names it wants it.
+        chosen.retain(|listed| !ids.is_empty() || listed.paperwork != Paperwork::Index);
+        let count = chosen.len();
+        let mut drawn = 0;
+        for listed in &chosen {
+            let Some(document) = document::compose(context, listed) else { continue };
+            let state = state(&document);
+            let file = format!("{}.png", document.id);
+            let path = self.arguments.out.join(&file);
+            if self.drawn.get(&document.id) == Some(&state) && path.exists() {
+                continue;
+            }
+            drawn += 1;
+            let picture = typesetter.preview(Job::of(&document, date), self.arguments.ppi);
+            let made = picture.map_err(|failure| failure.said(words)).and_then(|picture| {
+                whole::write(&self.arguments.out, &file, &picture).map_err(|error| reason(&error))
+            });
+            match made {
+                // A picture that nobody is told of is there all the same.
+                Ok(()) => drop(say(path.display())),
+                Err(why) => {
+                    let message =
+                        Message::new("run-cannot-print").with("id", &document.id).with("reason", why);
+                    note(format_args!("{}: {}", words.word("finding-error"), words.say(&message)));
+                }
+            }
+            self.drawn.insert(document.id, state);
+        }
+        self.drawn.retain(|id, _| chosen.iter().any(|listed| listed.id == *id));
+        Ok(Some((drawn, count - drawn)))
+    }
+}
+
+/// Tells one state of a document from another.
+fn state(document: &Document) -> [u8; 32] {
+    let mut hash = Sha256::new();
+    hash.update(document.template);
+    hash.update([0]);
+    hash.update(&document.data);
+    hash.finalize().into()
+}
