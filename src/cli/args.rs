@@ -125,6 +125,17 @@ pub enum Command {
     /// Example: bayleaf new specs
     New(New),
 
+    /// Write the JSON Schema of a spec file, for editors
+    ///
+    /// An editor that knows JSON Schema for TOML completes keys and words, shows what
+    /// each means and in which units it is written, and marks mistakes while one types,
+    /// where a spec begins with the line `#:schema spec.schema.json`. A set made by
+    /// `bayleaf new` has both. What takes more than one table to see is found by
+    /// `bayleaf check` alone.
+    ///
+    /// Example: bayleaf schema > specs/spec.schema.json
+    Schema(Schema),
+
     /// List the built-in templates, or hand them out to be changed
     ///
     /// Each begins with what it sets and which data it receives. Keep the ones you
@@ -488,6 +499,10 @@ pub struct New {
     #[arg(value_name = "DIR")]
     pub folder: PathBuf,
 }
+
+/// Arguments of `schema`.
+#[derive(Debug, Args)]
+pub struct Schema {}
 
 /// Arguments of `templates`.
 #[derive(Debug, Args)]

@@ -12,6 +12,7 @@ mod new;
 mod outcome;
 mod preview;
 mod print;
+mod schema;
 mod shell;
 mod table;
 mod templates;
@@ -37,6 +38,7 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Templates(templates) => handout::run(&templates, language),
         Command::Completions(completions) => shell::completions(&completions, language),
         Command::Man(man) => shell::man(&man, language),
+        Command::Schema(schema) => schema::run(&schema, language),
         Command::New(new) => new::run(&new, language),
         Command::Import(import) => import::run(&import, language),
     }

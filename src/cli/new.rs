@@ -6,8 +6,9 @@ use std::path::{Path, PathBuf};
 
 use super::args::New;
 use super::outcome::{Outcome, fail, say};
+use super::schema;
 use crate::diag::reason;
-use crate::spec::SCAFFOLD;
+use crate::spec::{SCAFFOLD, SCHEMA_FILE};
 use crate::words::{Language, Message, Words};
 
 /// Runs the command.
@@ -50,7 +51,9 @@ fn begin(folder: &Path) -> Result<Vec<PathBuf>, Refused> {
     }
     fs::create_dir_all(folder)?;
     let mut written = Vec::new();
-    for (name, text) in SCAFFOLD {
+    let schema = schema::text() + "\n";
+    let files = SCAFFOLD.iter().copied().chain([(SCHEMA_FILE, schema.as_str())]);
+    for (name, text) in files {
         let path = folder.join(name);
         let made = fs::File::create_new(&path).and_then(|mut file| {
             written.push(path);

@@ -11,6 +11,7 @@ mod figure;
 mod measured;
 mod misprint;
 mod phrase;
+mod phrasing;
 mod read;
 mod scalar;
 mod set_points;
@@ -24,6 +25,7 @@ pub use accuracy::{Accuracy, MOST_RANGES, MeterRange, MeterRanges};
 pub use figure::{Rounding, decimals_for, figure, ten_to};
 pub use measured::{Measured, measured, window};
 pub use misprint::{Slip, half_last_digit, slip};
+pub use phrasing::Phrasing;
 pub use read::{
     Interval, Misread, Quantity, Reason, Toleranced, accuracy, deviation, interval, number, ratio, scalar,
     toleranced,

@@ -205,19 +205,37 @@ const UNITS: &[Row] = &[
     (Unit::Gauge, Dimension::WireSize, Scale::Ten(0), &["AWG", "awg"]),
 ];
 
+/// Signs that look alike, and people type either: ohm and omega, ordinal and degree,
+/// Greek mu and micro. The second is the one in the table.
+const ALIKE: &[(char, char)] = &[('\u{2126}', 'Ω'), ('º', '°'), ('μ', 'µ')];
+
 impl Unit {
     /// Finds a unit by any of its spellings.
     #[must_use]
     pub fn named(spelling: &str) -> Option<Self> {
-        // Signs that look alike, and people type either: ohm and omega, ordinal and degree,
-        // Greek mu and micro.
-        let plain = spelling.replace('\u{2126}', "Ω").replace('º', "°").replace('μ', "µ");
+        let one = |c: char| ALIKE.iter().find(|(other, _)| *other == c).map_or(c, |&(_, plain)| plain);
+        let plain: String = spelling.chars().map(one).collect();
         UNITS.iter().find(|(.., all)| all.contains(&plain.as_str())).map(|&(unit, ..)| unit)
     }
 
     /// Every spelling, to search for the nearest one.
     pub fn spellings() -> impl Iterator<Item = &'static str> {
         UNITS.iter().flat_map(|(.., all)| all.iter().copied())
+    }
+
+    /// Every unit, in the order of the table.
+    pub(super) fn all() -> impl Iterator<Item = Self> {
+        UNITS.iter().map(|&(unit, ..)| unit)
+    }
+
+    /// The spellings of this unit.
+    pub(super) fn own_spellings(self) -> impl Iterator<Item = &'static str> {
+        self.row().into_iter().flat_map(|(.., all)| all.iter().copied())
+    }
+
+    /// The other sign that people type for `c`, as [`Unit::named`] takes it.
+    pub(super) fn looks_like(c: char) -> Option<char> {
+        ALIKE.iter().find(|(_, plain)| *plain == c).map(|&(other, _)| other)
     }
 
     /// The spelling used in print.

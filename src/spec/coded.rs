@@ -3,7 +3,7 @@
 use toml::Spanned;
 use toml::de::DeValue;
 
-use super::reader::{Reader, plain_number};
+use super::reader::{Item, Reader, plain_number};
 use super::roles::{Role, RolePin};
 use super::value::{At, Sourced};
 use crate::diag::{Finding, Place};
@@ -139,9 +139,13 @@ impl Ladder {
     }
 }
 
+/// A name, and a contact's number, a code or `open`.
+const POSITION: Item =
+    Item::Row(&[Item::Text, Item::OneOf(&[Item::Count, Item::Pattern("^[01]+$"), Item::Pattern("^open$")])]);
+
 /// Reads `positions`: rows of `["name", "101"]`, `["name", 2]` or `["name", "open"]`.
 fn read_positions(reader: &Reader<'_>) -> Vec<DoorPosition> {
-    let Some(rows) = reader.list("positions") else { return Vec::new() };
+    let Some(rows) = reader.list("positions", &POSITION) else { return Vec::new() };
     rows.value.iter().filter_map(|row| read_position(reader, row)).collect()
 }
 

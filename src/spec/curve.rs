@@ -2,7 +2,7 @@
 
 use toml::de::DeValue;
 
-use super::reader::{Reader, plain_number};
+use super::reader::{Item, Reader, plain_number};
 use super::value::{At, Sourced};
 use crate::diag::{Finding, Place};
 use crate::quantity::{Beta, Quantity as _, Resistance, Temperature, Unit, scalar};
@@ -159,6 +159,12 @@ impl Curve {
     }
 }
 
+/// `[temperature, resistance]` or `[temperature, min, nominal, max]`.
+const POINT: Item = Item::OneOf(&[
+    Item::Row(&[Item::Number, Item::Number]),
+    Item::Row(&[Item::Number, Item::Number, Item::Number, Item::Number]),
+]);
+
 /// Reads `points`: rows of `[temperature, resistance]` or `[temperature, min, nominal, max]`.
 pub(super) fn read_table(reader: &Reader<'_>) -> Option<Curve> {
     reader.require(&["temperature", "resistance", "points"]);
@@ -166,7 +172,7 @@ pub(super) fn read_table(reader: &Reader<'_>) -> Option<Curve> {
     let resistances = [("Ω", Unit::Ohm), ("ohm", Unit::Ohm), ("kΩ", Unit::Kiloohm), ("kohm", Unit::Kiloohm)];
     let temperature_unit = reader.choice("temperature", &temperatures);
     let resistance_unit = reader.choice("resistance", &resistances);
-    let points = reader.list("points")?;
+    let points = reader.list("points", &POINT)?;
     let (temperature_unit, resistance_unit) = (temperature_unit?.value, resistance_unit?.value);
     // Every bad row is reported before the table as a whole is given up.
     let rows: Vec<Option<Row>> = (points.value.iter())

@@ -3,7 +3,7 @@
 use toml::Spanned;
 use toml::de::DeValue;
 
-use super::reader::Reader;
+use super::reader::{Item, Reader};
 use super::value::At;
 use crate::diag::{Finding, Place};
 use crate::words::Message;
@@ -83,9 +83,12 @@ impl Corner {
     }
 }
 
+/// Marks from left to right, `""` where there is no pin hole.
+const FACE_ROW: Item = Item::RowOf(&Item::OneOf(&[Item::Count, Item::Pattern("")]));
+
 /// Reads `rows`: lists of marks, each a number or a text, empty where there is no pin hole.
 pub(super) fn read_rows(reader: &Reader<'_>) -> Option<At<Vec<FaceRow>>> {
-    let list = reader.list("rows")?;
+    let list = reader.list("rows", &FACE_ROW)?;
     // Every bad row is reported before the face as a whole is given up.
     let rows: Vec<Option<FaceRow>> = list.value.iter().map(|row| read_row(reader, row)).collect();
     Some(At { value: rows.into_iter().collect::<Option<_>>()?, place: list.place })

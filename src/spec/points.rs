@@ -17,7 +17,7 @@ use crate::words::Message;
 #[must_use]
 pub fn points(sources: &Sources, findings: &Findings) -> Option<At<Curve>> {
     let (id, text) = sources.texts().next()?;
-    let mut file = File { id, text, findings, broken: false };
+    let mut file = File::new(id, text, findings);
     let curve = if sources.path(id).to_ascii_lowercase().ends_with(".toml") {
         toml(&mut file)
     } else {

@@ -11,13 +11,15 @@ use toml::de::{DeArray, DeTable, DeValue};
 use super::value::{At, Sourced};
 use crate::diag::{FileId, Finding, Findings, Place, nearest};
 use crate::fonts::can_show;
-use crate::quantity::{Misread, number};
+use crate::quantity::{Misread, Phrasing, number};
 use crate::words::Message;
 
 mod lists;
 pub(super) mod misread;
+mod notes;
 
 pub use lists::Pair;
+pub(super) use notes::{Item, Notes, Shape, TableNotes};
 
 /// A file being read.
 #[derive(Clone, Copy)]
@@ -27,9 +29,15 @@ pub(super) struct File<'a> {
     pub findings: &'a Findings,
     /// The file is not valid TOML: what is missing in it may only be unread.
     pub broken: bool,
+    /// Where to note what is asked for, while a set is described.
+    pub notes: Option<&'a Notes>,
 }
 
 impl<'a> File<'a> {
+    pub(super) fn new(id: FileId, text: &'a str, findings: &'a Findings) -> Self {
+        Self { id, text, findings, broken: false, notes: None }
+    }
+
     pub(super) fn place<T>(&self, spanned: &Spanned<T>) -> Place {
         Place { file: self.id, span: spanned.span() }
     }
@@ -80,6 +88,13 @@ impl<'a> Reader<'a> {
         reader
     }
 
+    /// Notes what a key may hold, where anyone wants to know.
+    fn note(&self, key: &'static str, shape: impl FnOnce() -> Shape) {
+        if let Some(notes) = self.file.notes {
+            notes.key(&self.name, key, shape());
+        }
+    }
+
     fn get(&self, key: &'static str) -> Option<&'a Spanned<DeValue<'a>>> {
         self.asked.borrow_mut().push(key);
         self.table.get(key)
@@ -94,6 +109,7 @@ impl<'a> Reader<'a> {
 
     /// Free text, such as a title.
     pub(super) fn text(&self, key: &'static str) -> Option<At<String>> {
+        self.note(key, || Shape::Text(longest(key)));
         let value = self.get(key)?;
         self.text_of(key, value, "wanted-text")
     }
@@ -126,6 +142,7 @@ impl<'a> Reader<'a> {
 
     /// Several texts.
     pub(super) fn texts(&self, key: &'static str) -> Option<Vec<At<String>>> {
+        self.note(key, || Shape::Texts { filled: true });
         let value = self.get(key)?;
         let Some(array) = value.get_ref().as_array() else {
             self.wrong_type(key, value, "wanted-texts");
@@ -144,6 +161,7 @@ impl<'a> Reader<'a> {
 
     /// Several texts; `None` where one of them cannot be read.
     pub(super) fn all_texts(&self, key: &'static str) -> Option<Vec<At<String>>> {
+        self.note(key, || Shape::Texts { filled: false });
         let value = self.get(key)?;
         let Some(items) = value.get_ref().as_array() else {
             self.wrong_type(key, value, "wanted-texts");
@@ -155,6 +173,7 @@ impl<'a> Reader<'a> {
 
     /// Text that is printed with its source.
     pub(super) fn sourced_text(&self, key: &'static str) -> Option<Sourced<String>> {
+        self.note(key, || Shape::SourcedText);
         let value = self.get(key)?;
         if let Some(table) = value.get_ref().as_table() {
             let inner = self.nested(key, table, self.file.place(value));
@@ -174,6 +193,7 @@ impl<'a> Reader<'a> {
         key: &'static str,
         read: impl Fn(&str) -> Result<T, Misread>,
     ) -> Option<Sourced<T>> {
+        self.note(key, || Shape::Quantity(Phrasing::of(|text| read(text).is_ok())));
         let value = self.get(key)?;
         if let Some(table) = value.get_ref().as_table() {
             let inner = self.nested(key, table, self.file.place(value));
@@ -216,7 +236,8 @@ impl<'a> Reader<'a> {
         key: &'static str,
         read: impl Fn(&str) -> Result<T, Misread>,
     ) -> Option<Vec<Sourced<T>>> {
-        let items = self.list(key)?;
+        self.note(key, || Shape::Quantities(Phrasing::of(|text| read(text).is_ok())));
+        let items = self.array(key)?;
         self.not_empty(&items, key)?;
         // Every bad item is reported before the list as a whole is given up.
         let all: Vec<Option<Sourced<T>>> =
@@ -226,6 +247,7 @@ impl<'a> Reader<'a> {
 
     /// True or false, bare or as `{ value = true, source = "…" }`.
     pub(super) fn flag(&self, key: &'static str) -> Option<Sourced<bool>> {
+        self.note(key, || Shape::Flag);
         let value = self.get(key)?;
         if let Some(table) = value.get_ref().as_table() {
             let inner = self.nested(key, table, self.file.place(value));
@@ -244,6 +266,7 @@ impl<'a> Reader<'a> {
 
     /// A plain number, an integer or a float, bare or as `{ value = 4, source = "…" }`.
     pub(super) fn number(&self, key: &'static str) -> Option<Sourced<f64>> {
+        self.note(key, || Shape::Number);
         let value = self.get(key)?;
         if let Some(table) = value.get_ref().as_table() {
             let inner = self.nested(key, table, self.file.place(value));
@@ -271,6 +294,7 @@ impl<'a> Reader<'a> {
 
     /// One of a few words.
     pub(super) fn choice<T: Copy>(&self, key: &'static str, words: &[(&'static str, T)]) -> Option<At<T>> {
+        self.note(key, || Shape::Word(words_of(words)));
         self.one_of(key, self.text(key)?, words)
     }
 
@@ -281,6 +305,7 @@ impl<'a> Reader<'a> {
         words: &[(&'static str, T)],
         like: &dyn Fn(&str) -> Option<&'static str>,
     ) -> Option<At<T>> {
+        self.note(key, || Shape::Word(words_of(words)));
         self.one_of_like(key, self.text(key)?, words, like)
     }
 
@@ -290,6 +315,7 @@ impl<'a> Reader<'a> {
         key: &'static str,
         words: &[(&'static str, T)],
     ) -> Option<Sourced<T>> {
+        self.note(key, || Shape::SourcedWord(words_of(words)));
         let text = self.sourced_text(key)?;
         let at = At { value: text.written.clone(), place: text.place.clone() };
         self.one_of(key, at, words).map(|at| text.map(at.value))
@@ -301,7 +327,8 @@ impl<'a> Reader<'a> {
         key: &'static str,
         words: &[(&'static str, T)],
     ) -> Option<Vec<At<T>>> {
-        self.not_empty(&self.list(key)?, key)?;
+        self.note(key, || Shape::Words(words_of(words)));
+        self.not_empty(&self.array(key)?, key)?;
         let texts = self.texts(key)?;
         Some(texts.into_iter().filter_map(|text| self.one_of(key, text, words)).collect())
     }
@@ -339,6 +366,7 @@ impl<'a> Reader<'a> {
 
     /// A table inside this one.
     pub(super) fn table(&self, key: &'static str) -> Option<Reader<'a>> {
+        self.note(key, || Shape::Table);
         let value = self.get(key)?;
         if let Some(table) = value.get_ref().as_table() {
             return Some(self.nested(key, table, self.key_place(key)));
@@ -349,6 +377,7 @@ impl<'a> Reader<'a> {
 
     /// A list of tables inside this one.
     pub(super) fn tables(&self, key: &'static str) -> Vec<Reader<'a>> {
+        self.note(key, || Shape::Tables { filled: false });
         let Some(value) = self.get(key) else { return Vec::new() };
         let Some(array) = value.get_ref().as_array() else {
             self.wrong_type(key, value, "wanted-tables");
@@ -366,6 +395,7 @@ impl<'a> Reader<'a> {
 
     /// A list of tables, of which no rule asks whether there are any.
     pub(super) fn some_tables(&self, key: &'static str) -> Vec<Reader<'a>> {
+        self.note(key, || Shape::Tables { filled: true });
         let array = self.table.get(key).and_then(|value| Some((value, value.get_ref().as_array()?)));
         if let Some((value, array)) = array {
             let _ = self.not_empty(&At { value: array, place: self.file.place(value) }, key);
@@ -375,12 +405,19 @@ impl<'a> Reader<'a> {
 
     /// A table, or a list of tables.
     pub(super) fn one_or_more(&self, key: &'static str) -> Vec<Reader<'a>> {
+        self.note(key, || Shape::TableOrTables);
         let is_list = self.get(key).is_some_and(|value| value.get_ref().as_array().is_some());
         if is_list { self.some_tables(key) } else { self.table(key).into_iter().collect() }
     }
 
-    /// A list of values of any kind, with their places.
-    pub(super) fn list(&self, key: &'static str) -> Option<At<&'a DeArray<'a>>> {
+    /// A list of values that are read by hand, with their places.
+    pub(super) fn list(&self, key: &'static str, item: &'static Item) -> Option<At<&'a DeArray<'a>>> {
+        self.note(key, || Shape::List(item));
+        self.array(key)
+    }
+
+    /// A list of values of any kind.
+    fn array(&self, key: &'static str) -> Option<At<&'a DeArray<'a>>> {
         let value = self.get(key)?;
         if let Some(array) = value.get_ref().as_array() {
             return Some(At { value: array, place: self.file.place(value) });
@@ -402,10 +439,21 @@ impl<'a> Reader<'a> {
 
     /// Every entry of a table whose keys are the user's own, such as pin numbers.
     pub(super) fn entries(&self) -> impl Iterator<Item = (At<String>, &'a Spanned<DeValue<'a>>)> {
+        self.note_entries(Shape::Any);
         (self.table.iter()).filter(|(key, _)| key.get_ref() != "source").map(|(key, value)| {
             let place = Place { file: self.file.id, span: key.span() };
             (At { value: key.get_ref().to_string(), place }, value)
         })
+    }
+
+    /// Notes what stands under keys that are the user's own.
+    fn note_entries(&self, shape: Shape) {
+        if let Some(notes) = self.file.notes {
+            notes.table(&self.name, |table| match &table.entries {
+                Some(known) if *known != Shape::Any => {}
+                _ => table.entries = Some(shape),
+            });
+        }
     }
 
     /// A reader for an entry of such a table, or its text if it is only text.
@@ -414,6 +462,7 @@ impl<'a> Reader<'a> {
         key: &At<String>,
         value: &'a Spanned<DeValue<'a>>,
     ) -> Result<Reader<'a>, Option<At<String>>> {
+        self.note_entries(Shape::TextOrTable);
         match value.get_ref().as_table() {
             Some(table) => Ok(self.nested(&key.value, table, key.place.clone())),
             None => Err(self.text_of(&key.value, value, "wanted-text")),
@@ -424,6 +473,7 @@ impl<'a> Reader<'a> {
     pub(super) fn require(&self, keys: &[&'static str]) {
         self.pass_over(keys);
         self.has_required.set(true);
+        self.note_table(|table| table.required.extend(keys));
         let missing = keys.iter().filter(|key| !self.table.contains_key(**key));
         self.missing.borrow_mut().extend(missing);
     }
@@ -432,6 +482,7 @@ impl<'a> Reader<'a> {
     pub(super) fn require_one_of(&self, keys: impl Iterator<Item = &'static str>) {
         self.one_of.borrow_mut().extend(keys);
         self.pass_over(&self.one_of.borrow());
+        self.note_table(|table| table.one_of = self.one_of.borrow().clone());
         self.has_required.set(true);
         let one_of = self.one_of.borrow();
         let mut there = one_of.iter().filter(|key| self.table.contains_key(**key));
@@ -443,7 +494,14 @@ impl<'a> Reader<'a> {
 
     /// Keys that are known here, and not read because something else is wrong.
     pub(super) fn pass_over(&self, keys: &[&'static str]) {
+        keys.iter().for_each(|key| self.note(key, || Shape::Any));
         self.asked.borrow_mut().extend(keys);
+    }
+
+    fn note_table(&self, note: impl FnOnce(&mut TableNotes)) {
+        if let Some(notes) = self.file.notes {
+            notes.table(&self.name, note);
+        }
     }
 
     /// Whether a key is there, readable or not.
@@ -455,6 +513,7 @@ impl<'a> Reader<'a> {
     ///
     /// A key that is only misspelt is one finding, about the word that stands there.
     pub(super) fn finish(&self) {
+        self.note_table(|table| table.closed = true);
         let asked = self.asked.borrow();
         let strangers: Vec<_> =
             self.table.keys().filter(|key| !asked.iter().any(|known| known == key.get_ref())).collect();
@@ -482,6 +541,9 @@ impl<'a> Reader<'a> {
 
     /// Reports a table in which nothing stands, though nothing in particular has to.
     pub(super) fn says_something(&self) {
+        if !self.has_required.get() {
+            self.note_table(|table| table.says_something = true);
+        }
         let empty = self.table.keys().all(|key| key.get_ref() == "source");
         if !empty || self.has_required.get() || self.file.broken {
             return;
@@ -539,9 +601,17 @@ impl<'a> Reader<'a> {
 const LONGEST_TITLE: usize = 120;
 const LONGEST_TEXT: usize = 400;
 
+fn longest(key: &str) -> usize {
+    if key == "title" { LONGEST_TITLE } else { LONGEST_TEXT }
+}
+
+fn words_of<T>(words: &[(&'static str, T)]) -> Vec<&'static str> {
+    words.iter().map(|(word, _)| *word).collect()
+}
+
 /// A text that no page could show: too long, or with a character without a glyph.
 fn unprintable(file: &str, key: &str, text: &str, place: &Place) -> Option<Finding> {
-    let longest = if key == "title" { LONGEST_TITLE } else { LONGEST_TEXT };
+    let longest = longest(key);
     let length = text.chars().count();
     if length > longest {
         let message = Message::new("spec-long-text").with("key", key).with("length", length);

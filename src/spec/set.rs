@@ -6,7 +6,7 @@ use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
 use super::duplicate;
-use super::reader::{File, Reader, unknown};
+use super::reader::{File, Notes, Reader, unknown};
 use super::syntax;
 use super::value::At;
 use super::{
@@ -17,7 +17,7 @@ use crate::diag::{Finding, Findings, Place, Sources};
 use crate::words::Message;
 
 /// The kinds of table that a spec may hold.
-const KINDS: &[&str] = &[
+pub(super) const KINDS: &[&str] = &[
     "shop",
     "system",
     "sensor",
@@ -113,9 +113,14 @@ impl Set {
     /// Reads every file; what is wrong with them goes to `findings`.
     #[must_use]
     pub fn read(sources: &Sources, findings: &Findings) -> Self {
+        Self::read_noting(sources, findings, None)
+    }
+
+    /// Reads every file, and notes what each table is asked for.
+    pub(super) fn read_noting(sources: &Sources, findings: &Findings, notes: Option<&Notes>) -> Self {
         let mut set = Self::default();
         for (id, text) in sources.texts() {
-            let mut file = File { id, text, findings, broken: false };
+            let mut file = File { notes, ..File::new(id, text, findings) };
             let root = syntax::parse(&mut file);
             set.read_file(file, root.get_ref());
         }

@@ -2117,10 +2117,10 @@ rule-check-dangling = la salida a `{ $name }` no lleva a ninguna parte
 rule-check-ending-unnamed = el final `{ $ending }` no dice qué pieza o mazo
 rule-check-ending-unnamed-help = añadir `what = "…"`
 wanted-what = se espera `what` a su lado
-rule-check-exits = el paso `{ $step }` tiene { $count ->
-        [0] ninguna salida
-        [one] una salida
-       *[other] { $count } salidas
+rule-check-exits = el paso `{ $step }` { $count ->
+        [0] no tiene ninguna salida
+        [one] tiene una salida
+       *[other] tiene { $count } salidas
     }
 rule-check-exits-help = dar dos de `yes`, `no`, `undecided`, o los tres, cada uno con el nombre de un paso o un final
 wanted-exits = se esperan dos o tres salidas

@@ -10,6 +10,12 @@ fn a_new_set_has_no_finding_and_prints() {
     let output = bayleaf(folder.path(), &["new", "specs"]);
     assert_eq!(output.status.code(), Some(0), "{}", errors(&output));
     must_contain(&said(&output), "bayleaf check --specs specs");
+    for name in ["shop.toml", "system.toml", "papers.toml"] {
+        let spec = fs::read_to_string(folder.path().join("specs").join(name)).expect("it was written");
+        assert!(spec.starts_with("#:schema spec.schema.json\n"), "{name} names no schema");
+    }
+    let schema = fs::read_to_string(folder.path().join("specs/spec.schema.json")).expect("it was written");
+    assert_eq!(schema, said(&bayleaf(folder.path(), &["schema"])));
     let output = bayleaf(folder.path(), &["check"]);
     assert_eq!(output.status.code(), Some(0), "{}", errors(&output));
     assert_eq!(errors(&output), "");

@@ -3,9 +3,9 @@
 use toml::Spanned;
 use toml::de::DeValue;
 
-use super::{At, Reader, Sourced};
+use super::{At, Reader, Shape, Sourced};
 use crate::diag::{Finding, Place};
-use crate::quantity::Misread;
+use crate::quantity::{Misread, Phrasing};
 use crate::words::Message;
 
 /// Two quantities that belong together, and where they stand.
@@ -24,6 +24,7 @@ impl<'a> Reader<'a> {
     pub(in crate::spec) fn named_tables(&self, key: &'static str) -> Vec<(At<String>, Reader<'a>)> {
         let Some(table) = self.table(key) else { return Vec::new() };
         table.says_something();
+        table.note_entries(Shape::Table);
         let read = |(key, value): (At<String>, &'a Spanned<DeValue<'a>>)| {
             let Some(inner) = value.get_ref().as_table() else {
                 table.wrong_type(&key.value, value, "wanted-table");
@@ -36,6 +37,7 @@ impl<'a> Reader<'a> {
 
     /// A text, or a table that says more.
     pub(in crate::spec) fn text_or_table(&self, key: &'static str) -> Option<Result<At<String>, Reader<'a>>> {
+        self.note(key, || Shape::TextOrTable);
         let value = self.get(key)?;
         match value.get_ref().as_table() {
             Some(table) => Some(Err(self.nested(key, table, self.file.place(value)))),
@@ -49,7 +51,8 @@ impl<'a> Reader<'a> {
         key: &'static str,
         read: impl Fn(&str) -> Result<T, Misread>,
     ) -> Option<Vec<Sourced<T>>> {
-        let list: At<_> = self.list(key)?;
+        self.note(key, || Shape::Quantities(Phrasing::of(|text| read(text).is_ok())));
+        let list: At<_> = self.array(key)?;
         self.not_empty(&list, key)?;
         // Every bad entry is reported before the list as a whole is given up.
         let all: Vec<_> = list.value.iter().map(|value| self.quantity_of(key, value, &read)).collect();
@@ -63,7 +66,11 @@ impl<'a> Reader<'a> {
         first: impl Fn(&str) -> Result<A, Misread>,
         second: impl Fn(&str) -> Result<B, Misread>,
     ) -> Option<Vec<Pair<A, B>>> {
-        let list = self.list(key)?;
+        self.note(key, || {
+            let first = Phrasing::of(|text| first(text).is_ok());
+            Shape::Pairs(first, Phrasing::of(|text| second(text).is_ok()))
+        });
+        let list = self.array(key)?;
         let pair = |value: &'a Spanned<DeValue<'a>>| {
             let place = self.file.place(value);
             let Some([one, two]) = value.get_ref().as_array().and_then(|array| array.get(..)) else {
