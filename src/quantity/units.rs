@@ -48,6 +48,9 @@ impl Units {
     #[must_use]
     pub fn meant_by(name: &str) -> Option<Self> {
         match name.to_lowercase().as_str() {
+            "us" => Some(Self::Us),
+            "metric" => Some(Self::Metric),
+            "both" => Some(Self::Both),
             "si" | "celsius" | "°c" => Some(Self::Metric),
             "imperial" | "customary" | "us customary" | "usa" | "fahrenheit" | "°f" => Some(Self::Us),
             _ => None,

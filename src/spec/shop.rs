@@ -2,6 +2,7 @@
 
 use super::reader::Reader;
 use super::value::{At, Sourced};
+use crate::diag::nearest;
 use crate::quantity::{
     Length, Ratio, TemperatureDifference, Toleranced, Units, Voltage, ratio, scalar, toleranced,
 };
@@ -50,13 +51,20 @@ pub enum Paper {
     Letter,
 }
 
+/// The word that another usual name of units means, else the nearest one.
+fn units_like(text: &str) -> Option<&'static str> {
+    Units::meant_by(text)
+        .map(Units::word)
+        .or_else(|| nearest(text, Units::WORDS.iter().map(|(word, _)| *word)))
+}
+
 impl Shop {
     pub(super) fn read(reader: &Reader<'_>) -> Self {
         reader.require(&["title", "paper"]);
         Self {
             title: reader.text("title"),
             paper: reader.choice("paper", &[("A4", Paper::A4), ("letter", Paper::Letter)]),
-            units: reader.choice_like("units", Units::WORDS, &|text| Units::meant_by(text).map(Units::word)),
+            units: reader.choice_like("units", Units::WORDS, &|text| units_like(text)),
             language: reader
                 .choice_like("language", &languages(), &|text| Language::meant_by(text).map(Language::code)),
             notice: reader.text("notice"),
