@@ -29,7 +29,11 @@ const FURNITURE: &[&str] = &[
 ];
 
 fn composed(model: &Model, listed: &Listed) -> Document {
-    let words = Words::english();
+    composed_in(Language::English, model, listed)
+}
+
+fn composed_in(language: Language, model: &Model, listed: &Listed) -> Document {
+    let words = Words::of(language);
     let date = "2026-11-24".parse().expect("a date");
     let context = Context {
         model,
@@ -176,6 +180,27 @@ fn a_proof_names_the_fingerprint_of_its_card_and_rounds_the_right_way() {
         }
     }
     assert!(lines > 2500, "only {lines} lines");
+}
+
+#[test]
+fn every_block_of_a_card_has_a_name_in_words() {
+    let model = demo();
+    // No German name of a block is written like a key of the data: small letters, `_` for a blank.
+    let is_key = |name: &str| name.chars().all(|c| c.is_ascii_lowercase() || c == ' ');
+    let mut met = BTreeSet::new();
+    // One system has every kind of card.
+    for proof in document::proofs(&model).iter().filter(|proof| proof.id.starts_with("CUR-")) {
+        let data = data(&composed_in(Language::German, &model, proof));
+        let titles = data["parts"].as_array().into_iter().flatten().map(|part| &part["title"]);
+        let places = ["exact", "as_given"].into_iter().flat_map(|key| data[key].as_array()).flatten();
+        for said in titles.chain(places) {
+            let said = said.as_str().expect("a text");
+            let name = said.split([':', ',']).next().unwrap_or_default();
+            assert!(!is_key(name), "{}: {said}", proof.id);
+            met.insert(name.to_owned());
+        }
+    }
+    assert!(met.contains("Zeichnungen") && met.contains("Anmerkungen"), "{met:?}");
 }
 
 #[test]

@@ -211,7 +211,7 @@ fn title(words: &Words, key: &str) -> String {
         "readings" => "proof-part-readings",
         "wrong" | "faults" => "proof-part-faults",
         "example" => "proof-part-example",
-        "plots" | "waveform" | "topology" | "circuit" => "proof-part-drawings",
+        "plots" | "waveform" | "topology" | "circuit" | "face" | "sections" => "proof-part-drawings",
         "given" | "points" => "proof-part-given",
         "next" => "proof-part-next",
         "drops" => "proof-part-drops",
@@ -224,7 +224,13 @@ fn title(words: &Words, key: &str) -> String {
         "form" => "proof-part-positions",
         "conditions" | "key_facts" => "proof-part-conditions",
         "timeline" | "scenario" | "states" | "stages" => "proof-part-timeline",
-        // A block of a kind that has no name here goes by its key in the template's data.
+        "notes" | "run_note" | "waveform_notes" => "proof-part-notes",
+        "coil" => "proof-part-coil",
+        "modes" => "proof-part-modes",
+        "run" => "proof-part-run",
+        "recalibration" => "paper-recalibration",
+        // A block of a kind that has no name here goes by its key in the template's data;
+        // a test sees that none of the demo's does.
         _ => return key.replace('_', " "),
     };
     words.word(id)
