@@ -18,6 +18,8 @@ mod judge;
 mod new;
 #[path = "cli/pictures.rs"]
 mod pictures;
+#[path = "cli/sheets.rs"]
+mod sheets;
 #[path = "cli/shell.rs"]
 mod shell;
 #[path = "cli/templates.rs"]

@@ -24,6 +24,8 @@ mod order;
 mod parts;
 #[path = "pages/reader.rs"]
 mod reader;
+#[path = "pages/sheets.rs"]
+mod sheets;
 #[path = "pages/specs.rs"]
 mod specs;
 
@@ -179,7 +181,15 @@ fn a_character_without_a_glyph_is_a_failure() {
 fn a_template_that_warns_is_a_failure() {
     let templates = [("page.typ", "#set document(title: \"x\")\n#set text(font: \"No Such Font\")\nx")];
     let typesetter = Typesetter::with_templates(&templates, "{}");
-    let job = Job { id: "X", template: "page.typ", data: b"{}", pages: 0, reading: READ, date: date() };
+    let job = Job {
+        id: "X",
+        template: "page.typ",
+        data: b"{}",
+        pages: 0,
+        reading: READ,
+        lamination: None,
+        date: date(),
+    };
     let failure = typesetter.pdf(job).expect_err("an unknown font is only a warning to the library");
     let said = failure.said(&Words::english());
     assert!(said.contains("page.typ:2"), "{said}");

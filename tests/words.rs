@@ -30,6 +30,7 @@ const ROOMS: &[&str] = &[
     "load",
     "misread",
     "paper",
+    "place",
     "proof",
     "report",
     "rule",

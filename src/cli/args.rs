@@ -9,6 +9,8 @@ use super::import::{resistance_unit, temperature_unit};
 use crate::diag::nearest;
 use crate::document::judgement::Reading;
 use crate::quantity::{Pressure, Ratio, Resistance, Step, Temperature, Unit, Units, Voltage, scalar};
+use crate::spec::Paper;
+use crate::typeset::Flip;
 use crate::words::Language;
 
 /// Prints bay cards and test sheets for vehicle climate control from TOML specs
@@ -44,6 +46,8 @@ pub enum Command {
     /// vehicle (all its sheets). Files are written whole or not at all.
     ///
     /// Example: bayleaf print --at "31 °C" CUR-SENSORS
+    ///
+    /// Cards on sheets to be cut: bayleaf print --sheet A4
     Print(Print),
 
     /// Draw one document as one PNG, all its pages below one another
@@ -197,6 +201,19 @@ pub struct Print {
     #[arg(long, value_name = "N", value_parser = pixels_per_inch, default_value = "200")]
     pub ppi: f64,
 
+    /// Place cards side by side on sheets of this paper, to be cut
+    ///
+    /// Whatever is smaller than the sheet goes, fronts and backs matched and with marks to cut
+    /// by, into SET.SHEETS-1.pdf, SET.SHEETS-2.pdf …, and gets no file of its own; a paper as
+    /// large as the sheet still does. Every printed page has a bar of 100 mm. Print the sheets on
+    /// both sides and at 100 %.
+    #[arg(long, value_enum, value_name = "PAPER", ignore_case = true, conflicts_with_all = ["shard", "format"])]
+    pub sheet: Option<SheetPaper>,
+
+    /// Edge over which the printer turns sheets between their two sides
+    #[arg(long, value_enum, value_name = "EDGE", default_value_t = FlipEdge::Long, requires = "sheet")]
+    pub flip: FlipEdge,
+
     /// Bay temperature that the windows of test sheets are computed for
     ///
     /// In °C, °F or K. Without it a sheet points to the strip table of the card.
@@ -239,6 +256,45 @@ pub struct Print {
     /// The digest of the set that the run began with
     #[arg(long, hide = true)]
     pub digest: Option<String>,
+}
+
+/// Papers that sheets are printed on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum SheetPaper {
+    /// 210 × 297 mm
+    #[value(name = "A4")]
+    A4,
+    /// 215.9 × 279.4 mm
+    Letter,
+}
+
+impl SheetPaper {
+    /// The paper.
+    #[must_use]
+    pub fn paper(self) -> Paper {
+        match self {
+            Self::A4 => Paper::A4,
+            Self::Letter => Paper::Letter,
+        }
+    }
+}
+
+/// Edges of a sheet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum FlipEdge {
+    /// Like a page of a book
+    Long,
+    /// Like a sheet of a pad
+    Short,
+}
+
+impl From<FlipEdge> for Flip {
+    fn from(edge: FlipEdge) -> Self {
+        match edge {
+            FlipEdge::Long => Self::Long,
+            FlipEdge::Short => Self::Short,
+        }
+    }
 }
 
 /// Forms of printed files.

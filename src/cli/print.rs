@@ -6,6 +6,8 @@
 
 mod batch;
 mod crew;
+mod plan;
+mod sheets;
 mod summary;
 
 use std::io::{self, IsTerminal};
@@ -13,14 +15,17 @@ use std::time::Instant;
 
 use chrono::{Local, NaiveDate};
 
-use super::args::Print;
+use super::args::{Print, Share};
 use super::load::{Loaded, announce, load};
 use super::outcome::{Outcome, fail, note};
 use super::templates::Templates;
 use crate::diag::{nearest, reason};
 use crate::document::{self, Context, Listed, Paperwork};
+use crate::typeset::Leaf;
 use crate::words::{Language, Message, Words};
-use batch::Batch;
+use batch::{Batch, Told};
+use plan::Plan;
+use sheets::{Bundled, Kept};
 use summary::Summary;
 
 /// Runs the command.
@@ -59,9 +64,9 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
     // The index says how many pages the others came to have.
     let (index, listed): (Vec<Listed>, Vec<Listed>) =
         listed.into_iter().partition(|listed| listed.paperwork == Paperwork::Index);
+    let plan = if arguments.sheet.is_some() { Plan::of_sheets(listed) } else { Plan::of_documents(listed) };
     if let Some(worker) = arguments.worker {
-        let mine = listed.iter().enumerate().filter(|(number, _)| worker.has(*number));
-        return batch.work(mine.map(|(_, listed)| listed));
+        return batch.work(&plan.share(worker));
     }
     // Paper comes first: a first line that nobody reads stops no printing.
     let announced = announce(&loaded.from, words);
@@ -69,9 +74,9 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
         let message = Message::new("run-strange-template").with("path", path);
         note(format_args!("{}: {}", words.word("finding-warning"), words.say(&message)));
     }
-    outside_range(&loaded, &listed, context, words);
-    let summary = Summary::new(started, words, listed.len() + index.len(), announced);
-    lead((arguments, language), date, &batch, (&listed, &index), &digest, summary)
+    outside_range(&loaded, &plan, context, words);
+    let summary = Summary::new(started, words, plan.documents() + index.len(), announced);
+    lead((arguments, language), date, &batch, (&plan, &index), &digest, summary)
 }
 
 /// Prints a share of its own while workers print theirs, then the index, and sums up.
@@ -79,13 +84,13 @@ fn lead(
     (arguments, language): (&Print, Option<Language>),
     date: NaiveDate,
     batch: &Batch<'_>,
-    (listed, index): (&[Listed], &[Listed]),
+    (plan, index): (&Plan, &[Listed]),
     digest: &str,
     mut summary: Summary<'_>,
 ) -> Outcome {
     let processors = std::thread::available_parallelism().map_or(1, usize::from);
     let wanted = arguments.jobs.map_or(processors, |jobs| usize::try_from(jobs).unwrap_or(1));
-    let jobs = wanted.min(listed.len()).max(1);
+    let jobs = wanted.min(plan.units()).max(1);
     let crew = match crew::start((arguments, language), date, digest, jobs) {
         Ok(crew) => crew,
         Err(error) => {
@@ -93,25 +98,49 @@ fn lead(
         }
     };
     let progress = io::stderr().is_terminal();
-    for listed in listed.iter().step_by(jobs) {
-        summary.add(batch.print(listed));
-        crew.reports().for_each(|report| summary.add(report));
+    let mut kept = Kept::default();
+    for unit in plan.share(Share { index: 0, of: jobs }) {
+        batch.print(unit, &mut kept, &mut |told| {
+            summary.add(told);
+            crew.reports().for_each(|told| summary.add(told));
+            if progress {
+                summary.show_progress();
+            }
+        });
+    }
+    for told in crew.remaining() {
+        summary.add(told);
         if progress {
             summary.show_progress();
         }
     }
-    for report in crew.remaining() {
-        summary.add(report);
-        if progress {
-            summary.show_progress();
-        }
+    if batch.press().is_some() {
+        let left = left_over(batch, plan, &mut kept, &summary);
+        summary.add(Told::Sheets(left));
     }
     for listed in index {
         let report = batch.print_index(listed, summary.printed());
-        summary.add(report);
+        summary.add(Told::Document(report));
     }
     let lost = crew.wait();
-    summary.finish(&arguments.out, lost)
+    summary.finish(&arguments.out, batch.press(), lost)
+}
+
+/// Prints what filled no sheet, in the order of the list.
+fn left_over(batch: &Batch<'_>, plan: &Plan, kept: &mut Kept, summary: &Summary<'_>) -> Bundled {
+    let mut leaves: Vec<Leaf> = Vec::new();
+    for listed in plan.listed() {
+        let of_this: Vec<&(String, usize)> = summary.left().filter(|(id, _)| *id == listed.id).collect();
+        let mut again: Option<Vec<Leaf>> = None;
+        for name in of_this {
+            let leaf = kept.take(name).or_else(|| {
+                let all = again.get_or_insert_with(|| batch.leaves(listed));
+                all.iter().find(|leaf| leaf.number == name.1).cloned()
+            });
+            leaves.extend(leaf);
+        }
+    }
+    batch.imposed(plan.bundles() + 1, leaves)
 }
 
 /// The share of this run, in the order of the list.
@@ -148,9 +177,9 @@ pub(super) fn no_such_document(loaded: &Loaded, all: &[Listed], id: &str) -> Mes
 }
 
 /// Warns when the bay temperature lies outside a sensor's range.
-fn outside_range(loaded: &Loaded, listed: &[Listed], context: Context<'_>, words: &Words) {
+fn outside_range(loaded: &Loaded, plan: &Plan, context: Context<'_>, words: &Words) {
     let Some(at) = context.bay else { return };
-    let mut sheets: Vec<&str> = listed.iter().map(|listed| listed.spec.as_str()).collect();
+    let mut sheets: Vec<&str> = plan.listed().map(|listed| listed.spec.as_str()).collect();
     sheets.dedup();
     let used = sheets.iter().filter_map(|id| loaded.model.sheets.get(*id));
     let mut sensors: Vec<&str> = used

@@ -55,7 +55,7 @@ pub use distance::{ASKED_FOR, Distance, Reading};
 pub use list::{Listed, Paperwork, list};
 pub use proof::proofs;
 
-use crate::model::Model;
+use crate::model::{Lamination, Model};
 use crate::quantity::{Temperature, Units};
 use crate::spec::About;
 use crate::words::Words;
@@ -92,6 +92,8 @@ pub struct Document {
     pub pages: usize,
     /// From where it is read.
     pub reading: Reading,
+    /// How it is laminated, where it is a card.
+    pub lamination: Option<Lamination>,
     /// What its pages carry, for papers that name it.
     furniture: Furniture,
     /// Spec keys of the values it shows without a source.
@@ -103,6 +105,14 @@ pub struct Document {
 /// Composes one listed document.
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
+    let mut document = composed(context, listed)?;
+    if matches!(listed.paperwork, Paperwork::Card(_) | Paperwork::WallCard) {
+        document.lamination.clone_from(&context.model.shop.lamination);
+    }
+    Some(document)
+}
+
+fn composed(context: Context<'_>, listed: &Listed) -> Option<Document> {
     match listed.paperwork {
         Paperwork::Card(About::Actuator) => actuator_card::compose(context, listed),
         Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
@@ -162,6 +172,7 @@ fn finish(
         data,
         pages,
         reading: distance::of(&listed.paperwork),
+        lamination: None,
         furniture,
         no_source,
         not_given,

@@ -13,6 +13,7 @@ mod convert;
 mod driver;
 mod fact;
 mod instrument;
+mod lamination;
 mod light;
 pub mod load;
 mod mode;
@@ -42,6 +43,7 @@ pub use convert::{
 pub use driver::{Blower, Coil, Driver, Limits, Load, Solenoid, Step, Switched};
 pub use fact::Fact;
 pub use instrument::{Hygrometer, Multimeter, PressureGauge, Thermometer};
+pub use lamination::{Lamination, Place, Punch};
 pub use light::Light;
 pub use mode::{Control, Mode, ModeSet};
 pub use panel::{Panel, printed_scales};
@@ -132,6 +134,8 @@ pub struct Shop {
     pub site: Option<Site>,
     /// Its elevation, as written.
     pub elevation: Fact,
+    /// How it laminates cards, where it says so.
+    pub lamination: Option<Lamination>,
 }
 
 /// One kind of climate system.

@@ -29,6 +29,7 @@ mod duty_tolerance;
 mod elevation;
 mod high_voltage;
 mod ladder_decidable;
+mod lamination;
 mod light_saturates;
 mod links;
 mod magnitude;
@@ -116,6 +117,7 @@ pub fn check(set: &Set, findings: &Findings) {
         control_values::check,
         converter::check,
         decision_form::check,
+        lamination::check,
         coil_plausible::check,
         control_reached::check,
         copper_range::check,

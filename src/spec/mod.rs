@@ -23,6 +23,7 @@ mod expect;
 mod face;
 pub mod import;
 mod instrument;
+mod lamination;
 mod light;
 mod load;
 mod mode;
@@ -62,6 +63,7 @@ pub use driver::{Blower, BlowerControl, Coil, Displacement, Drive, Driver, Drive
 pub use expect::{Expect, Form, Origin, RatioTo, SequenceStep, SweepKeys, TruthRow, WaveKeys};
 pub use face::{Corner, Edge, FaceRow};
 pub use instrument::{Instrument, InstrumentKind, Range};
+pub use lamination::{Lamination, Place, Punch};
 pub use light::{Light, LightCircuit, LightTopology};
 pub use load::{demo, file, folder};
 pub use mode::{Force, Mode};

@@ -1,5 +1,6 @@
 //! The shop that prints, and the vehicle systems it serves.
 
+use super::lamination::Lamination;
 use super::reader::Reader;
 use super::value::{At, Sourced};
 use crate::diag::nearest;
@@ -31,6 +32,8 @@ pub struct Shop {
     pub guard: Option<Sourced<Ratio>>,
     /// How far a sensor may be from the thermometer beside it after soaking.
     pub soak: Option<Sourced<TemperatureDifference>>,
+    /// How it laminates cards.
+    pub lamination: Option<Lamination>,
 }
 
 /// A shop's decision rule.
@@ -74,6 +77,11 @@ impl Shop {
                 .choice("decision", &[("guarded", Decision::Guarded), ("simple", Decision::Simple)]),
             guard: reader.sourced("guard", ratio),
             soak: reader.sourced("soak", scalar),
+            lamination: reader
+                .has("lamination")
+                .then(|| reader.table("lamination"))
+                .flatten()
+                .map(|lamination| Lamination::read(&lamination)),
         }
     }
 }

@@ -9,10 +9,15 @@
 
 mod embedded;
 mod fonts;
+mod impose;
+mod ink;
+mod keep_out;
 mod legible;
 mod picture;
 mod pieces;
 mod world;
+
+use std::sync::OnceLock;
 
 use chrono::{Datelike, NaiveDate};
 use typst::diag::{SourceDiagnostic, Warned};
@@ -21,8 +26,10 @@ use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
 use crate::document::{Document, Reading};
+use crate::model::Lamination;
 use crate::words::{Message, Words};
 pub use embedded::TEMPLATES;
+pub use impose::{Flip, Imposed, Laid, Leaf, Press};
 pub use picture::Picture;
 pub use pieces::Piece;
 use world::{Base, World};
@@ -36,6 +43,9 @@ const KEPT: usize = 1;
 pub struct Typesetter {
     base: Base,
     standards: PdfStandards,
+    /// Of printed sheets, which have no structure.
+    sheet_standards: PdfStandards,
+    bar: OnceLock<Result<impose::Bar, Vec<Message>>>,
 }
 
 /// Names one document to typeset.
@@ -53,6 +63,8 @@ pub struct Job<'a> {
     pub pages: usize,
     /// From where it is read: what is too small for that is refused.
     pub reading: Reading,
+    /// How it is laminated, where it is: what that would cover or cut is refused.
+    pub lamination: Option<&'a Lamination>,
     /// The date of issue, the only date the PDF carries.
     pub date: NaiveDate,
 }
@@ -67,6 +79,7 @@ impl<'a> Job<'a> {
             data: &document.data,
             pages: document.pages,
             reading: document.reading,
+            lamination: document.lamination.as_ref(),
             date,
         }
     }
@@ -116,6 +129,8 @@ impl Typesetter {
             base: Base::new(templates, words),
             standards: PdfStandards::new(&[PdfStandard::A_2a, PdfStandard::Ua_1])
                 .expect("PDF/A-2a and PDF/UA-1 go together"),
+            sheet_standards: PdfStandards::new(&[PdfStandard::A_2u]).expect("PDF/A-2u goes alone"),
+            bar: OnceLock::new(),
         }
     }
 
@@ -157,6 +172,7 @@ impl Typesetter {
             let world = World::new(&self.base, job.template, job.data, pages);
             let made = layout(&world).and_then(|document| {
                 legible::check(&document, job.reading)?;
+                job.lamination.map_or(Ok(()), |lamination| keep_out::check(&document, lamination))?;
                 Ok((make(&world, &document)?, document.pages().len()))
             });
             // Before any `?`: a failing document must not leave its cache behind.
@@ -195,11 +211,25 @@ impl Typesetter {
         job: Job<'_>,
         document: &PagedDocument,
     ) -> Result<Vec<u8>, Vec<Message>> {
+        self.exported(world, job.id, job.date, document, true)
+    }
+
+    /// A PDF; `tagged` says whether it has a structure that a screen reader can follow.
+    fn exported(
+        &self,
+        world: &World<'_>,
+        id: &str,
+        date: NaiveDate,
+        document: &PagedDocument,
+        tagged: bool,
+    ) -> Result<Vec<u8>, Vec<Message>> {
+        let standards = if tagged { &self.standards } else { &self.sheet_standards };
         let options = PdfOptions {
-            ident: Smart::Custom(job.id.to_owned()),
+            ident: Smart::Custom(id.to_owned()),
             creator: Smart::Custom(Some(concat!("bayleaf ", env!("CARGO_PKG_VERSION")).to_owned())),
-            timestamp: timestamp(job.date),
-            standards: self.standards.clone(),
+            timestamp: timestamp(date),
+            standards: standards.clone(),
+            tagged,
             ..PdfOptions::default()
         };
         typst_pdf::pdf(document, &options).map_err(|errors| told(world, &errors))

@@ -51,7 +51,7 @@ fn options(ppi: f64) -> RenderOptions {
     RenderOptions { pixel_per_pt: Scalar::new(ppi / POINTS_PER_INCH), ..RenderOptions::default() }
 }
 
-fn refuse_blanks(document: &PagedDocument) -> Result<(), Vec<String>> {
+pub(super) fn refuse_blanks(document: &PagedDocument) -> Result<(), Vec<String>> {
     let missing: Vec<String> = document.pages().iter().flat_map(|page| without_glyph(&page.frame)).collect();
     if missing.is_empty() { Ok(()) } else { Err(missing) }
 }

@@ -191,6 +191,7 @@ label-quantity = was gemessen wird
 label-component = worum es in der Prüfung geht
 label-form = seine Form
 wanted-tolerance = erwartet: eine Toleranz, etwa ± 1 %
+wanted-lamination = erwartet { $least } mm bis { $most } mm
 wanted-guard-size = erwartet: mehr als 0 %, höchstens 300 %
 wanted-no-guard = erwartet: nur mit `decision = "guarded"`
 wanted-not-empty = erwartet: mindestens ein Fahrzeug und eine Gruppe
@@ -536,6 +537,7 @@ rule-wire-drop = die Leitung verliert { $lost } bei { $at }, mehr als ihr Grenzw
 rule-wire-drop-help = Querschnitt, Länge und Strom mit der Quelle vergleichen; eine gute Leitung kann den Grenzwert nicht einhalten
 rule-reserved-name = `{ $id }` kann nicht auf jedem Datenträger ein Dateiname sein
 rule-same-name = `{ $id }` benennt zwei Dokumente, oder zwei, die sich nur in Groß- und Kleinschreibung unterscheiden
+rule-lamination = `{ $key }` von { $written } ist kein Maß, mit dem Karten laminiert werden
 rule-guard-size = ein Schutzband von { $written } von U taugt nichts
 rule-guard-size-help = `guard = "100 %"` für w = U schreiben; für Grenzwerte ohne Schutzband `decision = "simple"`
 rule-guard-alone = ein Schutzband von { $written }, aber die Entscheidungsregel hat keines
@@ -1525,6 +1527,34 @@ run-printed = { $documents ->
     [one] 1 Wert KEINE ANGABE
    *[other] { $not-given } Werte KEINE ANGABE
 }
+run-sheets = { $sheets ->
+    [one] 1 Bogen zum Schneiden
+   *[other] { $sheets } Bogen zum Schneiden
+}: { $files ->
+    [one] { $first }
+   *[other] { $first } bis { $last }
+}. Beidseitig drucken, über die { $edge } Kante wenden, auf 100 %; dann ein Lineal an den Balken von 100 mm halten.
+run-long-edge = lange
+run-short-edge = kurze
+run-no-bar = `{ $id }`: kein weißer Rand für den Balken von 100 mm auf Seite { $pages }; das Maß an einer anderen Seite prüfen
+run-no-bar-on-sheet = `{ $id }`: kein Platz für den Balken von 100 mm auf { $sides ->
+    [one] 1 Seite
+   *[other] { $sides } Seiten
+}; das Maß an einem anderen Bogen prüfen
+run-stale-sheets = `{ $path }` stammt aus einem früheren Lauf; seine Karten können veraltet sein
+run-sheet-too-small = { $width } × { $height } mm passen nicht auf einen Bogen von { $across } × { $along } mm, von dem an jeder Kante 5 mm nicht bedruckt werden
+run-in-border = Seite { $page }: etwas Gezeichnetes kommt der Kante auf { $distance } mm nahe; das Laminieren braucht { $quiet } mm
+run-in-border-text = Seite { $page }: `{ $text }` kommt der Kante auf { $distance } mm nahe; das Laminieren braucht { $quiet } mm
+run-under-hole = Seite { $page }: das Loch { $place } ({ $diameter } mm, seine Mitte { $inset } mm von der Kante, { $around } mm um es herum frei) geht durch etwas Gezeichnetes; dort ist das Papier { $free } mm tief weiß
+run-under-hole-text = Seite { $page }: das Loch { $place } ({ $diameter } mm, seine Mitte { $inset } mm von der Kante, { $around } mm um es herum frei) geht durch `{ $text }`; dort ist das Papier { $free } mm tief weiß
+place-top = oben
+place-bottom = unten
+place-left = links
+place-right = rechts
+place-top-left = oben links
+place-top-right = oben rechts
+place-bottom-left = unten links
+place-bottom-right = unten rechts
 run-list-no-source = Werte ohne Quelle:
 run-list-not-given = Werte mit KEINE ANGABE:
 run-checked = keine Fehler: { $documents ->
@@ -1552,6 +1582,13 @@ paper-draft = ENTWURF
 paper-code = Code
 paper-page = Seite
 paper-of = von
+paper-check-bar = nachmessen: 100 mm; wenn nicht, auf 100 % drucken
+paper-printed-sheet = Bogen
+paper-printed-sheets = Karten auf Bogen
+paper-front = Vorderseite
+paper-back = Rückseite
+paper-cut-to = schneiden auf
+paper-pouch = Tasche innen mindestens
 paper-uncontrolled = Kopie: nicht gelenkt
 paper-sources = Quellen
 paper-sources-at-end = Quellen am Ende

@@ -124,6 +124,7 @@ label-quantity = what is read
 label-component = what the test is about
 label-form = its form
 wanted-tolerance = expected a tolerance, such as ± 1 %
+wanted-lamination = expected { $least } mm to { $most } mm
 wanted-guard-size = expected more than 0 %, up to 300 %
 wanted-no-guard = expected only with `decision = "guarded"`
 wanted-not-empty = expected one vehicle and one group, or more
@@ -469,6 +470,7 @@ rule-wire-drop = the wire loses { $lost } at { $at }, more than its limit of { $
 rule-wire-drop-help = check size, length and current against the source; the limit cannot be met by a good wire
 rule-reserved-name = `{ $id }` cannot be a file name on every disk
 rule-same-name = `{ $id }` names two documents, or two that differ only in case
+rule-lamination = `{ $key }` of { $written } is no size that cards are laminated with
 rule-guard-size = a guard band of { $written } of U is of no use
 rule-guard-size-help = write `guard = "100 %"` for w = U; for limits without a guard band `decision = "simple"`
 rule-guard-alone = a guard band of { $written }, but the decision is not guarded
@@ -1452,6 +1454,34 @@ run-printed = { $documents ->
     [one] 1 value NOT GIVEN
    *[other] { $not-given } values NOT GIVEN
 }
+run-sheets = { $sheets ->
+    [one] 1 sheet to be cut
+   *[other] { $sheets } sheets to be cut
+}: { $files ->
+    [one] { $first }
+   *[other] { $first } to { $last }
+}. Print on both sides, flip on the { $edge } edge, at 100 %; then hold a ruler to the bar of 100 mm.
+run-long-edge = long
+run-short-edge = short
+run-no-bar = `{ $id }`: no white border for the bar of 100 mm on page { $pages }; check the size of another page
+run-no-bar-on-sheet = `{ $id }`: no room for the bar of 100 mm on { $sides ->
+    [one] 1 side
+   *[other] { $sides } sides
+}; check the size of another sheet
+run-stale-sheets = `{ $path }` is from an earlier run; its cards may be out of date
+run-sheet-too-small = { $width } × { $height } mm does not fit a sheet of { $across } × { $along } mm, of which 5 mm at each edge are not printed
+run-in-border = page { $page }: a drawn part comes as near as { $distance } mm to the edge; lamination needs { $quiet } mm
+run-in-border-text = page { $page }: `{ $text }` comes as near as { $distance } mm to the edge; lamination needs { $quiet } mm
+run-under-hole = page { $page }: the hole at the { $place } ({ $diameter } mm, its centre { $inset } mm from the edge, { $around } mm around it kept clear) goes through a drawn part; the paper is white { $free } mm deep there
+run-under-hole-text = page { $page }: the hole at the { $place } ({ $diameter } mm, its centre { $inset } mm from the edge, { $around } mm around it kept clear) goes through `{ $text }`; the paper is white { $free } mm deep there
+place-top = top
+place-bottom = bottom
+place-left = left
+place-right = right
+place-top-left = top left
+place-top-right = top right
+place-bottom-left = bottom left
+place-bottom-right = bottom right
 run-list-no-source = Values without a source:
 run-list-not-given = Values NOT GIVEN:
 run-checked = no errors: { $documents ->
@@ -1479,6 +1509,13 @@ paper-draft = DRAFT
 paper-code = Code
 paper-page = page
 paper-of = of
+paper-check-bar = measure: 100 mm; if not, print at 100 %
+paper-printed-sheet = sheet
+paper-printed-sheets = Cards on sheets
+paper-front = front
+paper-back = back
+paper-cut-to = cut to
+paper-pouch = pouch inside at least
 paper-uncontrolled = uncontrolled when copied
 paper-sources = Sources
 paper-sources-at-end = sources at the end

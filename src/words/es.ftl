@@ -219,6 +219,7 @@ label-quantity = lo que se lee
 label-component = de qué trata la prueba
 label-form = su forma
 wanted-tolerance = se espera una tolerancia, por ejemplo ± 1 %
+wanted-lamination = se espera de { $least } mm a { $most } mm
 wanted-guard-size = se espera más de 0 %, hasta 300 %
 wanted-no-guard = solo se espera con `decision = "guarded"`
 wanted-not-empty = se espera un vehículo y un grupo, o más
@@ -564,6 +565,7 @@ rule-wire-drop = el cable pierde { $lost } a { $at }, más que su límite de { $
 rule-wire-drop-help = comparar sección, longitud y corriente con la fuente; un cable bueno no puede cumplir el límite
 rule-reserved-name = `{ $id }` no puede ser nombre de archivo en cualquier disco
 rule-same-name = `{ $id }` nombra dos documentos, o dos que solo difieren en mayúsculas
+rule-lamination = `{ $key }` de { $written } no es una medida con la que se plastifiquen tarjetas
 rule-guard-size = una banda de guarda de { $written } de U no sirve
 rule-guard-size-help = escribir `guard = "100 %"` para w = U; para límites sin banda de guarda `decision = "simple"`
 rule-guard-alone = hay una banda de guarda de { $written }, pero la decisión no la usa
@@ -1555,6 +1557,34 @@ run-printed = { $documents ->
     [one] 1 valor SIN DATO
    *[other] { $not-given } valores SIN DATO
 }
+run-sheets = { $sheets ->
+    [one] 1 pliego para cortar
+   *[other] { $sheets } pliegos para cortar
+}: { $files ->
+    [one] { $first }
+   *[other] { $first } a { $last }
+}. Imprimir por las dos caras, girar por el borde { $edge }, al 100 %; después, medir con una regla la barra de 100 mm.
+run-long-edge = largo
+run-short-edge = corto
+run-no-bar = `{ $id }`: no hay borde blanco para la barra de 100 mm en la página { $pages }; comprobar la medida en otra página
+run-no-bar-on-sheet = `{ $id }`: no hay sitio para la barra de 100 mm en { $sides ->
+    [one] 1 cara
+   *[other] { $sides } caras
+}; comprobar la medida en otro pliego
+run-stale-sheets = `{ $path }` es de una ejecución anterior; sus tarjetas pueden estar anticuadas
+run-sheet-too-small = { $width } × { $height } mm no caben en un pliego de { $across } × { $along } mm, del que no se imprimen 5 mm en cada borde
+run-in-border = página { $page }: algo dibujado llega a { $distance } mm del borde; la plastificación necesita { $quiet } mm
+run-in-border-text = página { $page }: `{ $text }` llega a { $distance } mm del borde; la plastificación necesita { $quiet } mm
+run-under-hole = página { $page }: el agujero { $place } ({ $diameter } mm, con el centro a { $inset } mm del borde y { $around } mm libres alrededor) atraviesa algo dibujado; allí el papel es blanco en { $free } mm de fondo
+run-under-hole-text = página { $page }: el agujero { $place } ({ $diameter } mm, con el centro a { $inset } mm del borde y { $around } mm libres alrededor) atraviesa `{ $text }`; allí el papel es blanco en { $free } mm de fondo
+place-top = arriba
+place-bottom = abajo
+place-left = a la izquierda
+place-right = a la derecha
+place-top-left = arriba a la izquierda
+place-top-right = arriba a la derecha
+place-bottom-left = abajo a la izquierda
+place-bottom-right = abajo a la derecha
 run-list-no-source = Valores sin fuente:
 run-list-not-given = Valores SIN DATO:
 run-checked = sin errores: { $documents ->
@@ -1582,6 +1612,13 @@ paper-draft = BORRADOR
 paper-code = Código
 paper-page = página
 paper-of = de
+paper-check-bar = medir: 100 mm; si no, imprimir al 100 %
+paper-printed-sheet = pliego
+paper-printed-sheets = Tarjetas en pliegos
+paper-front = anverso
+paper-back = reverso
+paper-cut-to = cortar a
+paper-pouch = funda, interior mínimo
 paper-uncontrolled = copia no controlada
 paper-sources = Fuentes
 paper-sources-at-end = fuentes al final

@@ -115,8 +115,15 @@ impl Bench {
                 let (date, data) = (self.context().date, &document.data);
                 // No titles to be found: the strip alone.
                 let reading = Reading { rest: Distance::Hand, parts: &[("strip", Distance::Bench)] };
-                let job =
-                    Job { id: &document.id, template: "strip-alone.typ", data, pages: 0, reading, date };
+                let job = Job {
+                    id: &document.id,
+                    template: "strip-alone.typ",
+                    data,
+                    pages: 0,
+                    reading,
+                    lamination: None,
+                    date,
+                };
                 typesetter.pdf(job).expect("it typesets");
             }
             started.elapsed().as_secs_f64() * 1000.0 / EACH as f64

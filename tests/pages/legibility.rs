@@ -14,7 +14,15 @@ fn refused(body: &str) -> Option<String> {
     let part = bayleaf::typeset::TEMPLATES.iter().filter(|(path, _)| *path == "parts/part.typ");
     let templates: Vec<(&str, &str)> = part.copied().chain([("page.typ", page.as_str())]).collect();
     let reading = Reading { rest: Distance::Arm, parts: &[("title", Distance::Wall)] };
-    let job = Job { id: "X", template: "page.typ", data: b"{}", pages: 0, reading, date: super::date() };
+    let job = Job {
+        id: "X",
+        template: "page.typ",
+        data: b"{}",
+        pages: 0,
+        reading,
+        lamination: None,
+        date: super::date(),
+    };
     let refused = Typesetter::with_templates(&templates, "{}").pdf(job).err();
     refused.map(|failure| failure.said(&Words::english()))
 }

@@ -7,16 +7,17 @@ use std::path::PathBuf;
 
 use serde::{Deserialize, Serialize};
 
+use super::plan::Unit;
+use super::sheets::{self, Bundled, Kept};
 use crate::cli::args::{PaperFormat, Print};
 use crate::cli::outcome::{Outcome, say};
 use crate::cli::templates::Templates;
 use crate::cli::whole;
 use crate::diag::reason;
 use crate::document::{self, Context, Document, Listed};
-use crate::typeset::{Failure, Job, Picture, Typesetter};
+use crate::typeset::{Failure, Job, Laid, Leaf, Picture, Press, Typesetter};
 
-/// What a process says about one document; workers send it to their parent as
-/// a line of JSON.
+/// What a process says about one document.
 #[derive(Debug, Clone, Default, Serialize, Deserialize)]
 pub(super) struct Report {
     pub id: String,
@@ -25,8 +26,17 @@ pub(super) struct Report {
     pub expected: usize,
     pub no_source: Vec<String>,
     pub not_given: Vec<String>,
+    /// Pages without the bar of 100 mm, of those that should have it.
+    pub without_bar: Vec<usize>,
     /// Why it could not be made.
     pub failure: Option<String>,
+}
+
+/// What a process says; workers send it to their parent as a line of JSON.
+#[derive(Debug, Clone, Serialize, Deserialize)]
+pub(super) enum Told {
+    Document(Report),
+    Sheets(Bundled),
 }
 
 /// A file's name, and what it holds.
@@ -39,6 +49,8 @@ pub(super) struct Batch<'a> {
     form: PaperFormat,
     ppi: f64,
     typesetter: Typesetter,
+    /// How sheets are printed, where cards go onto sheets.
+    press: Option<Press>,
 }
 
 impl<'a> Batch<'a> {
@@ -52,14 +64,26 @@ impl<'a> Batch<'a> {
         let pool = rayon::ThreadPoolBuilder::new().num_threads(1).use_current_thread();
         pool.build_global().map_err(io::Error::other)?;
         let typesetter = templates.typesetter(context.words);
-        Ok(Self { context, out: out.clone(), form: arguments.format, ppi: arguments.ppi, typesetter })
+        let press = sheets::press(arguments, context);
+        Ok(Self { context, out: out.clone(), form: arguments.format, ppi: arguments.ppi, typesetter, press })
     }
 
-    /// Prints documents as a worker, a line of JSON each.
-    pub(super) fn work<'b>(&self, documents: impl Iterator<Item = &'b Listed>) -> Outcome {
-        for listed in documents {
+    /// How sheets are printed.
+    pub(super) fn press(&self) -> Option<&Press> {
+        self.press.as_ref()
+    }
+
+    /// Prints a share as a worker, a line of JSON for each document and file of sheets.
+    pub(super) fn work(&self, units: &[Unit<'_>]) -> Outcome {
+        let mut kept = Kept::default();
+        for unit in units {
             // A parent that is gone reads no reports: then there is nobody to print for.
-            let told = serde_json::to_string(&self.print(listed)).map_err(io::Error::from).and_then(say);
+            let mut told = Ok(());
+            self.print(*unit, &mut kept, &mut |what| {
+                if told.is_ok() {
+                    told = serde_json::to_string(&what).map_err(io::Error::from).and_then(say);
+                }
+            });
             if told.is_err() {
                 return Outcome::Failed;
             }
@@ -67,9 +91,55 @@ impl<'a> Batch<'a> {
         Outcome::Done
     }
 
-    /// Prints one document.
-    pub(super) fn print(&self, listed: &Listed) -> Report {
-        self.written(listed, document::compose(self.context, listed))
+    /// Prints a unit. Leaves that fill no sheet are kept.
+    pub(super) fn print(&self, unit: Unit<'_>, kept: &mut Kept, tell: &mut dyn FnMut(Told)) {
+        let (number, cards) = match unit {
+            Unit::Single(listed) => (0, std::slice::from_ref(listed)),
+            Unit::Bundle(number, cards) => (number, cards),
+        };
+        let mut leaves = Vec::new();
+        for listed in cards {
+            let (report, more) = self.written(listed, document::compose(self.context, listed));
+            tell(Told::Document(report));
+            leaves.extend(more);
+        }
+        let Some(press) = self.press.as_ref().filter(|_| !leaves.is_empty()) else { return };
+        // One that was expected to be as large as the sheet, and is not, has no file to go into.
+        let (full, rest) =
+            if number == 0 { (Vec::new(), leaves) } else { Typesetter::full_sheets(leaves, press) };
+        let mut bundled = self.imposed(number, full);
+        bundled.left = kept.keep(rest);
+        tell(Told::Sheets(bundled));
+    }
+
+    /// Places leaves on sheets and writes their file.
+    pub(super) fn imposed(&self, number: usize, leaves: Vec<Leaf>) -> Bundled {
+        let Some(press) = self.press.as_ref().filter(|_| !leaves.is_empty()) else {
+            return Bundled { number, ..Bundled::default() };
+        };
+        match self.typesetter.impose(leaves, press) {
+            Ok(imposed) => {
+                let written = whole::write(&self.out, &sheets::file(number), &imposed.pdf);
+                Bundled::imposed(number, &imposed, written)
+            }
+            Err(failure) => {
+                let failure = Some(failure.said(self.context.words));
+                Bundled { number, failure, ..Bundled::default() }
+            }
+        }
+    }
+
+    /// The leaves of a document once more, where another process laid them out.
+    pub(super) fn leaves(&self, listed: &Listed) -> Vec<Leaf> {
+        self.press.as_ref().map_or_else(Vec::new, |press| {
+            let document = document::compose(self.context, listed);
+            let laid = document
+                .map(|document| self.typesetter.for_sheet(Job::of(&document, self.context.date), press));
+            match laid {
+                Some(Ok(Laid::Leaves(leaves, _))) => leaves,
+                _ => Vec::new(),
+            }
+        })
     }
 
     /// Prints the index of documents; `printed` are the pages of those that are printed.
@@ -78,18 +148,19 @@ impl<'a> Batch<'a> {
         // One that cannot be laid out is reported where it is printed.
         let counted = |document: &Document| self.typesetter.page_count(Job::of(document, date)).ok();
         let pages = |document: &Document| printed.get(&document.id).copied().or_else(|| counted(document));
-        self.written(listed, document::compose_index(self.context, listed, &pages))
+        self.written(listed, document::compose_index(self.context, listed, &pages)).0
     }
 
-    fn written(&self, listed: &Listed, composed: Option<Document>) -> Report {
+    /// Writes a document's files, or gives its leaves where they go onto sheets.
+    fn written(&self, listed: &Listed, composed: Option<Document>) -> (Report, Vec<Leaf>) {
         let mut report = Report { id: listed.id.clone(), ..Report::default() };
         let Some(document) = composed else {
             report.failure = Some(listed.spec.clone());
-            return report;
+            return (report, Vec::new());
         };
-        match self.files(&document) {
-            Ok((pages, files)) => {
-                report.pages = pages;
+        let mut leaves = Vec::new();
+        match self.files(&document, &mut report, &mut leaves) {
+            Ok(files) => {
                 report.expected = document.pages;
                 let mut written = files.iter().map(|(name, bytes)| whole::write(&self.out, name, bytes));
                 report.failure = written.find_map(Result::err).map(|error| reason(&error));
@@ -98,24 +169,45 @@ impl<'a> Batch<'a> {
         }
         report.no_source = document.no_source;
         report.not_given = document.not_given;
-        report
+        (report, leaves)
     }
 
     /// The document's files by name, and how many pages it has.
-    fn files(&self, document: &Document) -> Result<(usize, Vec<Named>), Failure> {
+    fn files(
+        &self,
+        document: &Document,
+        report: &mut Report,
+        leaves: &mut Vec<Leaf>,
+    ) -> Result<Vec<Named>, Failure> {
         let job = Job::of(document, self.context.date);
+        let named = |pdf: Vec<u8>| vec![(format!("{}.pdf", document.id), pdf)];
+        if let Some(press) = &self.press {
+            return Ok(match self.typesetter.for_sheet(job, press)? {
+                Laid::Whole(printed, without_bar) => {
+                    (report.pages, report.without_bar) = (printed.pages, without_bar);
+                    named(printed.pdf)
+                }
+                Laid::Leaves(laid, pages) => {
+                    report.pages = pages;
+                    leaves.extend(laid);
+                    Vec::new()
+                }
+            });
+        }
         let picture = match self.form {
             PaperFormat::Pdf => {
                 let printed = self.typesetter.pdf(job)?;
-                return Ok((printed.pages, vec![(format!("{}.pdf", document.id), printed.pdf)]));
+                report.pages = printed.pages;
+                return Ok(named(printed.pdf));
             }
             PaperFormat::Png => Picture::Png { ppi: self.ppi },
             PaperFormat::Svg => Picture::Svg,
         };
         let end = if picture == Picture::Svg { "svg" } else { "png" };
         let pictures = self.typesetter.pictures(job, picture)?;
+        report.pages = pictures.len();
         let named =
             |(index, bytes): (usize, Vec<u8>)| (format!("{}-{}.{end}", document.id, index + 1), bytes);
-        Ok((pictures.len(), pictures.into_iter().enumerate().map(named).collect()))
+        Ok(pictures.into_iter().enumerate().map(named).collect())
     }
 }

@@ -8,14 +8,14 @@ use std::thread;
 use chrono::NaiveDate;
 use clap::ValueEnum;
 
-use super::batch::Report;
+use super::batch::Told;
 use crate::cli::args::Print;
 use crate::words::Language;
 
 /// Workers that are printing.
 pub(super) struct Crew {
     workers: Vec<Child>,
-    reports: Receiver<Report>,
+    reports: Receiver<Told>,
 }
 
 /// Starts all workers but the first share, which is the parent's own.
@@ -59,13 +59,20 @@ fn command(
     let mut command = Command::new(std::env::current_exe()?);
     command.arg("print").arg("--out").arg(&arguments.out);
     command.arg(format!("--date={date}")).arg(format!("--digest={digest}"));
-    let shard = arguments.shard;
-    command.arg(format!("--shard={}/{}", shard.index + 1, shard.of));
+    if let Some(sheet) = arguments.sheet.and_then(|sheet| sheet.to_possible_value()) {
+        command.arg(format!("--sheet={}", sheet.get_name()));
+    } else {
+        let shard = arguments.shard;
+        command.arg(format!("--shard={}/{}", shard.index + 1, shard.of));
+    }
     if let Some(specs) = &arguments.specs.specs {
         command.arg("--specs").arg(specs);
     }
-    if let Some(format) = arguments.format.to_possible_value() {
+    if let (None, Some(format)) = (arguments.sheet, arguments.format.to_possible_value()) {
         command.arg(format!("--format={}", format.get_name())).arg(format!("--ppi={}", arguments.ppi));
+    }
+    if let (Some(_), Some(flip)) = (arguments.sheet, arguments.flip.to_possible_value()) {
+        command.arg(format!("--flip={}", flip.get_name()));
     }
     if let Some(language) = language {
         command.arg(format!("--language={}", language.code()));
@@ -87,12 +94,12 @@ fn command(
 
 impl Crew {
     /// What has been reported since the last call; does not wait.
-    pub(super) fn reports(&self) -> impl Iterator<Item = Report> {
+    pub(super) fn reports(&self) -> impl Iterator<Item = Told> {
         self.reports.try_iter()
     }
 
     /// What is still to come; waits for it.
-    pub(super) fn remaining(&self) -> impl Iterator<Item = Report> {
+    pub(super) fn remaining(&self) -> impl Iterator<Item = Told> {
         self.reports.iter()
     }
 

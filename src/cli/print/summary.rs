@@ -5,8 +5,11 @@ use std::io::{self, Write};
 use std::path::Path;
 use std::time::Instant;
 
-use super::batch::Report;
+use super::batch::{Report, Told};
+use super::sheets::{self, Bundled};
 use crate::cli::outcome::{Outcome, note, say};
+use crate::diag::reason;
+use crate::typeset::Press;
 use crate::words::{Message, Words};
 
 /// Failures that are shown one by one; a full disk makes one of every document.
@@ -26,6 +29,9 @@ pub(super) struct Summary<'a> {
     failures: Vec<(String, String)>,
     /// Documents with more pages than they were made for.
     overfull: Vec<(String, usize, usize)>,
+    /// Documents and their pages without the bar of 100 mm.
+    without_bar: Vec<(String, Vec<usize>)>,
+    bundled: Vec<Bundled>,
 }
 
 impl<'a> Summary<'a> {
@@ -40,6 +46,8 @@ impl<'a> Summary<'a> {
             not_given: BTreeSet::new(),
             failures: Vec::new(),
             overfull: Vec::new(),
+            without_bar: Vec::new(),
+            bundled: Vec::new(),
         }
     }
 
@@ -52,8 +60,21 @@ impl<'a> Summary<'a> {
         &self.printed
     }
 
+    /// The leaves that fill no sheet.
+    pub(super) fn left(&self) -> impl Iterator<Item = &(String, usize)> {
+        self.bundled.iter().flat_map(|bundled| &bundled.left)
+    }
+
+    /// Counts what was printed.
+    pub(super) fn add(&mut self, told: Told) {
+        match told {
+            Told::Document(report) => self.count(report),
+            Told::Sheets(bundled) => self.bundled.push(bundled),
+        }
+    }
+
     /// Counts one document.
-    pub(super) fn add(&mut self, report: Report) {
+    fn count(&mut self, report: Report) {
         self.no_source.extend(report.no_source);
         self.not_given.extend(report.not_given);
         match report.failure {
@@ -61,6 +82,9 @@ impl<'a> Summary<'a> {
             None => {
                 if report.expected > 0 && report.pages > report.expected {
                     self.overfull.push((report.id.clone(), report.pages, report.expected));
+                }
+                if !report.without_bar.is_empty() {
+                    self.without_bar.push((report.id.clone(), report.without_bar));
                 }
                 self.printed.insert(report.id, report.pages);
             }
@@ -78,13 +102,14 @@ impl<'a> Summary<'a> {
     }
 
     /// Says what was printed, and what was not.
-    pub(super) fn finish(mut self, out: &Path, lost_workers: usize) -> Outcome {
+    pub(super) fn finish(mut self, out: &Path, press: Option<&Press>, lost_workers: usize) -> Outcome {
         self.overfull.sort();
         for (id, pages, expected) in &self.overfull {
             let message = Message::new("run-more-sides").with("id", id);
             let message = message.with("pages", pages).with("expected", expected);
             note(format_args!("{}: {}", self.words.word("finding-warning"), self.words.say(&message)));
         }
+        let sheets = press.map(|press| self.sheets(out, press));
         self.failures.sort();
         for (id, reason) in self.failures.iter().take(SHOWN) {
             let message = Message::new("run-cannot-print").with("id", id).with("reason", reason);
@@ -107,8 +132,49 @@ impl<'a> Summary<'a> {
             .with("out", out.display())
             .with_count("no-source", self.no_source.len())
             .with_count("not-given", self.not_given.len());
-        let told = Outcome::of_output(self.words, self.told.and_then(|()| say(self.words.say(&message))));
-        let complete = self.failures.is_empty() && missing == 0 && lost_workers == 0;
+        let mut told = self.told.and_then(|()| say(self.words.say(&message)));
+        if let Some(Some(line)) = &sheets {
+            told = told.and_then(|()| say(line));
+        }
+        let told = Outcome::of_output(self.words, told);
+        let sheets_made = self.bundled.iter().all(|bundled| bundled.failure.is_none());
+        let complete = self.failures.is_empty() && missing == 0 && lost_workers == 0 && sheets_made;
         if complete { told } else { Outcome::Failed }
+    }
+
+    /// Numbers the files of sheets, says what is amiss with them, and what to do with them.
+    fn sheets(&mut self, out: &Path, press: &Press) -> Option<String> {
+        let words = self.words;
+        let warn = |message: &Message| {
+            note(format_args!("{}: {}", words.word("finding-warning"), words.say(message)));
+        };
+        for (id, pages) in &self.without_bar {
+            let pages = pages.iter().map(ToString::to_string).collect::<Vec<_>>().join(", ");
+            warn(&Message::new("run-no-bar").with("id", id).with("pages", pages));
+        }
+        let files = match sheets::close_gaps(out, &mut self.bundled) {
+            Ok(files) => files,
+            Err(error) => {
+                let failed = Bundled { failure: Some(reason(&error)), ..Bundled::default() };
+                self.bundled.push(failed);
+                0
+            }
+        };
+        for bundled in &self.bundled {
+            if bundled.without_bar > 0 {
+                let message = Message::new("run-no-bar-on-sheet").with("id", sheets::file(bundled.number));
+                warn(&message.with_count("sides", bundled.without_bar));
+            }
+            if let Some(failure) = &bundled.failure {
+                let message = Message::new("run-cannot-print")
+                    .with("id", sheets::file(bundled.number))
+                    .with("reason", failure);
+                note(format_args!("{}: {}", words.word("finding-error"), words.say(&message)));
+            }
+        }
+        for name in sheets::stale(out, files) {
+            warn(&Message::new("run-stale-sheets").with("path", out.join(name).display()));
+        }
+        sheets::told(&self.bundled, files, press, words)
     }
 }
