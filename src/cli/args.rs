@@ -82,6 +82,18 @@ pub enum Command {
     /// Example: bayleaf table curlew-cabin --from "0 °C" --to "40 °C" --step "5 K" --format csv
     Table(Table),
 
+    /// Write the figures of a whole set, and what they rest on, for other programs
+    ///
+    /// CSV: two files for each thing with figures, KIND.ID.csv with its numbers under
+    /// keys that carry their unit, and KIND.ID.inputs.csv with the values that they rest
+    /// on and their sources. JSON: one file for each, with formulas and notes. XLSX: one
+    /// workbook, figures.xlsx, a sheet for each and one of all sources. Numbers are
+    /// unrounded; a figure that cannot be computed stays empty, and a value that is
+    /// missing says NOT GIVEN.
+    ///
+    /// Example: bayleaf export figures --format xlsx
+    Export(Export),
+
     /// List what each fault of a sensor, feedback, coil or transducer would read
     ///
     /// Ohms, volts, and what the control unit would believe, for every fault of the
@@ -422,6 +434,37 @@ pub struct Table {
     /// Form of the output
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub format: Format,
+}
+
+/// Arguments of `export`.
+#[derive(Debug, Args)]
+pub struct Export {
+    /// The folder that the files go to
+    #[arg(value_name = "DIR")]
+    pub folder: PathBuf,
+
+    #[command(flatten)]
+    /// Where the specs are
+    pub specs: Specs,
+
+    /// Bay temperature, for a thermocouple's cold junction
+    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
+    pub at: Option<Temperature>,
+
+    /// Form of the files
+    #[arg(long, value_enum, default_value_t = ExportFormat::Csv)]
+    pub format: ExportFormat,
+}
+
+/// Forms of exported figures.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum ExportFormat {
+    /// Comma-separated values
+    Csv,
+    /// JSON
+    Json,
+    /// A spreadsheet
+    Xlsx,
 }
 
 /// Arguments of `faults`.

@@ -2,6 +2,7 @@
 
 mod args;
 mod check;
+mod export;
 mod faults;
 mod fit;
 mod handout;
@@ -32,6 +33,7 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Watch(watch) => watch::run(&watch, language),
         Command::Check(check) => check::run(&check, language),
         Command::Table(table) => table::run(&table, language),
+        Command::Export(export) => export::run(&export, language),
         Command::Faults(faults) => faults::run(&faults, language),
         Command::Judge(judge) => judge::run(&judge, language),
         Command::Fit(fit) => fit::run(&fit, language),

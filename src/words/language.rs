@@ -8,6 +8,8 @@ pub enum Language {
     English,
     /// German.
     German,
+    /// French.
+    French,
     /// Spanish.
     Spanish,
 }
@@ -22,6 +24,10 @@ const NAMES: &[(&str, Language)] = &[
     ("deutsch", Language::German),
     ("allemand", Language::German),
     ("alemán", Language::German),
+    ("french", Language::French),
+    ("französisch", Language::French),
+    ("français", Language::French),
+    ("francés", Language::French),
     ("spanish", Language::Spanish),
     ("spanisch", Language::Spanish),
     ("espagnol", Language::Spanish),
@@ -30,7 +36,7 @@ const NAMES: &[(&str, Language)] = &[
 
 impl Language {
     /// All of them.
-    pub const ALL: &[Self] = &[Self::English, Self::German, Self::Spanish];
+    pub const ALL: &[Self] = &[Self::English, Self::German, Self::French, Self::Spanish];
 
     /// Its code in ISO 639-1, which is what a spec or a command names it by.
     #[must_use]
@@ -38,6 +44,7 @@ impl Language {
         match self {
             Self::English => "en",
             Self::German => "de",
+            Self::French => "fr",
             Self::Spanish => "es",
         }
     }
@@ -48,6 +55,7 @@ impl Language {
         match self {
             Self::English => include_str!("en.ftl"),
             Self::German => include_str!("de.ftl"),
+            Self::French => include_str!("fr.ftl"),
             Self::Spanish => include_str!("es.ftl"),
         }
     }

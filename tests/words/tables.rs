@@ -124,6 +124,9 @@ fn counts_choose_the_form_that_the_language_has() {
     }
     assert!(lost(Language::Spanish, 1).contains("1 documento sin"));
     assert!(lost(Language::Spanish, 2).contains("2 documentos sin"));
+    // Unicode CLDR: nought is singular in French, and is still nought.
+    assert!(lost(Language::French, 0).contains("0 document n"));
+    assert!(lost(Language::French, 2).contains("2 documents n"));
 }
 
 #[test]
