@@ -844,8 +844,8 @@ doc-applicability = { $system } : { $vehicles }
 doc-no-source = sans source
 doc-not-given = NON DONNÉ
 doc-units = Ω, V CC, °C ; °F = 1,8 × °C + 32
-doc-units-metric = Ω, V DC, °C
-doc-units-us = Ω, V DC, °F
+doc-units-metric = Ω, V CC, °C
+doc-units-us = Ω, V CC, °F
 doc-printed = imprimé le { $date }
 
 ## Sensor card
