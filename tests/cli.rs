@@ -375,3 +375,16 @@ fn findings_and_answers_are_in_the_shop_s_language_unless_another_is_asked_for()
     assert_eq!(unknown.status.code(), Some(2));
     assert!(errors(&unknown).contains("did you mean es?"), "{}", errors(&unknown));
 }
+
+#[test]
+fn seconds_have_the_decimal_mark_of_the_language() {
+    let folder = folder();
+    write(folder.path(), "specs/set.toml", GOOD);
+    for (code, mark) in [("en", '.'), ("de", ','), ("fr", ','), ("es", ',')] {
+        let output = bayleaf(folder.path(), &["print", "--language", code, "SEN-1"]);
+        let said = String::from_utf8_lossy(&output.stdout).into_owned();
+        let before = said.split(" s").next().expect("seconds are told");
+        let number = before.rsplit(' ').next().expect("seconds are a number");
+        assert!(number.contains(mark), "{code}: {said}");
+    }
+}

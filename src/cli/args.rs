@@ -1,17 +1,19 @@
 //! The command line: types only. Their comments are the help text.
 
+mod paper;
+mod parse;
+
 use std::path::PathBuf;
 
-use chrono::NaiveDate;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use super::import::{resistance_unit, temperature_unit};
-use crate::diag::nearest;
 use crate::document::judgement::Reading;
-use crate::quantity::{Pressure, Ratio, Resistance, Step, Temperature, Unit, Units, Voltage, scalar};
-use crate::spec::Paper;
-use crate::typeset::Flip;
+use crate::quantity::{Pressure, Ratio, Step, Temperature, Unit, Units};
 use crate::words::Language;
+pub(super) use paper::{PaperFormat, Preview, Print, Watch};
+pub(super) use parse::Share;
+use parse::{language, position, pressure, reading, second, step, temperature, units};
 
 /// Prints bay cards and test sheets for vehicle climate control from TOML specs
 ///
@@ -29,7 +31,7 @@ pub struct Arguments {
     #[command(subcommand)]
     pub command: Command,
 
-    /// Language of papers, findings and answers: en, es
+    /// Language of papers, findings and answers: en, de, fr or es
     ///
     /// The shop's own where not given, and English where the shop has none.
     #[arg(long, global = true, value_name = "CODE", value_parser = language)]
@@ -150,7 +152,7 @@ pub enum Command {
     /// `bayleaf check` alone.
     ///
     /// Example: bayleaf schema > specs/spec.schema.json
-    Schema(Schema),
+    Schema,
 
     /// List the built-in templates, or hand them out to be changed
     ///
@@ -188,208 +190,6 @@ pub struct Specs {
     /// Folder of the specs
     #[arg(long, value_name = "DIR")]
     pub specs: Option<PathBuf>,
-}
-
-/// Arguments of `print`.
-#[derive(Debug, Args)]
-pub struct Print {
-    #[command(flatten)]
-    /// Where the specs are
-    pub specs: Specs,
-
-    /// Folder the files go to
-    #[arg(long, value_name = "DIR", default_value = "out")]
-    pub out: PathBuf,
-
-    /// Folder with templates of your own, each in place of the built-in one of its name
-    #[arg(long, value_name = "DIR")]
-    pub templates: Option<PathBuf>,
-
-    /// Form of the files: whole documents as PDF, or a picture of each page
-    #[arg(long, value_enum, default_value_t = PaperFormat::Pdf)]
-    pub format: PaperFormat,
-
-    /// Pixels to an inch of paper, for PNG
-    #[arg(long, value_name = "N", value_parser = pixels_per_inch, default_value = "200")]
-    pub ppi: f64,
-
-    /// Place cards side by side on sheets of this paper, to be cut
-    ///
-    /// Whatever is smaller than the sheet goes, fronts and backs matched and with marks to cut
-    /// by, into SET.SHEETS-1.pdf, SET.SHEETS-2.pdf …, and gets no file of its own; a paper as
-    /// large as the sheet still does. Every printed page has a bar of 100 mm. Print the sheets on
-    /// both sides and at 100 %.
-    #[arg(long, value_enum, value_name = "PAPER", ignore_case = true, conflicts_with_all = ["shard", "format"])]
-    pub sheet: Option<SheetPaper>,
-
-    /// Edge over which the printer turns sheets between their two sides
-    #[arg(long, value_enum, value_name = "EDGE", default_value_t = FlipEdge::Long, requires = "sheet")]
-    pub flip: FlipEdge,
-
-    /// Bay temperature that the windows of test sheets are computed for
-    ///
-    /// In °C, °F or K. Without it a sheet points to the strip table of the card.
-    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
-    pub at: Option<Temperature>,
-
-    /// Units of what is printed: metric, US or both; the shop's own where not given
-    #[arg(long, value_name = "UNITS", value_parser = units)]
-    pub units: Option<Units>,
-
-    /// Worker processes; as many as there are processors where not given
-    #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=1024))]
-    pub jobs: Option<u32>,
-
-    /// Print one share of the documents: 2/8 is the second of eight
-    ///
-    /// All shares together give exactly the files of one run, so a batch
-    /// scheduler can spread a fleet over machines.
-    #[arg(long, value_name = "I/N", value_parser = share, default_value = "1/1")]
-    pub shard: Share,
-
-    /// Print the proof sheets too: every number of a card, and what it was rounded from
-    ///
-    /// CARD.PROOF asks for the one of a card.
-    #[arg(long)]
-    pub proofs: bool,
-
-    /// Date printed on the pages; today where not given
-    #[arg(long, value_name = "YYYY-MM-DD")]
-    pub date: Option<NaiveDate>,
-
-    /// Documents, sheets or vehicles to print; all where none is named
-    #[arg(value_name = "ID")]
-    pub ids: Vec<String>,
-
-    /// This process's share among the workers of one run
-    #[arg(long, hide = true, value_parser = share)]
-    pub worker: Option<Share>,
-
-    /// The digest of the set that the run began with
-    #[arg(long, hide = true)]
-    pub digest: Option<String>,
-}
-
-/// Papers that sheets are printed on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
-pub enum SheetPaper {
-    /// 210 × 297 mm
-    #[value(name = "A4")]
-    A4,
-    /// 215.9 × 279.4 mm
-    Letter,
-}
-
-impl SheetPaper {
-    /// The paper.
-    #[must_use]
-    pub fn paper(self) -> Paper {
-        match self {
-            Self::A4 => Paper::A4,
-            Self::Letter => Paper::Letter,
-        }
-    }
-}
-
-/// Edges of a sheet.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
-pub enum FlipEdge {
-    /// Like a page of a book
-    Long,
-    /// Like a sheet of a pad
-    Short,
-}
-
-impl From<FlipEdge> for Flip {
-    fn from(edge: FlipEdge) -> Self {
-        match edge {
-            FlipEdge::Long => Self::Long,
-            FlipEdge::Short => Self::Short,
-        }
-    }
-}
-
-/// Forms of printed files.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
-pub enum PaperFormat {
-    /// PDF/A-2a and PDF/UA-1: ID.pdf
-    Pdf,
-    /// Pixels: ID-1.png, ID-2.png
-    Png,
-    /// Lines: ID-1.svg, ID-2.svg
-    Svg,
-}
-
-/// Arguments of `preview`.
-#[derive(Debug, Args)]
-pub struct Preview {
-    #[command(flatten)]
-    /// Where the specs are
-    pub specs: Specs,
-
-    /// The document
-    #[arg(value_name = "ID")]
-    pub id: String,
-
-    /// The picture's file; ID.png where not given
-    #[arg(long, value_name = "FILE")]
-    pub out: Option<PathBuf>,
-
-    /// Pixels to an inch of paper
-    #[arg(long, value_name = "N", value_parser = pixels_per_inch, default_value = "120")]
-    pub ppi: f64,
-
-    /// Folder with templates of your own, each in place of the built-in one of its name
-    #[arg(long, value_name = "DIR")]
-    pub templates: Option<PathBuf>,
-
-    /// Bay temperature that the windows of test sheets are computed for
-    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
-    pub at: Option<Temperature>,
-
-    /// Units of what is printed: metric, US or both; the shop's own where not given
-    #[arg(long, value_name = "UNITS", value_parser = units)]
-    pub units: Option<Units>,
-
-    /// Date printed on the pages; today where not given
-    #[arg(long, value_name = "YYYY-MM-DD")]
-    pub date: Option<NaiveDate>,
-}
-
-/// Arguments of `watch`.
-#[derive(Debug, Args)]
-pub struct Watch {
-    #[command(flatten)]
-    /// Where the specs are
-    pub specs: Specs,
-
-    /// Folder the pictures go to
-    #[arg(long, value_name = "DIR", default_value = "out")]
-    pub out: PathBuf,
-
-    /// Pixels to an inch of paper
-    #[arg(long, value_name = "N", value_parser = pixels_per_inch, default_value = "120")]
-    pub ppi: f64,
-
-    /// Folder with templates of your own, watched too
-    #[arg(long, value_name = "DIR")]
-    pub templates: Option<PathBuf>,
-
-    /// Bay temperature that the windows of test sheets are computed for
-    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
-    pub at: Option<Temperature>,
-
-    /// Units of what is printed: metric, US or both; the shop's own where not given
-    #[arg(long, value_name = "UNITS", value_parser = units)]
-    pub units: Option<Units>,
-
-    /// Date printed on the pages; today where not given
-    #[arg(long, value_name = "YYYY-MM-DD")]
-    pub date: Option<NaiveDate>,
-
-    /// Documents, sheets or vehicles to draw; all where none is named
-    #[arg(value_name = "ID")]
-    pub ids: Vec<String>,
 }
 
 /// Arguments of `check`.
@@ -599,10 +399,6 @@ pub struct New {
     pub folder: PathBuf,
 }
 
-/// Arguments of `schema`.
-#[derive(Debug, Args)]
-pub struct Schema {}
-
 /// Arguments of `templates`.
 #[derive(Debug, Args)]
 pub struct Templates {
@@ -669,96 +465,4 @@ pub enum Format {
     Csv,
     /// JSON, unrounded
     Json,
-}
-
-/// One of several equal shares.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Share {
-    /// Which one, from 0.
-    pub index: usize,
-    /// Of how many.
-    pub of: usize,
-}
-
-impl Share {
-    /// Whether the item with this number belongs to the share.
-    #[must_use]
-    pub fn has(self, number: usize) -> bool {
-        number % self.of == self.index
-    }
-}
-
-fn share(text: &str) -> Result<Share, String> {
-    let parts = text.split_once('/');
-    let numbers = parts.and_then(|(index, of)| Some((index.parse().ok()?, of.parse().ok()?)));
-    match numbers {
-        Some((index @ 1.., of)) if index <= of => Ok(Share { index: index - 1, of }),
-        _ => Err("expected a share such as 2/8: a number from 1, a slash, how many".to_owned()),
-    }
-}
-
-fn language(text: &str) -> Result<Language, String> {
-    let codes = || Language::ALL.iter().map(|language| language.code()).collect::<Vec<_>>().join(", ");
-    let meant = || match Language::meant_by(text) {
-        Some(near) => format!("; did you mean {}?", near.code()),
-        None => String::new(),
-    };
-    Language::of_code(text).ok_or_else(|| format!("expected one of {}{}", codes(), meant()))
-}
-
-fn temperature(text: &str) -> Result<Temperature, String> {
-    let above_absolute_zero = |at: &Temperature| at.kelvins() > 0.0;
-    let read = scalar::<Temperature>(text).ok().filter(above_absolute_zero);
-    read.ok_or_else(|| "expected a temperature with its unit, such as \"31 °C\" or \"88 °F\"".to_owned())
-}
-
-fn pixels_per_inch(text: &str) -> Result<f64, String> {
-    let read = text.parse().ok().filter(|ppi: &f64| (20.0..=1200.0).contains(ppi));
-    read.ok_or_else(|| "expected a number from 20 to 1200".to_owned())
-}
-
-fn position(text: &str) -> Result<Ratio, String> {
-    let read = scalar::<Ratio>(text).ok().filter(|at| (0.0..=1.0).contains(&at.part()));
-    read.ok_or_else(|| "expected a position from \"0 %\" to \"100 %\"".to_owned())
-}
-
-fn pressure(text: &str) -> Result<Pressure, String> {
-    let read = scalar::<Pressure>(text).ok();
-    read.ok_or_else(|| "expected a pressure with its unit, such as \"300 kPa\" or \"45 psi\"".to_owned())
-}
-
-fn reading(text: &str) -> Result<Reading, String> {
-    if text.trim().eq_ignore_ascii_case("OL") {
-        return Ok(Reading::Ohms(Resistance::from_ohms(f64::INFINITY)));
-    }
-    let volts = scalar::<Voltage>(text).map(Reading::Volts);
-    let read = volts.or_else(|_| scalar::<Resistance>(text).map(Reading::Ohms)).ok();
-    let possible = |reading: &Reading| !matches!(reading, Reading::Ohms(ohms) if ohms.ohms() < 0.0);
-    read.filter(possible).ok_or_else(|| {
-        "expected a reading with its unit, such as \"1.42 V\" or \"1.75 kΩ\", or OL".to_owned()
-    })
-}
-
-fn second(text: &str) -> Result<(Reading, Temperature), String> {
-    let (read, at) = text
-        .split_once('@')
-        .ok_or_else(|| "expected a reading, an @ and a temperature, such as \"2.6 V@5 °C\"".to_owned())?;
-    Ok((reading(read)?, temperature(at)?))
-}
-
-fn step(text: &str) -> Result<Step, String> {
-    let read = scalar::<Step>(text).ok();
-    read.ok_or_else(|| "expected a temperature difference, such as \"5 K\" or \"10 °F\"".to_owned())
-}
-
-fn units(text: &str) -> Result<Units, String> {
-    let is_meant = |(word, _): &&(&str, Units)| word.eq_ignore_ascii_case(text);
-    if let Some((_, units)) = Units::WORDS.iter().find(is_meant) {
-        return Ok(*units);
-    }
-    let words = Units::WORDS.iter().map(|(word, _)| *word);
-    let all = words.clone().collect::<Vec<_>>().join(", ");
-    let near = Units::meant_by(text).map(Units::word).or_else(|| nearest(text, words));
-    let near = near.map(|near| format!("; did you mean {near}?"));
-    Err(format!("expected one of {all}{}", near.unwrap_or_default()))
 }

@@ -1,6 +1,7 @@
 //! `bayleaf export`: the figures of a whole set and what they rest on, for other programs.
 
 use std::fs;
+use std::io;
 use std::path::{Path, PathBuf};
 
 use rust_xlsxwriter::{Format, Workbook, XlsxError};
@@ -8,9 +9,10 @@ use serde_json::{Value, json};
 
 use super::args::{Export, ExportFormat};
 use super::load::answer;
-use super::outcome::{Outcome, say};
+use super::outcome::{Outcome, say, unwritten};
+use super::table::{comma_separated, lines, rows, source};
 use super::whole;
-use crate::diag::reason;
+use crate::document::said;
 use crate::document::table::{Ask, Cell, Show, Table, known, of};
 use crate::model::Fact;
 use crate::words::{Language, Message, Words};
@@ -38,7 +40,7 @@ pub(super) fn run(arguments: &Export, language: Option<Language>) -> Outcome {
             ExportFormat::Json => json(&tables, words),
             ExportFormat::Xlsx => {
                 let book = workbook(&tables, words);
-                let book = book.map_err(|error| unwritten(&arguments.folder, error.to_string()))?;
+                let book = book.map_err(|error| unwritten(&arguments.folder, &io::Error::other(error)))?;
                 vec![("figures.xlsx".to_owned(), book)]
             }
         };
@@ -48,15 +50,11 @@ pub(super) fn run(arguments: &Export, language: Option<Language>) -> Outcome {
     })
 }
 
-fn unwritten(path: &Path, why: String) -> Message {
-    Message::new("run-cannot-write").with("path", path.display()).with("reason", why)
-}
-
 fn write(folder: &Path, files: &[(String, Vec<u8>)]) -> Result<Vec<PathBuf>, Message> {
-    fs::create_dir_all(folder).map_err(|error| unwritten(folder, reason(&error)))?;
+    fs::create_dir_all(folder).map_err(|error| unwritten(folder, &error))?;
     let one = |(name, bytes): &(String, Vec<u8>)| {
         let path = folder.join(name);
-        whole::write(folder, name, bytes).map_err(|error| unwritten(&path, reason(&error)))?;
+        whole::write(folder, name, bytes).map_err(|error| unwritten(&path, &error))?;
         Ok(path)
     };
     files.iter().map(one).collect()
@@ -65,14 +63,9 @@ fn write(folder: &Path, files: &[(String, Vec<u8>)]) -> Result<Vec<PathBuf>, Mes
 /// What a table rests on, a row for each value: NOT GIVEN stands where one is missing.
 fn inputs(table: &Table, words: &Words) -> Vec<[String; 5]> {
     let row = |fact: &Fact| {
-        let value = fact.written.clone().unwrap_or_else(|| words.word("doc-not-given"));
-        let source = match &fact.source {
-            Some(source) if source.is_empty() => words.word("table-own-rule"),
-            Some(source) => source.clone(),
-            None if fact.is_missing() => String::new(),
-            None => words.word("doc-no-source"),
-        };
-        [words.word(fact.label), value, (!fact.is_missing()).to_string(), source, fact.key.clone()]
+        let source = source(words, fact).unwrap_or_default();
+        let given = (!fact.is_missing()).to_string();
+        [words.word(fact.label), said(words, fact), given, source, fact.key.clone()]
     };
     table.inputs.iter().map(row).collect()
 }
@@ -81,9 +74,7 @@ fn inputs(table: &Table, words: &Words) -> Vec<[String; 5]> {
 fn csv(tables: &[(String, Table)], words: &Words) -> Vec<(String, Vec<u8>)> {
     let mut files = Vec::new();
     for (name, table) in tables {
-        let heads = table.columns.iter().map(|column| column.key.to_string()).collect();
-        let rows = table.rows.iter().map(|row| row.iter().map(plain).collect());
-        files.push((format!("{name}.csv"), lines(std::iter::once(heads).chain(rows))));
+        files.push((format!("{name}.csv"), comma_separated(table)));
         let heads = INPUTS.map(str::to_owned).to_vec();
         let rows = inputs(table, words).into_iter().map(|row| row.to_vec());
         files.push((format!("{name}.inputs.csv"), lines(std::iter::once(heads).chain(rows))));
@@ -91,32 +82,9 @@ fn csv(tables: &[(String, Table)], words: &Words) -> Vec<(String, Vec<u8>)> {
     files
 }
 
-fn lines(rows: impl Iterator<Item = Vec<String>>) -> Vec<u8> {
-    let mut writer = csv::Writer::from_writer(Vec::new());
-    rows.for_each(|row| writer.write_record(row).expect("memory takes every row of equal length"));
-    writer.into_inner().expect("memory can be flushed")
-}
-
-fn plain(cell: &Cell) -> String {
-    match cell {
-        Cell::Number(number) => number.to_string(),
-        Cell::Text(text) => text.clone(),
-        Cell::Named(key, _) => (*key).to_owned(),
-        Cell::Flag(flag, _) => flag.to_string(),
-        Cell::Missing => String::new(),
-    }
-}
-
 /// One file for each table.
 fn json(tables: &[(String, Table)], words: &Words) -> Vec<(String, Vec<u8>)> {
     let one = |(name, table): &(String, Table)| {
-        let row = |row: &Vec<Cell>| -> Value {
-            let cells = table.columns.iter().zip(row);
-            cells
-                .map(|(column, cell)| (column.key.to_string(), json!(cell)))
-                .collect::<serde_json::Map<_, _>>()
-                .into()
-        };
         let input = |row: [String; 5]| -> Value {
             let cells = INPUTS.iter().zip(row).map(|(key, text)| ((*key).to_owned(), json!(text)));
             let mut cells: serde_json::Map<String, Value> = cells.collect();
@@ -128,7 +96,7 @@ fn json(tables: &[(String, Table)], words: &Words) -> Vec<(String, Vec<u8>)> {
             "title": table.title,
             "notes": table.notes,
             "columns": table.columns.iter().map(|column| json!({ "key": column.key, "head": column.head })).collect::<Vec<_>>(),
-            "rows": table.rows.iter().map(row).collect::<Vec<_>>(),
+            "rows": rows(table),
             "formulas": table.formulas,
             "inputs": inputs(table, words).into_iter().map(input).collect::<Vec<_>>(),
         });

@@ -3,7 +3,7 @@
 use super::args::{FaultPlace, Faults as Arguments};
 use super::load::answer;
 use super::outcome::Outcome;
-use super::table::tell;
+use super::table::{for_people, tell};
 use crate::document::faults::{Ask, Place, of};
 use crate::quantity::Units;
 use crate::words::Language;
@@ -24,6 +24,8 @@ pub(super) fn run(arguments: &Arguments, language: Option<Language>) -> Outcome 
     };
     answer(arguments.specs.specs.as_deref(), language, |loaded, words| {
         let ask = Ask { units: arguments.units.unwrap_or(loaded.model.shop.units), ..ask };
-        of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
+        for_people(arguments.format, words, || {
+            of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
+        })
     })
 }

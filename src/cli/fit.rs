@@ -12,23 +12,22 @@ use crate::document::fit::{Fitted, compose, rises};
 use crate::quantity::Unit;
 use crate::rules;
 use crate::spec::{self, Curve, Row};
-use crate::words::{Language, Message, Words};
+use crate::words::{Message, Words};
 
 /// Runs the command.
-pub(super) fn run(arguments: &Fit, language: Option<Language>) -> Outcome {
-    let words = Words::of(language.unwrap_or_default());
+pub(super) fn run(arguments: &Fit, words: &Words) -> Outcome {
     let findings = Findings::default();
     let (sources, points) = read(&arguments.file, &findings);
     let failed = findings.has_errors();
-    show(&findings.sorted(), &sources, &words);
+    show(&findings.sorted(), &sources, words);
     let Some((rows, unit)) = points.filter(|_| !failed) else { return Outcome::Findings };
-    let fitted = compose(&words, &rows, unit);
+    let fitted = compose(words, &rows, unit);
     let told = match arguments.format {
-        Format::Text => as_text(&words, &fitted, &rows),
-        Format::Csv => csv(&fitted.table(&words, &rows)),
+        Format::Text => as_text(words, &fitted, &rows),
+        Format::Csv => csv(&fitted.table(words, &rows)),
         Format::Json => as_json(&fitted),
     };
-    Outcome::of_output(&words, told)
+    Outcome::of_output(words, told)
 }
 
 /// The rows of a file and the unit of their temperatures; findings where there are none.

@@ -5,33 +5,30 @@ use std::io;
 use std::path::{Path, PathBuf};
 
 use super::args::Templates;
-use super::outcome::{Outcome, fail, say};
+use super::outcome::{Outcome, fail, say, unwritten};
 use super::whole;
-use crate::diag::reason;
 use crate::typeset::TEMPLATES;
-use crate::words::{Language, Message, Words};
+use crate::words::{Message, Words};
 
 /// Runs the command.
-pub(super) fn run(arguments: &Templates, language: Option<Language>) -> Outcome {
-    let words = Words::of(language.unwrap_or_default());
+pub(super) fn run(arguments: &Templates, words: &Words) -> Outcome {
     let Some(folder) = &arguments.write else {
         let told =
             TEMPLATES.iter().try_for_each(|(path, text)| say(format_args!("{path:24} {}", purpose(text))));
-        return Outcome::of_output(&words, told);
+        return Outcome::of_output(words, told);
     };
     if let Some(message) = in_the_way(folder).filter(|_| !arguments.overwrite) {
-        return fail(&words, &message);
+        return fail(words, &message);
     }
     for (path, text) in TEMPLATES {
         if let Err((path, error)) = write(&folder.join(path), text) {
-            let message = Message::new("run-cannot-write").with("path", path.display());
-            return fail(&words, &message.with("reason", reason(&error)));
+            return fail(words, &unwritten(&path, &error));
         }
     }
     let message = Message::new("run-templates-written")
         .with_count("count", TEMPLATES.len())
         .with("path", folder.display());
-    Outcome::of_output(&words, say(words.say(&message)))
+    Outcome::of_output(words, say(words.say(&message)))
 }
 
 /// What a template sets: its first line.

@@ -12,11 +12,10 @@ use crate::quantity::Unit;
 use crate::rules;
 use crate::spec::import::{Decimal, Imported, Known, import};
 use crate::spec::{self, At, Curve};
-use crate::words::{Language, Words};
+use crate::words::Words;
 
 /// Runs the command.
-pub(super) fn run(arguments: &Import, language: Option<Language>) -> Outcome {
-    let words = Words::of(language.unwrap_or_default());
+pub(super) fn run(arguments: &Import, words: &Words) -> Outcome {
     let findings = Findings::default();
     let sources = spec::file(&arguments.file, &findings);
     let known = Known {
@@ -32,7 +31,7 @@ pub(super) fn run(arguments: &Import, language: Option<Language>) -> Outcome {
         rules::check_points(&curve(imported, Place { file, span: 0..0 }), &findings);
     }
     let failed = findings.has_errors();
-    show(&findings.sorted(), &sources, &words);
+    show(&findings.sorted(), &sources, words);
     let Some(imported) = imported.filter(|_| !failed) else { return Outcome::Findings };
     let named = Named {
         id: arguments.id.clone().unwrap_or_else(|| id_of(&arguments.file)),
@@ -41,7 +40,7 @@ pub(super) fn run(arguments: &Import, language: Option<Language>) -> Outcome {
         source: arguments.source.clone(),
     };
     let file = arguments.file.file_name().unwrap_or_default().to_string_lossy();
-    Outcome::of_output(&words, told(&lines(&words, &file, &imported, &named)))
+    Outcome::of_output(words, told(&lines(words, &file, &imported, &named)))
 }
 
 fn told(lines: &[String]) -> io::Result<()> {

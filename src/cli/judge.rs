@@ -5,7 +5,7 @@ use std::io;
 use super::args::{Format, Judge as Arguments, ReadingPlace};
 use super::load::{announce, answer};
 use super::outcome::{Outcome, say};
-use super::table::input;
+use super::table::{for_people, input};
 use crate::document::judgement::{Ask, Judgement, Place, judge, lines};
 use crate::words::{Language, Words};
 
@@ -25,13 +25,15 @@ pub(super) fn run(arguments: &Arguments, language: Option<Language>) -> Outcome 
         instruments: &arguments.instruments,
     };
     answer(arguments.specs.specs.as_deref(), language, |loaded, words| {
-        let judgement = judge(&loaded.model, words, &ask)?;
-        let told = match arguments.format {
-            Format::Text => announce(&loaded.from, words).and_then(|()| text(words, &judgement)),
-            Format::Csv => csv(&judgement),
-            Format::Json => json(&judgement),
-        };
-        Ok(Outcome::of_output(words, told))
+        for_people(arguments.format, words, || {
+            let judgement = judge(&loaded.model, words, &ask)?;
+            let told = match arguments.format {
+                Format::Text => announce(&loaded.from, words).and_then(|()| text(words, &judgement)),
+                Format::Csv => csv(&judgement),
+                Format::Json => json(&judgement),
+            };
+            Ok(Outcome::of_output(words, told))
+        })
     })
 }
 

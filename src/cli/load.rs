@@ -43,44 +43,58 @@ impl Origin {
     }
 }
 
-/// Loads and checks; shows every finding on standard error, in the language that was asked
-/// for, or in the shop's.
-///
-/// `quiet` workers say nothing of warnings: their parent has shown them.
+/// The files of a set as they were read, good or not.
+pub(super) struct Written {
+    from: Origin,
+    sources: Sources,
+    findings: Findings,
+    /// Tells one state of the specs from another.
+    pub digest: String,
+}
+
+impl Written {
+    /// Reads the files of a set.
+    pub(super) fn read(named: Option<&Path>) -> Self {
+        let from = Origin::of(named);
+        let findings = Findings::default();
+        let sources = match &from {
+            Origin::Folder(folder) => spec::folder(folder, &findings),
+            Origin::Demo => spec::demo(),
+        };
+        let digest = digest(&sources);
+        Self { from, sources, findings, digest }
+    }
+
+    /// Checks them; shows every finding on standard error, in the language that was asked
+    /// for, or in the shop's.
+    ///
+    /// `quiet` workers say nothing of warnings: their parent has shown them.
+    pub(super) fn check(self, language: Option<Language>, quiet: bool) -> Result<Loaded, Outcome> {
+        let Self { from, sources, findings, digest } = self;
+        let set = Set::read(&sources, &findings);
+        rules::check(&set, &findings);
+        let own = || set.shop.as_ref()?.item.language.as_ref().map(|language| language.value);
+        let words = Words::of(language.or_else(own).unwrap_or_default());
+        let failed = findings.has_errors();
+        let model = if failed { None } else { model::build(&set) };
+        let findings = findings.sorted();
+        if failed || !quiet {
+            show(&findings, &sources, &words);
+        }
+        if failed {
+            return Err(Outcome::Findings);
+        }
+        let Some(model) = model else {
+            fail(&words, &Message::new("run-no-model"));
+            return Err(Outcome::Findings);
+        };
+        Ok(Loaded { model, words, from, digest })
+    }
+}
+
+/// Reads and checks.
 pub(super) fn load(named: Option<&Path>, language: Option<Language>, quiet: bool) -> Result<Loaded, Outcome> {
-    let from = Origin::of(named);
-    let findings = Findings::default();
-    let sources = read(&from, &findings);
-    let set = Set::read(&sources, &findings);
-    rules::check(&set, &findings);
-    let own = || set.shop.as_ref()?.item.language.as_ref().map(|language| language.value);
-    let words = Words::of(language.or_else(own).unwrap_or_default());
-    let failed = findings.has_errors();
-    let model = if failed { None } else { model::build(&set) };
-    let findings = findings.sorted();
-    if failed || !quiet {
-        show(&findings, &sources, &words);
-    }
-    if failed {
-        return Err(Outcome::Findings);
-    }
-    let Some(model) = model else {
-        fail(&words, &Message::new("run-no-model"));
-        return Err(Outcome::Findings);
-    };
-    Ok(Loaded { model, words, from, digest: digest(&sources) })
-}
-
-fn read(from: &Origin, findings: &Findings) -> Sources {
-    match from {
-        Origin::Folder(folder) => spec::folder(folder, findings),
-        Origin::Demo => spec::demo(),
-    }
-}
-
-/// Tells one state of the specs from another, also where they have errors.
-pub(super) fn state(from: &Origin) -> String {
-    digest(&read(from, &Findings::default()))
+    Written::read(named).check(language, quiet)
 }
 
 /// Loads a set and answers from it; what is refused is told with its reason.

@@ -23,10 +23,14 @@ mod whole;
 pub use args::{Arguments, Command};
 pub use outcome::Outcome;
 
+use crate::words::Words;
+
 /// Runs a command.
 #[must_use]
 pub fn run(arguments: Arguments) -> Outcome {
     let language = arguments.language;
+    // Where no set is read, no shop has a language.
+    let words = || Words::of(language.unwrap_or_default());
     match arguments.command {
         Command::Print(print) => print::run(&print, language),
         Command::Preview(preview) => preview::run(&preview, language),
@@ -36,12 +40,12 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Export(export) => export::run(&export, language),
         Command::Faults(faults) => faults::run(&faults, language),
         Command::Judge(judge) => judge::run(&judge, language),
-        Command::Fit(fit) => fit::run(&fit, language),
-        Command::Templates(templates) => handout::run(&templates, language),
-        Command::Completions(completions) => shell::completions(&completions, language),
-        Command::Man(man) => shell::man(&man, language),
-        Command::Schema(schema) => schema::run(&schema, language),
-        Command::New(new) => new::run(&new, language),
-        Command::Import(import) => import::run(&import, language),
+        Command::Fit(fit) => fit::run(&fit, &words()),
+        Command::Templates(templates) => handout::run(&templates, &words()),
+        Command::Completions(completions) => shell::completions(&completions, &words()),
+        Command::Man(man) => shell::man(&man, &words()),
+        Command::Schema => schema::run(&words()),
+        Command::New(new) => new::run(&new, &words()),
+        Command::Import(import) => import::run(&import, &words()),
     }
 }

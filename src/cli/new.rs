@@ -5,28 +5,23 @@ use std::io::{self, Write};
 use std::path::{Path, PathBuf};
 
 use super::args::New;
-use super::outcome::{Outcome, fail, say};
+use super::outcome::{Outcome, fail, say, unwritten};
 use super::schema;
-use crate::diag::reason;
 use crate::spec::{SCAFFOLD, SCHEMA_FILE};
-use crate::words::{Language, Message, Words};
+use crate::words::{Message, Words};
 
 /// Runs the command.
-pub(super) fn run(arguments: &New, language: Option<Language>) -> Outcome {
-    let words = Words::of(language.unwrap_or_default());
+pub(super) fn run(arguments: &New, words: &Words) -> Outcome {
     let folder = &arguments.folder;
     match begin(folder) {
         Ok(files) => {
             let message = Message::new("run-begun").with("path", folder.display());
             let told =
                 files.iter().try_for_each(|file| say(file.display())).and_then(|()| say(words.say(&message)));
-            Outcome::of_output(&words, told)
+            Outcome::of_output(words, told)
         }
-        Err(Refused::NotEmpty) => fail(&words, &Message::new("run-not-empty").with("path", folder.display())),
-        Err(Refused::Disk(error)) => {
-            let message = Message::new("run-cannot-write").with("path", folder.display());
-            fail(&words, &message.with("reason", reason(&error)))
-        }
+        Err(Refused::NotEmpty) => fail(words, &Message::new("run-not-empty").with("path", folder.display())),
+        Err(Refused::Disk(error)) => fail(words, &unwritten(folder, &error)),
     }
 }
 

@@ -2,9 +2,12 @@
 
 use std::fmt;
 use std::io::{self, Write};
+use std::path::Path;
 use std::process::ExitCode;
+use std::time::Instant;
 
 use crate::diag::reason;
+use crate::quantity::{Rounding, figure, noted};
 use crate::words::{Message, Words};
 
 /// How a run ended.
@@ -55,6 +58,26 @@ pub(super) fn note(line: impl fmt::Display) {
 
 /// Says why a run failed.
 pub(super) fn fail(words: &Words, message: &Message) -> Outcome {
-    note(format_args!("{}: {}", words.word("finding-error"), words.say(message)));
+    complain(words, message);
     Outcome::Failed
+}
+
+/// Says what could not be done.
+pub(super) fn complain(words: &Words, message: &Message) {
+    note(format_args!("{}: {}", words.word("finding-error"), words.say(message)));
+}
+
+/// Says what is doubtful; the run goes on.
+pub(super) fn warn(words: &Words, message: &Message) {
+    note(format_args!("{}: {}", words.word("finding-warning"), words.say(message)));
+}
+
+/// What a file or folder that cannot be written is told with.
+pub(super) fn unwritten(path: &Path, error: &io::Error) -> Message {
+    Message::new("run-cannot-write").with("path", path.display()).with("reason", reason(error))
+}
+
+/// Seconds since then, as the language writes numbers.
+pub(super) fn seconds_since(words: &Words, started: Instant) -> String {
+    noted(words.notation(), || figure(started.elapsed().as_secs_f64(), 2, Rounding::Nearest))
 }

@@ -2,15 +2,12 @@
 
 use std::path::{Path, PathBuf};
 
-use chrono::Local;
-
 use super::args::Preview;
 use super::load::{Loaded, answer};
-use super::outcome::{Outcome, say};
+use super::outcome::{Outcome, say, unwritten};
 use super::templates::Templates;
 use super::{print, whole};
-use crate::diag::reason;
-use crate::document::{self, Context};
+use crate::document;
 use crate::typeset::Job;
 use crate::words::{Language, Message, Words};
 
@@ -24,15 +21,13 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
     let all = document::list(&loaded.model);
     let listed =
         all.iter().find(|listed| listed.id == id).ok_or_else(|| print::no_such_document(loaded, &all, id))?;
-    let templates = Templates::load(arguments.templates.as_deref())?;
-    let date = arguments.date.unwrap_or_else(|| Local::now().date_naive());
-    let units = arguments.units.unwrap_or(loaded.model.shop.units);
-    let context = Context { model: &loaded.model, words, date, bay: arguments.at, units };
+    let templates = Templates::load(arguments.edition.templates.as_deref())?;
+    let context = arguments.edition.context(&loaded.model, words);
     let failed = |why: String| Message::new("run-cannot-print").with("id", id).with("reason", why);
     let document = document::compose(context, listed).ok_or_else(|| failed(listed.spec.clone()))?;
     let typesetter = templates.typesetter(words);
     let picture = typesetter
-        .preview(Job::of(&document, date), arguments.ppi)
+        .preview(Job::of(&document, context.date), arguments.ppi)
         .map_err(|failure| failed(failure.said(words)))?;
     let path = arguments.out.clone().unwrap_or_else(|| PathBuf::from(format!("{id}.png")));
     let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
@@ -40,8 +35,6 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
         .file_name()
         .ok_or_else(|| std::io::Error::from(std::io::ErrorKind::InvalidFilename))
         .and_then(|name| whole::write(folder, &name.to_string_lossy(), &picture));
-    written.map_err(|error| {
-        Message::new("run-cannot-write").with("path", path.display()).with("reason", reason(&error))
-    })?;
+    written.map_err(|error| unwritten(&path, &error))?;
     Ok(Outcome::of_output(words, say(path.display())))
 }

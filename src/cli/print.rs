@@ -13,11 +13,11 @@ mod summary;
 use std::io::{self, IsTerminal};
 use std::time::Instant;
 
-use chrono::{Local, NaiveDate};
+use chrono::NaiveDate;
 
 use super::args::{Print, Share};
 use super::load::{Loaded, announce, load};
-use super::outcome::{Outcome, fail, note};
+use super::outcome::{Outcome, fail, unwritten, warn};
 use super::templates::Templates;
 use crate::diag::{nearest, reason};
 use crate::document::{self, Context, Listed, Paperwork};
@@ -37,7 +37,7 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
         Err(outcome) => return outcome,
     };
     let words = &loaded.words;
-    let templates = match Templates::load(arguments.templates.as_deref()) {
+    let templates = match Templates::load(arguments.edition.templates.as_deref()) {
         Ok(templates) => templates,
         Err(message) => return fail(words, &message),
     };
@@ -49,17 +49,11 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
         Ok(listed) => listed,
         Err(message) => return fail(words, &message),
     };
-    let date = arguments.date.unwrap_or_else(|| Local::now().date_naive());
-    let units = arguments.units.unwrap_or(loaded.model.shop.units);
-    let context = Context { model: &loaded.model, words, date, bay: arguments.at, units };
+    let context = arguments.edition.context(&loaded.model, words);
+    let date = context.date;
     let batch = match Batch::new(context, arguments, &templates) {
         Ok(batch) => batch,
-        Err(error) => {
-            let message = Message::new("run-cannot-write")
-                .with("path", arguments.out.display())
-                .with("reason", reason(&error));
-            return fail(words, &message);
-        }
+        Err(error) => return fail(words, &unwritten(&arguments.out, &error)),
     };
     // The index says how many pages the others came to have.
     let (index, listed): (Vec<Listed>, Vec<Listed>) =
@@ -71,8 +65,7 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
     // Paper comes first: a first line that nobody reads stops no printing.
     let announced = announce(&loaded.from, words);
     for path in &templates.strangers {
-        let message = Message::new("run-strange-template").with("path", path);
-        note(format_args!("{}: {}", words.word("finding-warning"), words.say(&message)));
+        warn(words, &Message::new("run-strange-template").with("path", path));
     }
     outside_range(&loaded, &plan, context, words);
     let summary = Summary::new(started, words, plan.documents() + index.len(), announced);
@@ -196,7 +189,7 @@ fn outside_range(loaded: &Loaded, plan: &Plan, context: Context<'_>, words: &Wor
                 .with("id", &sensor.id)
                 .with("low", sensor.range.low.to_hundredths())
                 .with("high", sensor.range.high.to_hundredths());
-            note(format_args!("{}: {}", words.word("finding-warning"), words.say(&message)));
+            warn(words, &message);
         }
     }
 }

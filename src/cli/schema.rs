@@ -1,13 +1,12 @@
 //! `bayleaf schema`: what editors need to complete and check a spec while one types.
 
-use super::args::Schema;
 use super::outcome::{Outcome, say};
 use crate::spec::schema;
-use crate::words::{Language, Words};
+use crate::words::Words;
 
 /// Runs the command.
-pub(super) fn run(_: &Schema, language: Option<Language>) -> Outcome {
-    Outcome::of_output(&Words::of(language.unwrap_or_default()), say(text()))
+pub(super) fn run(words: &Words) -> Outcome {
+    Outcome::of_output(words, say(text()))
 }
 
 /// The schema of a spec file, as it is written beside a new set.

@@ -7,31 +7,26 @@ use std::io::{self, Write};
 use clap::CommandFactory;
 
 use super::args::{Arguments, Completions, Man};
-use super::outcome::{Outcome, fail, say};
-use crate::diag::reason;
-use crate::words::{Language, Message, Words};
+use super::outcome::{Outcome, fail, say, unwritten};
+use crate::words::Words;
 
 /// The program's name, as it is called.
 const NAME: &str = "bayleaf";
 
 /// Writes the completions of a shell to standard output.
-pub(super) fn completions(arguments: &Completions, language: Option<Language>) -> Outcome {
+pub(super) fn completions(arguments: &Completions, words: &Words) -> Outcome {
     let mut script = Vec::new();
     clap_complete::generate(arguments.shell, &mut Arguments::command(), NAME, &mut script);
-    Outcome::of_output(&Words::of(language.unwrap_or_default()), io::stdout().lock().write_all(&script))
+    Outcome::of_output(words, io::stdout().lock().write_all(&script))
 }
 
 /// Writes a manual page for the program and each of its commands.
-pub(super) fn man(arguments: &Man, language: Option<Language>) -> Outcome {
-    let words = Words::of(language.unwrap_or_default());
+pub(super) fn man(arguments: &Man, words: &Words) -> Outcome {
     let folder = &arguments.folder;
     let written =
         fs::create_dir_all(folder).and_then(|()| clap_mangen::generate_to(Arguments::command(), folder));
     match written {
-        Ok(()) => Outcome::of_output(&words, say(folder.display())),
-        Err(error) => {
-            let message = Message::new("run-cannot-write").with("path", folder.display());
-            fail(&words, &message.with("reason", reason(&error)))
-        }
+        Ok(()) => Outcome::of_output(words, say(folder.display())),
+        Err(error) => fail(words, &unwritten(folder, &error)),
     }
 }

@@ -1,15 +1,16 @@
 //! `bayleaf table`: the figures of one thing, for a screen or another program.
 
-use std::io;
+use std::io::{self, Write};
 
 use serde::{Serialize, Serializer};
 
 use super::args::{Format, Table as Arguments};
 use super::load::{Origin, announce, answer};
 use super::outcome::{Outcome, say};
+use crate::document::said;
 use crate::document::table::{Ask, Cell, Column, Show, Table, of};
 use crate::model::Fact;
-use crate::quantity::Units;
+use crate::quantity::{Units, noted};
 use crate::words::{Language, Message, Words};
 
 /// Runs the command.
@@ -24,8 +25,15 @@ pub(super) fn run(arguments: &Arguments, language: Option<Language>) -> Outcome 
     };
     answer(arguments.specs.specs.as_deref(), language, |loaded, words| {
         let ask = Ask { units: arguments.units.unwrap_or(loaded.model.shop.units), ..ask };
-        of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
+        for_people(arguments.format, words, || {
+            of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
+        })
     })
+}
+
+/// Runs something in the notation of the language where people read it; programs read points.
+pub(super) fn for_people<T>(format: Format, words: &Words, make: impl FnOnce() -> T) -> T {
+    noted(words.notation().filter(|_| format == Format::Text), make)
 }
 
 /// Writes a table in the form that was asked for.
@@ -81,14 +89,7 @@ fn of_words<'a>(mut cells: impl Iterator<Item = &'a Cell> + Clone) -> bool {
 
 /// One input: what it is, its value, where it stands and where it comes from.
 pub(super) fn input(words: &Words, fact: &Fact) -> String {
-    let value = fact.written.clone().unwrap_or_else(|| words.word("doc-not-given"));
-    let source = match &fact.source {
-        // What is the shop's own rule has no document behind it.
-        Some(source) if source.is_empty() => words.word("table-own-rule"),
-        Some(source) => source.clone(),
-        None if fact.is_missing() => "–".to_owned(),
-        None => words.word("doc-no-source"),
-    };
+    let source = source(words, fact).unwrap_or_else(|| "–".to_owned());
     // The labels of instruments are short, for a sheet that says whose they are.
     let id = fact.key.strip_prefix("instrument.").and_then(|rest| rest.split('.').next());
     let message = match id {
@@ -97,41 +98,60 @@ pub(super) fn input(words: &Words, fact: &Fact) -> String {
     };
     let message = message
         .with_word("label", fact.label)
-        .with("value", value)
+        .with("value", said(words, fact))
         .with("key", &fact.key)
         .with("source", source);
     words.say(&message)
 }
 
+/// Where a value comes from, or that nobody said; `None` where there is no value.
+pub(super) fn source(words: &Words, fact: &Fact) -> Option<String> {
+    match &fact.source {
+        // What is the shop's own rule has no document behind it.
+        Some(source) if source.is_empty() => Some(words.word("table-own-rule")),
+        Some(source) => Some(source.clone()),
+        None if fact.is_missing() => None,
+        None => Some(words.word("doc-no-source")),
+    }
+}
+
 /// Comma-separated values under the columns' names.
 pub(super) fn csv(table: &Table) -> io::Result<()> {
-    let quoted = |text: &str| {
-        let plain = !text.contains(['"', ',', '\n', '\r']);
-        if plain { text.to_owned() } else { format!("\"{}\"", text.replace('"', "\"\"")) }
+    io::stdout().lock().write_all(&comma_separated(table))
+}
+
+/// The same as the bytes of a file.
+pub(super) fn comma_separated(table: &Table) -> Vec<u8> {
+    let heads = table.columns.iter().map(|column| column.key.to_string()).collect();
+    let plain = |cell: &Cell| match cell {
+        Cell::Number(number) => number.to_string(),
+        Cell::Text(text) => text.clone(),
+        Cell::Named(key, _) => (*key).to_owned(),
+        Cell::Flag(flag, _) => flag.to_string(),
+        Cell::Missing => String::new(),
     };
-    say(table.columns.iter().map(|column| column.key.as_ref()).collect::<Vec<_>>().join(","))?;
-    for row in &table.rows {
-        let cells = row.iter().map(|cell| match cell {
-            Cell::Number(number) => number.to_string(),
-            Cell::Text(text) => quoted(text),
-            Cell::Named(key, _) => quoted(key),
-            Cell::Flag(flag, _) => flag.to_string(),
-            Cell::Missing => String::new(),
-        });
-        say(cells.collect::<Vec<_>>().join(","))?;
-    }
-    Ok(())
+    lines(std::iter::once(heads).chain(table.rows.iter().map(|row| row.iter().map(plain).collect())))
+}
+
+/// Rows of equal length as lines of comma-separated values.
+pub(super) fn lines(rows: impl Iterator<Item = Vec<String>>) -> Vec<u8> {
+    let mut writer = ::csv::Writer::from_writer(Vec::new());
+    rows.for_each(|row| writer.write_record(row).expect("memory takes every row of equal length"));
+    writer.into_inner().expect("memory can be flushed")
 }
 
 /// A JSON array of objects with the columns in their order.
 fn json(table: &Table) -> io::Result<()> {
-    let rows: Vec<Row<'_>> =
-        table.rows.iter().map(|row| Row { columns: &table.columns, cells: row }).collect();
-    say(serde_json::to_string_pretty(&rows)?)
+    say(serde_json::to_string_pretty(&rows(table))?)
+}
+
+/// Every row as an object.
+pub(super) fn rows(table: &Table) -> Vec<Row<'_>> {
+    table.rows.iter().map(|row| Row { columns: &table.columns, cells: row }).collect()
 }
 
 /// A row as an object; a plain map would sort its keys.
-struct Row<'a> {
+pub(super) struct Row<'a> {
     columns: &'a [Column],
     cells: &'a [Cell],
 }

@@ -27,7 +27,7 @@ pub(super) fn run(arguments: &Watch, language: Option<Language>) -> Outcome {
         return fail(&words, &Message::new("run-watch-demo"));
     };
     let mut folders = vec![specs];
-    folders.extend(arguments.templates.clone());
+    folders.extend(arguments.edition.templates.clone());
     let mut eyes = match Eyes::open(&folders) {
         Ok(eyes) => eyes,
         Err(error) => return fail(&words, &error),

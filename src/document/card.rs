@@ -4,6 +4,7 @@
 use serde::Serialize;
 
 use super::marks::Marks;
+use super::said;
 use crate::model::Fact;
 use crate::words::Words;
 
@@ -35,6 +36,6 @@ pub(super) fn figures(words: &Words, title: &str, known: Vec<KeyFigure>) -> Vec<
 /// Where in the vehicle a thing sits, and the mark of that.
 pub(super) fn place(words: &Words, facts: &[Fact], marks: &mut Marks) -> (String, String) {
     let fact = facts.iter().find(|fact| fact.label == "fact-location");
-    let place = fact.and_then(|fact| fact.written.clone()).unwrap_or_else(|| words.word("doc-not-given"));
+    let place = said(words, fact);
     (place, fact.map(|fact| marks.mark(words, fact)).unwrap_or_default())
 }

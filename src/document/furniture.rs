@@ -96,7 +96,9 @@ impl Furniture {
             system: String::new(),
             shop: context.model.shop.title.clone(),
             revision: words.word("doc-revision-none"),
-            date: words.say(&Message::new("doc-printed").with("date", context.date.format("%Y-%m-%d"))),
+            date: words.say(
+                &Message::new("doc-printed").with("date", context.date.format(words.language().dates())),
+            ),
             applicability,
             fingerprint: String::new(),
             code: Code::default(),

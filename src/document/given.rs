@@ -28,12 +28,15 @@ pub(super) fn given<'a>(
     facts.into_iter().map(line).collect()
 }
 
-/// As written in the specs, but what is chosen there among fixed words is said in the paper's.
+/// A value as written, a quantity in the notation of the paper; NOT GIVEN where it is missing.
+pub fn said<'a>(words: &Words, fact: impl Into<Option<&'a Fact>>) -> String {
+    fact.into().and_then(Fact::shown).unwrap_or_else(|| words.word("doc-not-given"))
+}
+
+/// As the paper's units have it, but what is chosen in the specs among fixed words is said in the
+/// paper's.
 fn value(words: &Words, fact: &Fact, marks: &Marks) -> String {
-    let Some(written) = fact.written.as_deref() else {
-        return words.word("doc-not-given");
-    };
-    let id = match (fact.label, written) {
+    let id = match (fact.label, fact.written.as_deref().unwrap_or_default()) {
         (_, "true") => "table-yes",
         (_, "false") => "table-no",
         ("fact-polarity", "low side") => "fact-is-low-side",
@@ -42,7 +45,7 @@ fn value(words: &Words, fact: &Fact, marks: &Marks) -> String {
         ("fact-more-current", "less displacement") => "fact-is-less-displacement",
         ("fact-blower-control", "transistor") => "fact-is-transistor",
         ("fact-blower-control", "resistor pack") => "fact-is-resistor-pack",
-        _ => return marks.value(fact).unwrap_or_else(|| written.to_owned()),
+        _ => return marks.value(fact).unwrap_or_else(|| words.word("doc-not-given")),
     };
     words.word(id)
 }

@@ -3,7 +3,7 @@
 use super::card::KeyFigure;
 use super::caution;
 use super::part_card::{self, Circuit, Part, pin, table_of, window};
-use super::{Context, Document, Listed};
+use super::{Context, Document, Listed, said};
 use crate::model::Light;
 use crate::physics::light::LightTopology;
 use crate::quantity::{Rounding, figure};
@@ -63,7 +63,7 @@ fn circuit(words: &Words, light: &Light) -> Option<Circuit> {
     };
     let fact = |labels: &[&str]| {
         let found = light.facts.iter().find(|fact| labels.contains(&fact.label));
-        found.and_then(|fact| fact.written.clone()).unwrap_or_else(|| words.word("doc-not-given"))
+        said(words, found)
     };
     let (reference, resistor) = (fact(&["fact-reference"]), fact(&["fact-pull-up", "fact-load-resistor"]));
     let alt = Message::new(alt).with("reference", &reference).with("resistor", &resistor);

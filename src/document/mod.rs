@@ -52,11 +52,12 @@ use chrono::NaiveDate;
 use serde::Serialize;
 
 pub use distance::{ASKED_FOR, Distance, Reading};
+pub use given::said;
 pub use list::{Listed, Paperwork, list};
 pub use proof::proofs;
 
 use crate::model::{Lamination, Model};
-use crate::quantity::{Temperature, Units};
+use crate::quantity::{Temperature, Units, noted};
 use crate::spec::About;
 use crate::words::Words;
 use code::Code;
@@ -105,7 +106,7 @@ pub struct Document {
 /// Composes one listed document.
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
-    let mut document = composed(context, listed)?;
+    let mut document = noted(context.words.notation(), || composed(context, listed))?;
     if matches!(listed.paperwork, Paperwork::Card(_) | Paperwork::WallCard) {
         document.lamination.clone_from(&context.model.shop.lamination);
     }
@@ -140,7 +141,7 @@ pub fn compose_index(
     listed: &Listed,
     pages: &dyn Fn(&Document) -> Option<usize>,
 ) -> Option<Document> {
-    index::compose(context, listed, pages)
+    noted(context.words.notation(), || index::compose(context, listed, pages))
 }
 
 /// The data of any kind: the furniture of its pages, and the rest.

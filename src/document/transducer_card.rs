@@ -3,7 +3,7 @@
 use super::card::KeyFigure;
 use super::caution::{self, Touch};
 use super::part_card::{self, Circuit, Part, pin, table_of, window};
-use super::{Context, Document, Listed, table};
+use super::{Context, Document, Listed, said, table};
 use crate::model::Transducer;
 use crate::physics::transducer::Sense;
 use crate::quantity::{Rounding, Unit, Units, figure};
@@ -75,7 +75,7 @@ fn circuit(words: &Words, transducer: &Transducer) -> Option<Circuit> {
         return None;
     }
     let fact = transducer.facts.iter().find(|fact| fact.label == "fact-reference");
-    let reference = fact.and_then(|fact| fact.written.clone()).unwrap_or_else(|| words.word("doc-not-given"));
+    let reference = said(words, fact);
     let alt = words.say(&Message::new("card-alt-transducer").with("reference", &reference));
     Some(Circuit {
         form: "transducer",

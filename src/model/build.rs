@@ -93,7 +93,6 @@ pub fn build(set: &Set) -> Option<Model> {
 /// What a shop does not say of its pouches is as most of them are (common practice, no source):
 /// 3 mm of film around a card and 5 mm of it without print.
 fn lamination(written: &spec::Lamination) -> Option<Lamination> {
-    let millimetres = |length: f64| Length::from_metres(length * 1e-3);
     let value = |length: &Option<Sourced<Length>>| length.as_ref().map(|length| length.value);
     let punches = written.punches.iter().map(|punch| {
         Some(Punch {
@@ -103,8 +102,8 @@ fn lamination(written: &spec::Lamination) -> Option<Lamination> {
         })
     });
     Some(Lamination {
-        seal: value(&written.seal).unwrap_or_else(|| millimetres(3.0)),
-        quiet: value(&written.quiet).unwrap_or_else(|| millimetres(5.0)),
+        seal: value(&written.seal).unwrap_or_else(|| Length::from_millimetres(3.0)),
+        quiet: value(&written.quiet).unwrap_or_else(|| Length::from_millimetres(5.0)),
         corner: value(&written.corner),
         punches: punches.collect::<Option<_>>()?,
     })

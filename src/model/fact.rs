@@ -1,5 +1,6 @@
 //! A value that a paper rests on, with its source.
 
+use crate::quantity::reprinted;
 use crate::spec::Sourced;
 
 /// One value of a spec as a paper shows it: as written, with its source.
@@ -25,6 +26,12 @@ impl Fact {
             written: value.map(|value| value.written.clone()),
             source: value.and_then(|value| value.source.clone()),
         }
+    }
+
+    /// As written, but a quantity in the notation of the paper it is printed on.
+    #[must_use]
+    pub fn shown(&self) -> Option<String> {
+        self.written.as_deref().map(reprinted)
     }
 
     /// Whether the value is missing.

@@ -32,7 +32,7 @@ impl Punch {
     /// back left and right are changed over.
     #[must_use]
     pub fn centre(&self, (width, height): (f64, f64), on_back: bool) -> (f64, f64) {
-        let inset = self.inset.metres() * 1e3;
+        let inset = self.inset.millimetres();
         let across = match self.place {
             Place::Left | Place::TopLeft | Place::BottomLeft => inset,
             Place::Right | Place::TopRight | Place::BottomRight => width - inset,

@@ -147,7 +147,7 @@ pub fn diameter(size: WireSize) -> Result<Length, WireError> {
         WireSize::Gauge(number) => 0.127 * libm::pow(92.0, (36.0 - f64::from(number)) / 39.0),
         WireSize::SquareMillimetres(_) => 2.0 * libm::sqrt(area(size)? / std::f64::consts::PI),
     };
-    Ok(Length::from_metres(millimetres / 1000.0))
+    Ok(Length::from_millimetres(millimetres))
 }
 
 /// The cross-section in mm²: of a gauge number from its diameter, A = π d²/4.

@@ -1,6 +1,6 @@
 //! Numbers as they stand on paper: rounded once, here, and never again.
 
-use super::trace;
+use super::{notation, trace};
 
 /// Which way a number goes when it loses digits.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -45,7 +45,7 @@ pub fn figure(value: f64, decimals: usize, rounding: Rounding) -> String {
     let plain = format!("{:.decimals$}", units.abs() / power);
     let (whole, fraction) = plain.split_at(plain.find('.').unwrap_or(plain.len()));
     let sign = if units < 0.0 { "−" } else { "" };
-    let printed = format!("{sign}{}{fraction}", grouped(whole));
+    let printed = format!("{sign}{}{}", grouped(whole), notation::marked(fraction));
     trace::note(value, decimals, rounding, &printed);
     printed
 }
@@ -69,8 +69,11 @@ pub fn ten_to(power: usize) -> f64 {
     (0..power).fold(1.0, |product, _| product * 10.0)
 }
 
-/// Groups of three digits, from 1000 up, with a narrow no-break space.
+/// Groups of three digits with a narrow no-break space, from as many digits up as the language has it.
 fn grouped(digits: &str) -> String {
+    if digits.len() < notation::grouped_from() {
+        return digits.to_owned();
+    }
     let mut out = String::new();
     for (index, digit) in digits.chars().enumerate() {
         if index > 0 && (digits.len() - index).is_multiple_of(3) {

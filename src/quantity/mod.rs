@@ -10,6 +10,7 @@ mod accuracy;
 mod figure;
 mod measured;
 mod misprint;
+mod notation;
 mod phrase;
 mod phrasing;
 mod read;
@@ -25,6 +26,7 @@ pub use accuracy::{Accuracy, MOST_RANGES, MeterRange, MeterRanges};
 pub use figure::{Rounding, decimals_for, figure, ten_to};
 pub use measured::{Measured, measured, window};
 pub use misprint::{Slip, half_last_digit, slip};
+pub use notation::{Notation, decimal_mark, marked, noted, reprinted};
 pub use phrasing::Phrasing;
 pub use read::{
     Interval, Misread, Quantity, Reason, Toleranced, accuracy, deviation, interval, number, ratio, scalar,

@@ -129,14 +129,13 @@ impl Phrasing {
             let by_use = wanted.into_iter().find(|unit| units.contains(unit));
             by_use.or_else(|| units.first().copied()).map(Unit::symbol)
         };
-        let forms: [(&[Unit], &dyn Fn(&str) -> String); 4] = [
-            (&self.interval, &|unit| format!("1 {unit} to 2 {unit}")),
-            (&self.digits, &|unit| format!("0.5 {unit} + 2 digits")),
-            (&self.about, &|unit| format!("2 {unit} ± 1 %")),
-            (&self.plain, &|unit| format!("2 {unit}")),
+        let forms = [
+            usual(&self.interval).map(|unit| format!("1 {unit} to 2 {unit}")),
+            usual(&self.digits).map(|unit| format!("0.5 {unit} + 2 digits")),
+            usual(&self.about).map(|unit| format!("2 {unit} ± 1 %")),
+            usual(&self.plain).map(|unit| format!("2 {unit}")),
         ];
-        let of = |(units, form): &(&[Unit], &dyn Fn(&str) -> String)| usual(units).map(form);
-        let mut examples: Vec<String> = forms.iter().filter_map(of).collect();
+        let mut examples: Vec<String> = forms.into_iter().flatten().collect();
         if !self.signed.is_empty() && self.digits.is_empty() {
             examples.extend(usual(&self.signed).map(|unit| format!("± 2 {unit}")));
         }

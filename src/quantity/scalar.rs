@@ -2,6 +2,7 @@
 
 use std::fmt;
 
+use super::notation::marked;
 use super::unit::{Dimension, Unit};
 
 /// A quantity on a linear scale: read from a unit by a factor alone.
@@ -115,6 +116,20 @@ scalar!(
     [KilojoulePerKilogram, JoulePerKilogram]
 );
 
+impl Length {
+    /// From millimetres.
+    #[must_use]
+    pub fn from_millimetres(value: f64) -> Self {
+        Self::from_metres(value / 1000.0)
+    }
+
+    /// In millimetres.
+    #[must_use]
+    pub fn millimetres(self) -> f64 {
+        Unit::Millimetre.number_of(self.0)
+    }
+}
+
 impl Pressure {
     /// In kilopascals.
     #[must_use]
@@ -146,8 +161,8 @@ fn write_exact(f: &mut fmt::Formatter<'_>, value: f64, units: &[Unit]) -> fmt::R
     let unit = *units.iter().find(fits).unwrap_or(&si);
     let shown = unit.number_of(value);
     if unit.to_si(shown).to_bits() == value.to_bits() {
-        write!(f, "{shown} {}", unit.symbol())
+        write!(f, "{} {}", marked(&shown.to_string()), unit.symbol())
     } else {
-        write!(f, "{} {}", si.number_of(value), si.symbol())
+        write!(f, "{} {}", marked(&si.number_of(value).to_string()), si.symbol())
     }
 }

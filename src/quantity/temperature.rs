@@ -2,6 +2,7 @@
 
 use std::fmt;
 
+use super::notation::marked;
 use super::unit::Unit;
 
 /// 0 °C in kelvin, exact by definition of the scale.
@@ -99,7 +100,7 @@ impl Temperature {
 
 impl fmt::Display for Temperature {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{} °C", self.0)
+        write!(f, "{} °C", marked(&self.0.to_string()))
     }
 }
 
@@ -138,6 +139,6 @@ impl TemperatureDifference {
 
 impl fmt::Display for TemperatureDifference {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{} K", self.0)
+        write!(f, "{} K", marked(&self.0.to_string()))
     }
 }

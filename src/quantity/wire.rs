@@ -2,6 +2,7 @@
 
 use std::fmt;
 
+use super::notation::marked;
 use super::phrase::Phrase;
 use super::read::{Misread, Reason, unit_of};
 use super::unit::{Dimension, Unit};
@@ -42,7 +43,9 @@ pub fn wire_size(text: &str) -> Result<WireSize, Misread> {
 impl fmt::Display for WireSize {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::SquareMillimetres(area) => write!(f, "{area} {}", Unit::SquareMillimetre.symbol()),
+            Self::SquareMillimetres(area) => {
+                write!(f, "{} {}", marked(&area.to_string()), Unit::SquareMillimetre.symbol())
+            }
             Self::Gauge(number) => write!(f, "{number} {}", Unit::Gauge.symbol()),
         }
     }

@@ -30,7 +30,7 @@ pub(super) fn check(set: &Set, findings: &Findings) {
     }
     for punch in &lamination.punches {
         within("diameter", punch.diameter.as_ref(), DIAMETER, findings);
-        let Some(diameter) = punch.diameter.as_ref().map(|diameter| millimetres(diameter.value)) else {
+        let Some(diameter) = punch.diameter.as_ref().map(|diameter| diameter.value.millimetres()) else {
             continue;
         };
         within("inset", punch.inset.as_ref(), (diameter / 2.0 + RIM, DEEPEST), findings);
@@ -39,14 +39,10 @@ pub(super) fn check(set: &Set, findings: &Findings) {
 
 fn within(key: &str, length: Option<&Sourced<Length>>, (least, most): (f64, f64), findings: &Findings) {
     let Some(length) = length else { return };
-    if (least - 1e-9..=most + 1e-9).contains(&millimetres(length.value)) {
+    if (least - 1e-9..=most + 1e-9).contains(&length.value.millimetres()) {
         return;
     }
     let message = Message::new("rule-lamination").with("key", key).with("written", &length.written);
     let wanted = Message::new("wanted-lamination").with("least", least).with("most", most);
     findings.report(Finding::error(message, length.place.clone(), wanted));
-}
-
-fn millimetres(length: Length) -> f64 {
-    length.metres() * 1e3
 }

@@ -73,12 +73,11 @@ impl Place {
 
 impl Lamination {
     pub(super) fn read(reader: &Reader<'_>) -> Self {
-        let punches = if reader.has("punch") { reader.one_or_more("punch") } else { Vec::new() };
         let lamination = Self {
             seal: reader.sourced("seal", scalar),
             quiet: reader.sourced("quiet", scalar),
             corner: reader.sourced("corner", scalar),
-            punches: punches.iter().map(Punch::read).collect(),
+            punches: reader.one_or_more("punch").iter().map(Punch::read).collect(),
         };
         reader.finish();
         lamination

@@ -109,6 +109,11 @@ pub struct Set {
     pub requests: Entries<Request>,
 }
 
+/// Whether things of this kind have an id: `[sensor.ID]`, but `[shop]`.
+pub(super) fn has_ids(kind: &str) -> bool {
+    kind != "shop" && KINDS.contains(&kind)
+}
+
 impl Set {
     /// Reads every file; what is wrong with them goes to `findings`.
     #[must_use]
@@ -133,7 +138,7 @@ impl Set {
             let name = kind.get_ref().as_ref();
             let Some(table) = value.get_ref().as_table() else {
                 let message = Message::new("spec-loose-key").with("word", name);
-                let label = if name != "shop" && KINDS.contains(&name) {
+                let label = if has_ids(name) {
                     Message::new("wanted-id-table").with("kind", name)
                 } else {
                     Message::new("wanted-table")
@@ -141,7 +146,7 @@ impl Set {
                 file.findings.report(Finding::error(message, place, label));
                 continue;
             };
-            if table.is_empty() && name != "shop" && KINDS.contains(&name) && !file.broken {
+            if table.is_empty() && has_ids(name) && !file.broken {
                 let message = Message::new("spec-empty-table").with("name", name);
                 let label = Message::new("wanted-id-table").with("kind", name);
                 file.findings.report(Finding::error(message, place, label));

@@ -77,11 +77,7 @@ impl Shop {
                 .choice("decision", &[("guarded", Decision::Guarded), ("simple", Decision::Simple)]),
             guard: reader.sourced("guard", ratio),
             soak: reader.sourced("soak", scalar),
-            lamination: reader
-                .has("lamination")
-                .then(|| reader.table("lamination"))
-                .flatten()
-                .map(|lamination| Lamination::read(&lamination)),
+            lamination: reader.table("lamination").map(|lamination| Lamination::read(&lamination)),
         }
     }
 }

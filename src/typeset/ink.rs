@@ -1,7 +1,9 @@
 //! What a page prints, and where: every text, shape and image as a rectangle.
 
-use typst::layout::{Abs, Frame, FrameItem, Point, Transform};
+use typst::layout::{Abs, Frame, FrameItem, Transform};
 use typst::visualize::Color;
+
+use super::geometry::{around, to_edge};
 
 /// How far letters reach below their line, in parts of their size: more than any of
 /// the fonts at hand.
@@ -45,7 +47,7 @@ fn walk<'a>(frame: &'a Frame, outer: Transform, found: &mut Vec<Ink<'a>>) {
                 let slanted = !(here.kx.is_zero() || here.sx.is_zero());
                 if !text.text.trim().is_empty() && !slanted {
                     let local = [Abs::zero(), -cap, text.width(), text.size * DESCENT];
-                    found.push(Ink { area: moved(here, local), text: Some(&text.text), ground: false });
+                    found.push(Ink { area: around(here, local), text: Some(&text.text), ground: false });
                 }
             }
             FrameItem::Shape(shape, _) => {
@@ -53,30 +55,19 @@ fn walk<'a>(frame: &'a Frame, outer: Transform, found: &mut Vec<Ink<'a>>) {
                     let area = shape.bbox(true);
                     let local = [area.min.x, area.min.y, area.max.x, area.max.y];
                     let ground = shape.stroke.is_none() && shape.fill == Some(Color::WHITE.into());
-                    found.push(Ink { area: moved(here, local), text: None, ground });
+                    found.push(Ink { area: around(here, local), text: None, ground });
                 }
             }
             FrameItem::Image(_, size, _) => {
                 let local = [Abs::zero(), Abs::zero(), size.x, size.y];
-                found.push(Ink { area: moved(here, local), text: None, ground: false });
+                found.push(Ink { area: around(here, local), text: None, ground: false });
             }
             FrameItem::Link(..) | FrameItem::Tag(_) => {}
         }
     }
 }
 
-/// The upright rectangle around a moved one.
-fn moved(by: Transform, [left, top, right, bottom]: [Abs; 4]) -> [f64; 4] {
-    let corners = [(left, top), (right, top), (left, bottom), (right, bottom)]
-        .map(|(x, y)| Point::new(x, y).transform(by));
-    let least = |of: fn(&Point) -> Abs| corners.iter().map(of).fold(Abs::inf(), Abs::min).to_mm();
-    let most = |of: fn(&Point) -> Abs| corners.iter().map(of).fold(-Abs::inf(), Abs::max).to_mm();
-    [least(|p| p.x), least(|p| p.y), most(|p| p.x), most(|p| p.y)]
-}
-
 /// The narrowest white border of a page: how far its ink keeps from every edge.
-pub(super) fn white_border((width, height): (f64, f64), ink: &[Ink<'_>]) -> f64 {
-    let nearest =
-        |[left, top, right, bottom]: [f64; 4]| left.min(top).min(width - right).min(height - bottom);
-    ink.iter().filter(|ink| !ink.ground).map(|ink| nearest(ink.area)).fold(f64::MAX, f64::min)
+pub(super) fn white_border(size: (f64, f64), ink: &[Ink<'_>]) -> f64 {
+    ink.iter().filter(|ink| !ink.ground).map(|ink| to_edge(size, ink.area)).fold(f64::MAX, f64::min)
 }

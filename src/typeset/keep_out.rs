@@ -2,6 +2,7 @@
 
 use typst_layout::PagedDocument;
 
+use super::geometry::{size, to_edge};
 use super::ink::{self, Ink};
 use crate::model::{Lamination, Place, Punch};
 use crate::words::Message;
@@ -20,7 +21,7 @@ const SLACK: f64 = 0.02;
 pub(super) fn check(document: &PagedDocument, lamination: &Lamination) -> Result<(), Vec<Message>> {
     let mut found = Vec::new();
     for (index, page) in document.pages().iter().enumerate() {
-        let size = (page.frame.width().to_mm(), page.frame.height().to_mm());
+        let size = size(&page.frame);
         let mut ink = ink::of(&page.frame);
         ink.retain(|ink| !ink.ground);
         let number = index + 1;
@@ -40,12 +41,12 @@ fn in_border(
     lamination: &Lamination,
     page: usize,
 ) -> Option<Message> {
-    let quiet = lamination.quiet.metres() * 1e3;
+    let quiet = lamination.quiet.millimetres();
     // The quiet border goes round the corner with it.
-    let round = lamination.corner.map_or(0.0, |corner| (corner.metres() * 1e3 - quiet).max(0.0));
+    let round = lamination.corner.map_or(0.0, |corner| (corner.millimetres() - quiet).max(0.0));
     let from_edge = |ink: &Ink<'_>| {
         let [left, top, right, bottom] = ink.area;
-        let straight = left.min(top).min(width - right).min(height - bottom);
+        let straight = to_edge((width, height), ink.area);
         let corners = [(left, top), (right, top), (left, bottom), (right, bottom)].map(|(x, y)| {
             let (x, y) = (x.min(width - x) - quiet, y.min(height - y) - quiet);
             if x >= round || y >= round {
@@ -73,7 +74,7 @@ fn in_border(
 /// What lies under a hole: a text rather than a line.
 fn under(size: (f64, f64), ink: &[Ink<'_>], punch: &Punch, on_back: bool, page: usize) -> Option<Message> {
     let (x, y) = punch.centre(size, on_back);
-    let diameter = punch.diameter.metres() * 1e3;
+    let diameter = punch.diameter.millimetres();
     let reach = diameter / 2.0 + AROUND_HOLE;
     let from_centre = |[left, top, right, bottom]: [f64; 4]| {
         libm::hypot((left - x).max(x - right).max(0.0), (top - y).max(y - bottom).max(0.0))
@@ -89,7 +90,7 @@ fn under(size: (f64, f64), ink: &[Ink<'_>], punch: &Punch, on_back: bool, page: 
         message
             .with("page", page)
             .with("diameter", format!("{diameter:.1}"))
-            .with("inset", format!("{:.1}", punch.inset.metres() * 1e3))
+            .with("inset", format!("{:.1}", punch.inset.millimetres()))
             .with_word("place", punch.place.word())
             .with("around", format!("{AROUND_HOLE:.0}"))
             // Rounded down: what is told to be free is.

@@ -9,6 +9,7 @@
 
 mod embedded;
 mod fonts;
+mod geometry;
 mod impose;
 mod ink;
 mod keep_out;

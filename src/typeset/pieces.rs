@@ -3,8 +3,10 @@
 //! For checks over the layout itself: that nothing leaves its page, that no
 //! text lies on another, that nothing is smaller than can be read.
 
-use typst::layout::{Abs, Frame, FrameItem, Point, Transform};
+use typst::layout::{Abs, Frame, FrameItem, Transform};
 use typst_layout::PagedDocument;
+
+use super::geometry::{around, size};
 
 /// A piece of a page: a run of text or a shape.
 #[derive(Debug, Clone, PartialEq)]
@@ -36,9 +38,7 @@ impl Piece {
 pub(super) fn of(document: &PagedDocument) -> Vec<Piece> {
     let mut pieces = Vec::new();
     for (index, page) in document.pages().iter().enumerate() {
-        let size = page.frame.size();
-        let mut walk =
-            Walk { page: index + 1, page_size: (size.x.to_mm(), size.y.to_mm()), pieces: &mut pieces };
+        let mut walk = Walk { page: index + 1, page_size: size(&page.frame), pieces: &mut pieces };
         walk.frame(&page.frame, Transform::identity());
     }
     pieces
@@ -76,17 +76,12 @@ impl Walk<'_> {
     }
 
     fn add(&mut self, (text, image): (Option<(String, f64)>, bool), here: Transform, local: [Abs; 4]) {
-        let [left, top, right, bottom] = local;
-        let corners = [(left, top), (right, top), (left, bottom), (right, bottom)]
-            .map(|(x, y)| Point::new(x, y).transform(here));
-        let least = |of: fn(&Point) -> Abs| corners.iter().map(of).fold(Abs::inf(), Abs::min).to_mm();
-        let most = |of: fn(&Point) -> Abs| corners.iter().map(of).fold(-Abs::inf(), Abs::max).to_mm();
         self.pieces.push(Piece {
             page: self.page,
             page_size: self.page_size,
             text,
             image,
-            area: [least(|p| p.x), least(|p| p.y), most(|p| p.x), most(|p| p.y)],
+            area: around(here, local),
             turned: !here.kx.is_zero() || !here.ky.is_zero(),
         });
     }

@@ -810,6 +810,8 @@ doc-revision-none = ENTWURF
 doc-applicability = { $system }: { $vehicles }
 doc-no-source = ohne Quelle
 doc-not-given = KEINE ANGABE
+doc-quantity-to = bis
+doc-quantity-digits = Digits
 doc-units = Ω, V DC, °C; °F = 1,8 × °C + 32
 doc-units-metric = Ω, V DC, °C
 doc-units-us = Ω, V DC, °F

@@ -737,6 +737,8 @@ doc-revision-none = DRAFT
 doc-applicability = { $system }: { $vehicles }
 doc-no-source = no source
 doc-not-given = NOT GIVEN
+doc-quantity-to = to
+doc-quantity-digits = digits
 doc-units = Ω, V DC, °C; °F = 1.8 × °C + 32
 doc-units-metric = Ω, V DC, °C
 doc-units-us = Ω, V DC, °F

@@ -836,6 +836,8 @@ doc-revision-none = BORRADOR
 doc-applicability = { $system }: { $vehicles }
 doc-no-source = sin fuente
 doc-not-given = SIN DATO
+doc-quantity-to = a
+doc-quantity-digits = dígitos
 doc-units = Ω, V CC, °C; °F = 1,8 × °C + 32
 doc-units-metric = Ω, V CC, °C
 doc-units-us = Ω, V CC, °F

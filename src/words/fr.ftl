@@ -843,6 +843,8 @@ doc-revision-none = PROJET
 doc-applicability = { $system } : { $vehicles }
 doc-no-source = sans source
 doc-not-given = NON DONNÉ
+doc-quantity-to = à
+doc-quantity-digits = digits
 doc-units = Ω, V CC, °C ; °F = 1,8 × °C + 32
 doc-units-metric = Ω, V CC, °C
 doc-units-us = Ω, V CC, °F

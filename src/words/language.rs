@@ -60,6 +60,28 @@ impl Language {
         }
     }
 
+    /// Its decimal mark, and from how many digits on it parts whole numbers in groups of three:
+    /// groups from ISO 80000-1, but not of four digits in Spanish (Unicode CLDR 45,
+    /// `minimumGroupingDigits`, from memory).
+    #[must_use]
+    pub const fn numbers(self) -> (char, usize) {
+        match self {
+            Self::English => ('.', 4),
+            Self::Spanish => (',', 5),
+            _ => (',', 4),
+        }
+    }
+
+    /// The form of its dates, as `strftime` has it; English has that of ISO 8601.
+    #[must_use]
+    pub const fn dates(self) -> &'static str {
+        match self {
+            Self::English => "%Y-%m-%d",
+            Self::German => "%d.%m.%Y",
+            _ => "%d/%m/%Y",
+        }
+    }
+
     /// The language of a code.
     #[must_use]
     pub fn of_code(code: &str) -> Option<Self> {

@@ -14,6 +14,7 @@ use fluent_bundle::{FluentArgs, FluentResource};
 use fluent_syntax::ast::Entry;
 use unic_langid::LanguageIdentifier;
 
+use crate::quantity::Notation;
 pub use language::Language;
 
 /// A word of the table together with what goes into its gaps.
@@ -101,6 +102,19 @@ impl Words {
     #[must_use]
     pub fn language(&self) -> Language {
         self.language
+    }
+
+    /// How numbers are written among these words; nothing where as in specs.
+    #[must_use]
+    pub fn notation(&self) -> Option<Notation> {
+        let (decimal, grouped_from) = self.language.numbers();
+        let notation = || Notation {
+            decimal,
+            grouped_from,
+            to: self.word("doc-quantity-to"),
+            digits: self.word("doc-quantity-digits"),
+        };
+        (self.language != Language::English).then(notation)
     }
 
     /// The words of a message, its gaps filled.

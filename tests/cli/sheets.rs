@@ -80,3 +80,34 @@ fn a_paper_larger_than_the_sheet_is_named_and_the_others_are_printed() {
         assert_eq!(bayleaf(folder.path(), &wrong).status.code(), Some(2), "{wrong:?}");
     }
 }
+
+#[test]
+fn sheets_say_which_language_they_are_in() {
+    let folder = folder();
+    write(folder.path(), "specs/set.toml", GOOD);
+    for code in ["en", "de", "es"] {
+        let output = bayleaf(folder.path(), &["print", "--sheet", "A4", "--language", code, "SEN-1"]);
+        assert!(output.status.success(), "{}", errors(&output));
+        let pdf = fs::read(folder.path().join("out/SET.SHEETS-1.pdf")).expect("it was written");
+        let entry = format!("/Lang({code})");
+        assert!(pdf.windows(entry.len()).any(|part| part == entry.as_bytes()), "{code}");
+    }
+}
+
+#[test]
+fn what_a_hole_or_the_seal_would_take_is_refused_by_name() {
+    let folder = folder();
+    let print = |lamination: &str| {
+        write(folder.path(), "specs/set.toml", format!("{GOOD}\n[shop.lamination]\n{lamination}\n"));
+        bayleaf(folder.path(), &["print", "SEN-1"])
+    };
+    let hole = print("punch = { place = \"top\", diameter = \"6 mm\", inset = \"12 mm\" }");
+    assert_eq!(hole.status.code(), Some(2));
+    must_contain(&errors(&hole), "page 1: the hole at the top (6.0 mm, its centre 12.0 mm from the edge");
+    must_contain(&errors(&hole), "the paper is white 8.0 mm deep there");
+    let border = print("quiet = \"9 mm\"");
+    assert_eq!(border.status.code(), Some(2));
+    must_contain(&errors(&border), "as near as 7.6 mm to the edge; lamination needs 9.0 mm");
+    let free = print("quiet = \"5 mm\"\npunch = { place = \"top\", diameter = \"4 mm\", inset = \"4 mm\" }");
+    assert_eq!(free.status.code(), Some(0), "{}", errors(&free));
+}

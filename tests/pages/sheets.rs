@@ -2,7 +2,7 @@
 
 use bayleaf::document::Document;
 use bayleaf::typeset::{Flip, Imposed, Job, Laid, Leaf, Piece, Press, TEMPLATES, Typesetter};
-use bayleaf::words::Words;
+use bayleaf::words::{Language, Words};
 use hayro::hayro_interpret::InterpreterSettings;
 use hayro::hayro_syntax::Pdf;
 use hayro::vello_cpu::color::palette::css::WHITE;
@@ -35,7 +35,7 @@ const CARD: &str = "#let d = json(\"/data.json\")\n\
     }\n";
 
 fn press(sheet: (f64, f64), flip: Flip) -> Press {
-    Press { sheet, flip, lamination: None, language: "en".to_owned(), date: super::date() }
+    Press { sheet, flip, lamination: None, language: Language::English, date: super::date() }
 }
 
 fn typesetter() -> Typesetter {

@@ -80,13 +80,13 @@ fn command(
     if arguments.proofs {
         command.arg("--proofs");
     }
-    if let Some(templates) = &arguments.templates {
+    if let Some(templates) = &arguments.edition.templates {
         command.arg("--templates").arg(templates);
     }
-    if let Some(at) = arguments.at {
+    if let Some(at) = arguments.edition.at {
         command.arg(format!("--at={at}"));
     }
-    if let Some(units) = arguments.units {
+    if let Some(units) = arguments.edition.units {
         command.arg(format!("--units={}", units.word()));
     }
     Ok(command)

@@ -47,7 +47,7 @@ pub(super) fn press(arguments: &Print, context: Context<'_>) -> Option<Press> {
         sheet,
         flip: Flip::from(arguments.flip),
         lamination,
-        language: "en".to_owned(),
+        language: context.words.language(),
         date: context.date,
     })
 }

@@ -7,7 +7,7 @@ use std::time::Instant;
 
 use super::batch::{Report, Told};
 use super::sheets::{self, Bundled};
-use crate::cli::outcome::{Outcome, note, say};
+use crate::cli::outcome::{Outcome, complain, note, say, seconds_since, warn};
 use crate::diag::reason;
 use crate::typeset::Press;
 use crate::words::{Message, Words};
@@ -107,13 +107,13 @@ impl<'a> Summary<'a> {
         for (id, pages, expected) in &self.overfull {
             let message = Message::new("run-more-sides").with("id", id);
             let message = message.with("pages", pages).with("expected", expected);
-            note(format_args!("{}: {}", self.words.word("finding-warning"), self.words.say(&message)));
+            warn(self.words, &message);
         }
         let sheets = press.map(|press| self.sheets(out, press));
         self.failures.sort();
         for (id, reason) in self.failures.iter().take(SHOWN) {
             let message = Message::new("run-cannot-print").with("id", id).with("reason", reason);
-            note(format_args!("{}: {}", self.words.word("finding-error"), self.words.say(&message)));
+            complain(self.words, &message);
         }
         let more = self.failures.len().saturating_sub(SHOWN);
         if more > 0 {
@@ -122,13 +122,12 @@ impl<'a> Summary<'a> {
         let missing = self.expected - self.printed.len() - self.failures.len();
         if missing > 0 || lost_workers > 0 {
             let message = Message::new("run-worker-lost").with_count("missing", missing);
-            note(format_args!("{}: {}", self.words.word("finding-error"), self.words.say(&message)));
+            complain(self.words, &message);
         }
-        let seconds = self.started.elapsed().as_secs_f64();
         let message = Message::new("run-printed")
             .with_count("documents", self.printed.len())
             .with_count("pages", self.printed.values().sum())
-            .with("seconds", format!("{seconds:.2}"))
+            .with("seconds", seconds_since(self.words, self.started))
             .with("out", out.display())
             .with_count("no-source", self.no_source.len())
             .with_count("not-given", self.not_given.len());
@@ -145,12 +144,9 @@ impl<'a> Summary<'a> {
     /// Numbers the files of sheets, says what is amiss with them, and what to do with them.
     fn sheets(&mut self, out: &Path, press: &Press) -> Option<String> {
         let words = self.words;
-        let warn = |message: &Message| {
-            note(format_args!("{}: {}", words.word("finding-warning"), words.say(message)));
-        };
         for (id, pages) in &self.without_bar {
             let pages = pages.iter().map(ToString::to_string).collect::<Vec<_>>().join(", ");
-            warn(&Message::new("run-no-bar").with("id", id).with("pages", pages));
+            warn(words, &Message::new("run-no-bar").with("id", id).with("pages", pages));
         }
         let files = match sheets::close_gaps(out, &mut self.bundled) {
             Ok(files) => files,
@@ -163,17 +159,17 @@ impl<'a> Summary<'a> {
         for bundled in &self.bundled {
             if bundled.without_bar > 0 {
                 let message = Message::new("run-no-bar-on-sheet").with("id", sheets::file(bundled.number));
-                warn(&message.with_count("sides", bundled.without_bar));
+                warn(words, &message.with_count("sides", bundled.without_bar));
             }
             if let Some(failure) = &bundled.failure {
                 let message = Message::new("run-cannot-print")
                     .with("id", sheets::file(bundled.number))
                     .with("reason", failure);
-                note(format_args!("{}: {}", words.word("finding-error"), words.say(&message)));
+                complain(words, &message);
             }
         }
         for name in sheets::stale(out, files) {
-            warn(&Message::new("run-stale-sheets").with("path", out.join(name).display()));
+            warn(words, &Message::new("run-stale-sheets").with("path", out.join(name).display()));
         }
         sheets::told(&self.bundled, files, press, words)
     }

@@ -5,16 +5,15 @@ use std::fs;
 use std::io::{self, IsTerminal, Write};
 use std::time::Instant;
 
-use chrono::Local;
 use sha2::{Digest, Sha256};
 
 use crate::cli::args::Watch;
-use crate::cli::load::{self, Loaded, Origin, load};
-use crate::cli::outcome::{note, say};
+use crate::cli::load::{Loaded, Written};
+use crate::cli::outcome::{complain, note, say, seconds_since, unwritten};
 use crate::cli::templates::Templates;
 use crate::cli::{print, whole};
 use crate::diag::reason;
-use crate::document::{self, Context, Document, Paperwork};
+use crate::document::{self, Document, Paperwork};
 use crate::typeset::{Job, Typesetter};
 use crate::words::{Language, Message, Words};
 
@@ -24,7 +23,6 @@ const CLEAR: &str = "\x1b[2J\x1b[H";
 /// The pictures of a run, and what they were drawn from.
 pub(super) struct Desk<'a> {
     arguments: &'a Watch,
-    from: Origin,
     language: Option<Language>,
     /// The words of the last set that could be read.
     words: Words,
@@ -39,14 +37,9 @@ pub(super) struct Desk<'a> {
 impl<'a> Desk<'a> {
     /// Makes the folder for the pictures.
     pub(super) fn new(arguments: &'a Watch, language: Option<Language>) -> Result<Self, Message> {
-        let unwritable = |error: io::Error| {
-            let path = arguments.out.display();
-            Message::new("run-cannot-write").with("path", path).with("reason", reason(&error))
-        };
-        fs::create_dir_all(&arguments.out).map_err(unwritable)?;
+        fs::create_dir_all(&arguments.out).map_err(|error| unwritten(&arguments.out, &error))?;
         Ok(Self {
             arguments,
-            from: Origin::of(arguments.specs.specs.as_deref()),
             language,
             words: Words::of(language.unwrap_or_default()),
             state: String::new(),
@@ -58,9 +51,10 @@ impl<'a> Desk<'a> {
     /// Draws what differs from the last pass; says nothing where nothing was changed.
     pub(super) fn pass(&mut self) {
         let started = Instant::now();
-        let templates = Templates::load(self.arguments.templates.as_deref());
+        let templates = Templates::load(self.arguments.edition.templates.as_deref());
         let of_templates = templates.as_ref().map_or_else(|error| self.words.say(error), Templates::digest);
-        let state = load::state(&self.from) + &of_templates;
+        let written = Written::read(self.arguments.specs.specs.as_deref());
+        let state = written.digest.clone() + &of_templates;
         if self.state == state {
             return;
         }
@@ -68,27 +62,26 @@ impl<'a> Desk<'a> {
         if io::stderr().is_terminal() {
             drop(write!(io::stderr().lock(), "{CLEAR}"));
         }
-        let loaded = load(self.arguments.specs.specs.as_deref(), self.language, false).ok();
-        let told = match (loaded, templates) {
-            (Some(loaded), Ok(templates)) => {
-                let told = self.draw(&loaded, &templates, &of_templates);
+        let told = match (written.check(self.language, false), templates) {
+            (Ok(loaded), Ok(templates)) => {
+                let told = self.draw(&loaded, &templates, &of_templates).map(Some);
                 self.words = loaded.words;
                 told
             }
             (_, Err(error)) => Err(error),
             // The findings have been shown.
-            (None, Ok(_)) => Ok(None),
+            (Err(_), Ok(_)) => Ok(None),
         };
         match told {
             Ok(Some((drawn, same))) => {
                 let message =
                     Message::new("run-watch-drawn").with_count("drawn", drawn).with_count("same", same);
-                let seconds = format!("{:.2}", started.elapsed().as_secs_f64());
+                let seconds = seconds_since(&self.words, started);
                 note(self.words.say(&message.with("seconds", seconds)));
             }
             Ok(None) => note(self.words.word("run-watch-kept")),
             Err(error) => {
-                note(format_args!("{}: {}", self.words.word("finding-error"), self.words.say(&error)));
+                complain(&self.words, &error);
                 note(self.words.word("run-watch-kept"));
             }
         }
@@ -100,17 +93,16 @@ impl<'a> Desk<'a> {
         loaded: &Loaded,
         templates: &Templates,
         of_templates: &str,
-    ) -> Result<Option<(usize, usize)>, Message> {
+    ) -> Result<(usize, usize), Message> {
         let words = &loaded.words;
         let look = format!("{} {of_templates}", words.language().code());
-        if self.typesetter.as_ref().is_none_or(|(known, _)| *known != look) {
+        let kept = self.typesetter.take().filter(|(known, _)| *known == look);
+        if kept.is_none() {
             self.drawn.clear();
-            self.typesetter = Some((look, templates.typesetter(words)));
         }
-        let Some((_, typesetter)) = &self.typesetter else { return Ok(None) };
-        let date = self.arguments.date.unwrap_or_else(|| Local::now().date_naive());
-        let units = self.arguments.units.unwrap_or(loaded.model.shop.units);
-        let context = Context { model: &loaded.model, words, date, bay: self.arguments.at, units };
+        let kept = kept.unwrap_or_else(|| (look, templates.typesetter(words)));
+        let (_, typesetter) = self.typesetter.insert(kept);
+        let context = self.arguments.edition.context(&loaded.model, words);
         let ids = &self.arguments.ids;
         let mut chosen = print::chosen(loaded, ids, false)?;
         // The index changes with each of the others; who names it wants it.
@@ -126,23 +118,22 @@ impl<'a> Desk<'a> {
                 continue;
             }
             drawn += 1;
-            let picture = typesetter.preview(Job::of(&document, date), self.arguments.ppi);
+            let picture = typesetter.preview(Job::of(&document, context.date), self.arguments.ppi);
             let made = picture.map_err(|failure| failure.said(words)).and_then(|picture| {
                 whole::write(&self.arguments.out, &file, &picture).map_err(|error| reason(&error))
             });
             match made {
                 // A picture that nobody is told of is there all the same.
                 Ok(()) => drop(say(path.display())),
-                Err(why) => {
-                    let message =
-                        Message::new("run-cannot-print").with("id", &document.id).with("reason", why);
-                    note(format_args!("{}: {}", words.word("finding-error"), words.say(&message)));
-                }
+                Err(why) => complain(
+                    words,
+                    &Message::new("run-cannot-print").with("id", &document.id).with("reason", why),
+                ),
             }
             self.drawn.insert(document.id, state);
         }
         self.drawn.retain(|id, _| chosen.iter().any(|listed| listed.id == *id));
-        Ok(Some((drawn, count - drawn)))
+        Ok((drawn, count - drawn))
     }
 }
 

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::{Numbers, card_word};
 use crate::document::expectation::{self, Tools};
 use crate::document::marks::Marks;
-use crate::document::{Context, ends, figures};
+use crate::document::{Context, ends, figures, said};
 use crate::model::{Checklist, Expect, Probes, Question, Test};
 use crate::spec::{Answer, Cost, Side, View};
 use crate::words::{Message, Words};
@@ -63,7 +63,7 @@ pub(super) fn block(
     let step = checklist.steps.get(node)?;
     let cost = Message::new("check-cost")
         .with_word("cost", cost_word(step.cost))
-        .with("time", step.time_fact.written.as_deref().unwrap_or_default())
+        .with("time", step.time_fact.shown().unwrap_or_default())
         .with("mark", marks.mark(words, &step.time_fact));
     Some(Block {
         number: numbers.mark(node),
@@ -134,10 +134,7 @@ fn lines(context: Context<'_>, checklist: &Checklist, step: &Question, marks: &m
             let marks = marks.letters(words, expectation::facts(context, test));
             (tested(context, checklist, step, test), marks)
         }
-        None => (
-            step.expect.written.clone().unwrap_or_else(|| words.word("doc-not-given")),
-            marks.mark(words, &step.expect),
-        ),
+        None => (said(words, &step.expect), marks.mark(words, &step.expect)),
     };
     let window = step.unit.is_some() && expect.chars().count() <= WINDOW;
     lines.push(Line { window, strong: true, marks: mark, ..plain("check-expect", expect) });

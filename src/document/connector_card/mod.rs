@@ -146,7 +146,7 @@ fn states(conditions: &Conditions<'_>, pin: &ConnectorPin, users: &[&User<'_>]) 
     let computed: Vec<expected::Shown> = users.iter().map(|user| conditions.computed(user)).collect();
     std::array::from_fn(|state| {
         if let Some(given) = &pin.expect[state] {
-            return given.written.clone().unwrap_or_default();
+            return given.shown().unwrap_or_default();
         }
         // All who share a pin see the same reference; where they do not, none is printed.
         let mut shown = computed.iter().filter_map(|shown| shown[state].as_ref());

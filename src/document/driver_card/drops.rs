@@ -3,6 +3,7 @@
 use crate::document::Context;
 use crate::document::grid::{Column, Grid};
 use crate::document::marks::Marks;
+use crate::document::said;
 use crate::model::{Driver, Fact, Load, Switched, Wire};
 use crate::physics::blower::Side;
 use crate::physics::copper::REFERENCE;
@@ -93,7 +94,7 @@ fn of_wire(words: &Words, wire: &Wire, marks: &mut Marks) -> Vec<String> {
     let mark = marks.letters(words, &wire.facts);
     let written = |label: &str| {
         let fact = wire.facts.iter().find(|fact| fact.label == label);
-        fact.and_then(|fact| fact.written.clone()).unwrap_or_else(|| words.word("doc-not-given"))
+        said(words, fact)
     };
     let about = Message::new("card-drv-wire-of")
         .with("title", &wire.title)

@@ -58,7 +58,8 @@ pub(super) fn written(inputs: &[Fact]) -> Vec<String> {
     let is_quantity = |text: &&str| {
         text.contains(' ') && text.starts_with(|c: char| c.is_ascii_digit() || "−±".contains(c))
     };
-    let whole = inputs.iter().filter_map(|fact| fact.written.as_deref());
+    let shown: Vec<String> = inputs.iter().filter_map(Fact::shown).collect();
+    let whole = shown.iter().map(String::as_str);
     let nominal = whole.clone().filter_map(|written| written.split_once(" ± ").map(|(nominal, _)| nominal));
     whole.chain(nominal).filter(is_quantity).map(str::to_owned).collect()
 }

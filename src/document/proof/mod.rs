@@ -13,9 +13,9 @@ use serde_json::Value;
 
 use super::furniture::{Furniture, Kind, shop_paper};
 use super::marks::Marks;
-use super::{Context, Data, Document, Listed, Paperwork, finish};
+use super::{Context, Data, Document, Listed, Paperwork, finish, said};
 use crate::model::Model;
-use crate::quantity::{Rounding, Traced, traced};
+use crate::quantity::{Rounding, Traced, decimal_mark, marked, traced};
 use crate::words::{Message, Words};
 use walk::{Number, Part};
 
@@ -86,7 +86,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let inputs = basis.inputs.iter().map(|fact| Input {
         what: words.word(fact.label),
         key: fact.key.clone(),
-        value: fact.written.clone().unwrap_or_else(|| words.word("doc-not-given")),
+        value: said(words, fact),
         // A rule of the shop's own needs no source.
         mark: match fact.source.as_deref() {
             Some("") => words.word("proof-own"),
@@ -159,7 +159,7 @@ fn unrounded(traced: &Traced, printed: &str) -> String {
     // A sign that the card sets before a figure of its own is the card's, not the value's.
     let minus = if value < 0.0 && text.chars().any(|c| matches!(c, '1'..='9')) { "−" } else { "" };
     let own = if minus.is_empty() && printed.starts_with('−') && value > 0.0 { "−" } else { minus };
-    format!("{own}{text}")
+    format!("{own}{}", marked(text))
 }
 
 fn way(words: &Words, traced: &Traced) -> String {
@@ -174,7 +174,8 @@ fn way(words: &Words, traced: &Traced) -> String {
 fn rounded<'a>(number: &Number<'a>) -> Option<&'a Traced> {
     let plain = |text: &str| {
         let text: String = text.chars().filter(|c| !c.is_whitespace()).collect();
-        if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
+        let mark = decimal_mark();
+        if text.contains(mark) { text.trim_end_matches('0').trim_end_matches(mark).to_owned() } else { text }
     };
     number.traced.filter(|traced| plain(&unrounded(traced, &number.printed)) != plain(&number.printed))
 }

@@ -2,6 +2,8 @@
 
 use std::ops::Range;
 
+use crate::quantity::decimal_mark;
+
 /// Where numbers stand in a text: digits with point and thousands' spaces, and a minus
 /// sign before them. Digits of names (`C2/7`, `R-134a`) are no numbers.
 pub(super) fn numbers(text: &str) -> Vec<Range<usize>> {
@@ -9,6 +11,8 @@ pub(super) fn numbers(text: &str) -> Vec<Range<usize>> {
     let at = |index: usize| characters.get(index).map(|(_, character)| *character);
     let is_digit = |index: usize| at(index).is_some_and(|c| c.is_ascii_digit());
     let offset = |index: usize| characters.get(index).map_or(text.len(), |(offset, _)| *offset);
+    let decimal = decimal_mark();
+    let within = |c: char| c == decimal || c == '\u{202f}';
     let mut found = Vec::new();
     let mut index = 0;
     while index < characters.len() {
@@ -17,7 +21,7 @@ pub(super) fn numbers(text: &str) -> Vec<Range<usize>> {
             continue;
         }
         let mut end = index + 1;
-        while is_digit(end) || (matches!(at(end), Some('.' | '\u{202f}')) && is_digit(end + 1)) {
+        while is_digit(end) || (at(end).is_some_and(within) && is_digit(end + 1)) {
             end += 1;
         }
         let before = index.checked_sub(1).and_then(at);

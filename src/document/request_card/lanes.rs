@@ -9,7 +9,7 @@ use crate::document::{Context, beside, figures};
 use crate::model::request::Condition;
 use crate::model::{Fact, Request};
 use crate::physics::request::{Phase, Span, State, Trace};
-use crate::quantity::Units;
+use crate::quantity::{Units, reprinted};
 use crate::words::Message;
 
 /// How many steps the time axis has at most.
@@ -154,7 +154,7 @@ fn levels(units: Units, condition: &Condition, trace: &Trace) -> Vec<Drawn> {
     let line = |level: Option<crate::spec::Level>, fact: &Fact, sign: &str, release: bool| {
         // The table of conditions has it as written too.
         let written = fact.written.as_ref()?;
-        let shown = beside::converted(units, fact.label, written).unwrap_or_else(|| written.clone());
+        let shown = beside::converted(units, fact.label, written).unwrap_or_else(|| reprinted(written));
         let text = format!("{sign} {}", shown.replace('-', "−"));
         Some(Drawn { at: height(level?.number, reach), text, release })
     };

@@ -5,12 +5,11 @@ mod levels;
 
 use serde::Serialize;
 
-use super::beside;
 use super::caution::{self, Cautions, Room, Touch};
 use super::furniture::{Furniture, Kind, shop_paper};
 use super::grid::{Column, Grid};
 use super::marks::Marks;
-use super::{Context, Data, Document, Listed, finish, table};
+use super::{Context, Data, Document, Listed, beside, finish, said, table};
 use crate::model::{Card, Fact, Request, request};
 use crate::physics::request::Effect;
 use crate::spec::{About, Watch};
@@ -135,15 +134,14 @@ fn conditions(context: Context<'_>, (card, request): (&Card, &Request), marks: &
     let row = |(index, condition): (usize, &request::Condition)| {
         let levels = levels::of(model, card, condition);
         let [threshold, release, delay, after] = &condition.facts;
-        let written = |fact: &Fact| fact.written.clone().unwrap_or_else(|| words.word("doc-not-given"));
         // As the document gives it, and below it the same in the edition's unit.
-        let signed = |fact: &Fact, sign: &str| match &fact.written {
-            Some(written) => {
+        let signed = |fact: &Fact, sign: &str| match (&fact.written, fact.shown()) {
+            (Some(written), Some(shown)) => {
                 let other = beside::converted(units, fact.label, written);
                 let below = other.map(|other| format!("\n({other})")).unwrap_or_default();
-                format!("{sign} {}{below}", written.replace('-', "−"))
+                format!("{sign} {}{below}", shown.replace('-', "−"))
             }
-            None => words.word("doc-not-given"),
+            _ => words.word("doc-not-given"),
         };
         let (past, back) = levels::signs(condition.side);
         let [set_volts, release_volts] = levels.volts;
@@ -157,10 +155,10 @@ fn conditions(context: Context<'_>, (card, request): (&Card, &Request), marks: &
             levels.watch,
             signed(threshold, past),
             set_volts,
-            written(delay),
+            said(words, delay),
             signed(release, back),
             release_volts,
-            written(after),
+            said(words, after),
             marks.letters(words, &condition.facts),
         ]
     };

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use crate::document::ends::short;
+use crate::document::said;
 use crate::model::{Card, PinEnd, PinUse, Sensor};
 use crate::spec::Topology;
 use crate::words::{Message, Words};
@@ -43,7 +44,7 @@ pub(super) fn compose(words: &Words, sensor: &Sensor, card: &Card) -> Option<Dia
     };
     let fact = |labels: &[&str]| {
         let found = sensor.circuit_facts.iter().find(|fact| labels.contains(&fact.label));
-        found.map(|fact| fact.written.clone().unwrap_or_else(|| words.word("doc-not-given")))
+        found.map(|fact| said(words, fact))
     };
     let pin = |end: &Option<PinEnd>, of: fn(&PinEnd) -> &Option<PinUse>| {
         let pin = end.as_ref().and_then(|end| of(end).as_ref());

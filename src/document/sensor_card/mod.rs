@@ -24,6 +24,7 @@ use super::marks::Marks;
 use super::{Context, Data, Document, Listed, Paperwork, finish};
 use crate::model::{Card, PinEnd, PinUse, Points, Sensor};
 use crate::physics::curve::Direction;
+use crate::quantity::marked;
 use crate::spec::{About, Topology};
 use crate::words::{Message, Words};
 use reading::Readings;
@@ -198,7 +199,7 @@ fn point_table(words: &Words, points: &Points) -> PointTable {
     } else {
         vec![temperature.to_owned(), resistance.to_owned()]
     };
-    let cell = |cell: &String| cell.replace('-', "−").replace('_', "");
+    let cell = |cell: &String| marked(&cell.replace('-', "−").replace('_', ""));
     PointTable {
         title: words.say(&Message::new("card-points").with("unit", resistance)),
         columns,

@@ -5,7 +5,7 @@ use super::{Ask, Cell, Column, Show, Table, temperature_cells, temperature_colum
 use crate::model::{Model, PressureGauge, Refrigerant};
 use crate::physics::atmosphere::{Site, WEATHER};
 use crate::physics::refrigerant::reading::Limits;
-use crate::quantity::{Interval, Pressure, Rounding, Step, Temperature, Unit, Units};
+use crate::quantity::{Interval, Pressure, Rounding, Step, Temperature, Unit, Units, decimal_mark, marked};
 use crate::words::{Message, Words};
 
 /// From row to row where no step was asked for or given.
@@ -227,18 +227,23 @@ fn at_rest(
 /// The coefficients of the saturation equation, with every digit.
 fn terms(of: &Refrigerant) -> Message {
     let critical = of.fluid.critical_temperature().kelvins();
-    let listed: Vec<String> = of.fluid.terms().iter().map(|(n, t)| format!("{n} ({t})")).collect();
+    let listed: Vec<String> = of
+        .fluid
+        .terms()
+        .iter()
+        .map(|(n, t)| format!("{} ({})", marked(&n.to_string()), marked(&t.to_string())))
+        .collect();
     Message::new("table-formula-saturation-terms")
         .with("fluid", of.fluid.number())
         .with("temperature", trimmed(critical, 4))
         .with("pressure", trimmed(of.fluid.critical_pressure().kilopascals(), 3))
-        .with("terms", listed.join(", ").replace('-', "−"))
+        .with("terms", listed.join(if decimal_mark() == ',' { "; " } else { ", " }).replace('-', "−"))
 }
 
 /// A constant with the digits that it has, up to so many decimals.
 fn trimmed(value: f64, most: usize) -> String {
     let text = crate::quantity::figure(value, most, Rounding::Nearest);
-    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    text.trim_end_matches('0').trim_end_matches(['.', ',']).to_owned()
 }
 
 /// How the figures follow, each with its source.

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use crate::document::marks::Marks;
+use crate::document::said;
 use crate::model::{Fact, Model, Multimeter, RowOf, Sheet, Shop, Vehicle};
 use crate::physics::decision::Rule;
 use crate::spec::{Measure, Reads};
@@ -40,10 +41,7 @@ pub(in crate::document) fn identity(
         if fact.is_missing() {
             marks.mark(words, &fact);
         }
-        Labelled {
-            label: words.word(label),
-            value: fact.written.unwrap_or_else(|| words.word("doc-not-given")),
-        }
+        Labelled { label: words.word(label), value: said(words, &fact) }
     };
     vec![
         known("title", "sheet-vehicle", &Some(vehicle.title.clone())),

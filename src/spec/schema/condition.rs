@@ -9,12 +9,15 @@ use super::Writer;
 use super::explore::{Trial, What};
 use super::table::Effect;
 
+/// Values of one key of a table that change the same, and what they change.
+type Grouped<'a> = ((String, &'static str), BTreeSet<What>, BTreeMap<&'a str, Effect>);
+
 impl Writer<'_> {
     /// The conditions that belong to a table: it is the innermost around the value and what hangs on it.
     pub(super) fn conditions(&mut self, here: &str) -> Vec<Value> {
         let mut all = Vec::new();
         // Values that change the same are one condition.
-        let mut grouped: Vec<((String, &'static str), BTreeSet<What>, BTreeMap<&str, Effect>)> = Vec::new();
+        let mut grouped: Vec<Grouped<'_>> = Vec::new();
         for trial in self.explored.trials.iter().filter(|trial| trial.what != What::Several) {
             let mut effects = self.explored.effects(trial);
             effects.retain(|changed, _| around(&trial.table, changed) == here);

@@ -7,6 +7,7 @@ use toml::Table;
 
 use super::super::demo::DEMO;
 use super::super::reader::Shape;
+use super::super::set::has_ids;
 use super::explore::{ID, KEY};
 use crate::words::Words;
 
@@ -47,14 +48,10 @@ impl Descriptions {
         for (_, text) in DEMO {
             let spec: Table = text.parse().unwrap_or_default();
             for (kind, things) in &spec {
-                if kind == "shop" {
-                    collect(kind, things, &mut examples);
-                } else {
-                    things
-                        .as_table()
-                        .into_iter()
-                        .flatten()
-                        .for_each(|(_, thing)| collect(kind, thing, &mut examples));
+                let one = (!has_ids(kind)).then_some(things);
+                let several = things.as_table().filter(|_| has_ids(kind)).into_iter().flatten();
+                for thing in one.into_iter().chain(several.map(|(_, thing)| thing)) {
+                    collect(kind, thing, &mut examples);
                 }
             }
         }

@@ -9,7 +9,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use toml::{Table, Value};
 
 use super::super::reader::{Item, Notes, Shape, TableNotes};
-use super::super::set::Set;
+use super::super::set::{Set, has_ids};
 use super::table::Known;
 use crate::diag::{Findings, Sources};
 
@@ -75,8 +75,8 @@ struct Spec {
 
 impl Explored {
     /// Explores `[kind.ID]`, or `[kind]` where there is one of it.
-    pub(super) fn of(kind: &str, has_ids: bool) -> Self {
-        let root = if has_ids { format!("{kind}.{ID}") } else { kind.to_owned() };
+    pub(super) fn of(kind: &str) -> Self {
+        let root = if has_ids(kind) { format!("{kind}.{ID}") } else { kind.to_owned() };
         let mut spec = Spec::new(&root);
         let base = spec.grow();
         let mut trials = Vec::new();

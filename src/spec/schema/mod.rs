@@ -15,7 +15,7 @@ use std::collections::BTreeMap;
 use serde_json::{Map, Value, json};
 
 use super::reader::Shape;
-use super::set::{KINDS, LONGEST_ID};
+use super::set::{KINDS, LONGEST_ID, has_ids};
 use describe::Descriptions;
 pub use describe::described;
 use explore::{Explored, KEY};
@@ -25,7 +25,7 @@ use shape::{Definitions, text};
 #[must_use]
 pub fn keys() -> BTreeMap<String, Vec<&'static str>> {
     let mut keys = BTreeMap::new();
-    for explored in KINDS.iter().map(|kind| explored(kind)) {
+    for explored in KINDS.iter().map(|kind| Explored::of(kind)) {
         for name in explored.names() {
             let own = explored.known(name).keys.iter().map(|(key, _)| *key);
             keys.insert(describe::path_of(name), own.collect());
@@ -41,13 +41,11 @@ pub fn schema() -> Value {
     let descriptions = Descriptions::load();
     let mut properties = Map::new();
     for kind in KINDS {
-        let explored = explored(kind);
+        let explored = Explored::of(kind);
         let mut writer =
             Writer { explored: &explored, definitions: &mut definitions, descriptions: &descriptions };
         let own = writer.table(&explored.root);
-        let schema = if *kind == "shop" {
-            own
-        } else {
+        let schema = if has_ids(kind) {
             let one = definitions.share(kind, own);
             let id = format!("^[A-Za-z0-9][A-Za-z0-9_-]{{0,{}}}$", LONGEST_ID - 1);
             json!({
@@ -55,6 +53,8 @@ pub fn schema() -> Value {
                 "patternProperties": { id: one },
                 "description": descriptions.table(kind),
             })
+        } else {
+            own
         };
         properties.insert((*kind).to_owned(), schema);
     }
@@ -67,10 +67,6 @@ pub fn schema() -> Value {
         "additionalProperties": false,
         "definitions": definitions.into_json(),
     })
-}
-
-fn explored(kind: &str) -> Explored {
-    Explored::of(kind, kind != "shop")
 }
 
 /// Writes the schemas of one kind's tables.

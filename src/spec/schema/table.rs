@@ -116,15 +116,17 @@ impl Explored {
             for (key, shapes) in &known.keys {
                 let then_shape = then.shape(key).cloned();
                 match &then_shape {
-                    None if then.closed => {
-                        if base.has(key) || others().any(|other| of(other, key).is_some()) {
-                            effect.forbidden.insert(*key);
-                        }
+                    None if then.closed
+                        && (base.has(key) || others().any(|other| of(other, key).is_some())) =>
+                    {
+                        effect.forbidden.insert(*key);
                     }
-                    Some(shape) if shapes.len() > 1 && *shape != Shape::Any => {
-                        if others().any(|other| of(other, key) != then_shape) {
-                            effect.shapes.insert(*key, vec![shape.clone()]);
-                        }
+                    Some(shape)
+                        if shapes.len() > 1
+                            && *shape != Shape::Any
+                            && others().any(|other| of(other, key) != then_shape) =>
+                    {
+                        effect.shapes.insert(*key, vec![shape.clone()]);
                     }
                     _ => {}
                 }

@@ -5,8 +5,8 @@
 
 use typst::layout::{Abs, Ratio, Transform};
 
-use super::side::moved;
 use super::spread::UNPRINTABLE;
+use crate::typeset::geometry::{moved, spanned};
 use crate::typeset::ink::Ink;
 
 /// Around the bar, mm.
@@ -45,13 +45,8 @@ pub(super) fn place(
     let left = upright(edge);
     let right = upright(width - edge - high);
     let free = |place: &Transform| {
-        let [one, other] = [(0.0, 0.0), (long, high)].map(|point| moved(*place, point));
-        let area = [
-            one.0.min(other.0) - CLEAR,
-            one.1.min(other.1) - CLEAR,
-            one.0.max(other.0) + CLEAR,
-            one.1.max(other.1) + CLEAR,
-        ];
+        let [left, top, right, bottom] = spanned(moved(*place, (0.0, 0.0)), moved(*place, (long, high)));
+        let area = [left - CLEAR, top - CLEAR, right + CLEAR, bottom + CLEAR];
         let clear = |[left, top, right, bottom]: [f64; 4]| {
             left >= area[2] || right <= area[0] || top >= area[3] || bottom <= area[1]
         };

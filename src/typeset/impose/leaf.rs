@@ -6,6 +6,7 @@ use typst_layout::PagedDocument;
 use super::spread::UNPRINTABLE;
 use super::{Bar, bar};
 use crate::model::Lamination;
+use crate::typeset::geometry::size;
 use crate::typeset::ink;
 
 /// One leaf of a document.
@@ -39,11 +40,6 @@ impl Leaf {
     }
 }
 
-/// Width and height of a frame, mm.
-pub(super) fn size(frame: &Frame) -> (f64, f64) {
-    (frame.width().to_mm(), frame.height().to_mm())
-}
-
 /// Whether two sizes are one to what a ruler shows.
 pub(super) fn alike(one: (f64, f64), other: (f64, f64)) -> bool {
     (one.0 - other.0).abs() < 0.05 && (one.1 - other.1).abs() < 0.05
@@ -56,7 +52,7 @@ pub(super) fn of(
     the_bar: &Bar,
     lamination: Option<&Lamination>,
 ) -> Vec<Leaf> {
-    let quiet = lamination.map_or(UNPRINTABLE, |lamination| lamination.quiet.metres() * 1e3);
+    let quiet = lamination.map_or(UNPRINTABLE, |lamination| lamination.quiet.millimetres());
     let mut leaves: Vec<Leaf> = Vec::new();
     for page in document.pages() {
         let size = size(&page.frame);
@@ -91,7 +87,7 @@ pub(super) fn kept(size: (f64, f64), lamination: Option<&Lamination>, on_back: b
     let half = |diameter: f64| diameter / 2.0 + crate::typeset::keep_out::AROUND_HOLE;
     punches
         .iter()
-        .map(|punch| square(punch.centre(size, on_back), half(punch.diameter.metres() * 1e3)))
+        .map(|punch| square(punch.centre(size, on_back), half(punch.diameter.millimetres())))
         .collect()
 }
 

@@ -3,8 +3,9 @@
 use serde::Serialize;
 
 use super::arrange::Cell;
-use super::side::{Side, moved};
+use super::side::Side;
 use super::spread::{ONE_CUT, UNPRINTABLE};
+use crate::typeset::geometry::{moved, spanned};
 
 /// From a card to the mark of its cut, mm, and the mark's length (common practice, no source).
 const CLEAR: f64 = 1.0;
@@ -30,8 +31,7 @@ impl Guides {
         let through = |point: (f64, f64)| moved(side.through(sheet), point);
         let mut cuts: Vec<[f64; 4]> = Vec::new();
         for line in cell_cuts(sheet, cells) {
-            let (from, to) = (through((line[0], line[1])), through((line[2], line[3])));
-            let line = [from.0.min(to.0), from.1.min(to.1), from.0.max(to.0), from.1.max(to.1)];
+            let line = spanned(through((line[0], line[1])), through((line[2], line[3])));
             let same = |other: &[f64; 4]| line.iter().zip(other).all(|(a, b)| (a - b).abs() < 0.01);
             if !cuts.iter().any(same) {
                 cuts.push(line);

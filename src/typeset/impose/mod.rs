@@ -8,6 +8,7 @@ mod arrange;
 mod bar;
 mod leaf;
 mod marks;
+mod printed;
 mod side;
 mod spread;
 
@@ -20,25 +21,23 @@ use typst::model::Document as _;
 use typst::pdf::{ArtifactElem, ArtifactKind};
 use typst_layout::{Page, PagedDocument};
 
+use super::geometry::size;
 use super::picture::refuse_blanks;
 use super::world::World;
 use super::{Failure, Job, KEPT, Piece, Printed, Typesetter, ink, layout, library, pieces};
 use crate::model::Lamination;
-use crate::words::Message;
+use crate::words::{Language, Message};
 use arrange::{Cell, arrange};
 pub use leaf::Leaf;
-use leaf::{alike, push, size, untagged};
-use marks::Guides;
+use leaf::{alike, push, untagged};
+use printed::{PrintedSide, SideData, millimetres};
 pub use side::Flip;
-use side::{Side, moved};
+use side::Side;
 use spread::UNPRINTABLE;
 
 /// The template of the bar alone, and of a sheet's marks.
 const BAR: &str = "bar.typ";
 const SHEET: &str = "sheet.typ";
-
-/// From a card to what is written beside its marks, mm.
-const BESIDE_MARKS: f64 = 5.5;
 
 /// How sheets are printed.
 #[derive(Debug, Clone)]
@@ -49,8 +48,8 @@ pub struct Press {
     pub flip: Flip,
     /// What the shop does with the cards.
     pub lamination: Option<Lamination>,
-    /// The language of what is written beside the cards, such as `en`.
-    pub language: String,
+    /// The language of what is written beside the cards.
+    pub language: Language,
     /// The date of issue.
     pub date: NaiveDate,
 }
@@ -99,30 +98,8 @@ struct Group {
 struct SheetData {
     width: f64,
     height: f64,
-    language: String,
+    language: &'static str,
     sides: Vec<SideData>,
-}
-
-#[derive(Serialize)]
-struct SideData {
-    guides: Guides,
-    /// Where the bar stands, where no card has it: x, y, and whether it reads upwards.
-    bar: Option<(f64, f64, bool)>,
-    note: Option<Note>,
-}
-
-/// What is written beside the cards.
-#[derive(Clone, Serialize)]
-struct Note {
-    x: f64,
-    y: f64,
-    upright: bool,
-    number: usize,
-    of: usize,
-    front: bool,
-    cut: [String; 2],
-    /// Inside of the smallest pouch that seals the card.
-    pouch: Option<[String; 2]>,
 }
 
 impl Typesetter {
@@ -220,7 +197,7 @@ impl Typesetter {
             }
         }
         let (width, height) = press.sheet;
-        let data = SheetData { width, height, language: press.language.clone(), sides };
+        let data = SheetData { width, height, language: press.language.code(), sides };
         let data = serde_json::to_vec(&data).expect("numbers and texts are JSON");
         let laid = layout(&World::new(&self.base, SHEET, &data, 0));
         comemo::evict(KEPT);
@@ -241,93 +218,6 @@ impl Typesetter {
             page.map(|page| Bar { frame: untagged(&page.frame) }).ok_or_else(Vec::new)
         });
         laid.as_ref().map_err(Clone::clone)
-    }
-}
-
-/// One side of a sheet with its cards.
-struct PrintedSide<'a> {
-    press: &'a Press,
-    side: Side,
-    cells: &'a [Cell],
-    leaves: &'a [Leaf],
-}
-
-impl PrintedSide<'_> {
-    /// The pages on this side, each with its place; a leaf without a back has none there.
-    fn pages(&self) -> impl Iterator<Item = (&leaf::Page, &Leaf, &Cell)> {
-        let face = usize::from(self.side != Side::Front);
-        let placed = self.leaves.iter().zip(self.cells);
-        placed.filter_map(move |(leaf, cell)| Some((leaf.pages[face].as_ref()?, leaf, cell)))
-    }
-
-    fn has_bar(&self) -> bool {
-        self.pages().any(|(page, ..)| page.has_bar)
-    }
-
-    /// The cards alone.
-    fn cards(&self) -> Frame {
-        let (width, height) = self.press.sheet;
-        let mut frame = Frame::hard(typst::layout::Size::new(
-            typst::layout::Abs::mm(width),
-            typst::layout::Abs::mm(height),
-        ));
-        for (page, leaf, cell) in self.pages() {
-            push(&mut frame, &page.frame, self.side.placed(self.press.sheet, cell, leaf.size));
-        }
-        frame
-    }
-
-    /// The marks, and what is written beside the cards. A side without a page is left blank.
-    fn data(&self, bar: (f64, f64), (number, of): (usize, usize)) -> SideData {
-        if self.pages().next().is_none() {
-            return SideData { guides: Guides::default(), bar: None, note: None };
-        }
-        let sheet = self.press.sheet;
-        let lamination = self.press.lamination.as_ref();
-        let cells = &self.cells[..self.leaves.len().min(self.cells.len())];
-        let corner = lamination.and_then(|lamination| lamination.corner).map(|corner| corner.metres() * 1e3);
-        let mut guides = Guides::of(sheet, cells, corner, self.side);
-        for punch in lamination.map_or(&[][..], |lamination| &lamination.punches) {
-            let holes = self.leaves.iter().zip(cells).map(|(leaf, cell)| {
-                let on_front =
-                    moved(Side::Front.placed(sheet, cell, leaf.size), punch.centre(leaf.size, false));
-                let (x, y) = moved(self.side.through(sheet), on_front);
-                [x, y, punch.diameter.metres() * 1e3]
-            });
-            guides.holes.extend(holes);
-        }
-        let mut strips = self.strips(cells, bar.1).into_iter();
-        let bar = if self.has_bar() { None } else { strips.next() };
-        let size = self.leaves.first().map_or((0.0, 0.0), |leaf| leaf.size);
-        let note = strips.next().map(|(x, y, upright)| {
-            let pouch = lamination.map(|lamination| {
-                let seal = 2.0 * lamination.seal.metres() * 1e3;
-                [size.0 + seal, size.1 + seal].map(millimetres)
-            });
-            let cut = [size.0, size.1].map(millimetres);
-            Note { x, y, upright, number, of, front: self.side == Side::Front, cut, pouch }
-        });
-        SideData { guides, bar, note }
-    }
-
-    /// Where a line of this height can stand clear of cards and marks, as far out as is
-    /// printed: its middle, and whether it reads upwards. At the foot, the head, the sides.
-    fn strips(&self, cells: &[Cell], high: f64) -> Vec<(f64, f64, bool)> {
-        let (width, height) = self.press.sheet;
-        let mut around = [f64::MAX, f64::MAX, f64::MIN, f64::MIN];
-        for cell in cells {
-            let [left, top, right, bottom] = self.side.edges(self.press.sheet, cell);
-            around = [around[0].min(left), around[1].min(top), around[2].max(right), around[3].max(bottom)];
-        }
-        let [left, top, right, bottom] = around;
-        let (out, room) = (UNPRINTABLE + high / 2.0, UNPRINTABLE + high + BESIDE_MARKS);
-        let strips = [
-            (height - bottom, (width / 2.0, height - out, false)),
-            (top, (width / 2.0, out, false)),
-            (left, (out, height / 2.0, true)),
-            (width - right, (width - out, height / 2.0, true)),
-        ];
-        strips.into_iter().filter(|(free, _)| *free >= room).map(|(_, place)| place).collect()
     }
 }
 
@@ -389,10 +279,4 @@ fn does_not_fit((width, height): (f64, f64), press: &Press) -> Message {
         .with("height", millimetres(height))
         .with("across", millimetres(press.sheet.0))
         .with("along", millimetres(press.sheet.1))
-}
-
-/// A length as a ruler shows it.
-fn millimetres(length: f64) -> String {
-    let text = format!("{length:.1}");
-    text.strip_suffix(".0").map_or(text.clone(), str::to_owned)
 }

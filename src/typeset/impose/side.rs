@@ -1,8 +1,9 @@
 //! Which way a card lies on either side of a printed sheet.
 
-use typst::layout::{Abs, Point, Ratio, Transform};
+use typst::layout::{Abs, Ratio, Transform};
 
 use super::arrange::Cell;
+use crate::typeset::geometry::{moved, spanned};
 
 /// The edge over which the printer turns the sheet between its two sides.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -73,15 +74,8 @@ impl Side {
     pub(super) fn edges(self, sheet: (f64, f64), cell: &Cell) -> [f64; 4] {
         let [left, top, right, bottom] = cell.edges();
         let through = self.through(sheet);
-        let [one, other] = [(left, top), (right, bottom)].map(|point| moved(through, point));
-        [one.0.min(other.0), one.1.min(other.1), one.0.max(other.0), one.1.max(other.1)]
+        spanned(moved(through, (left, top)), moved(through, (right, bottom)))
     }
-}
-
-/// Where a point in millimetres comes to lie.
-pub(super) fn moved(by: Transform, (x, y): (f64, f64)) -> (f64, f64) {
-    let to = Point::new(Abs::mm(x), Abs::mm(y)).transform(by);
-    (to.x.to_mm(), to.y.to_mm())
 }
 
 #[cfg(test)]

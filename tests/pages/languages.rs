@@ -1,0 +1,52 @@
+//! Every kind of paper in every language: words of any length stay on their pages.
+
+use std::panic::{AssertUnwindSafe, catch_unwind};
+
+use bayleaf::document::{self, Context, Document};
+use bayleaf::quantity::Temperature;
+use bayleaf::typeset::Typesetter;
+use bayleaf::words::{Language, Words};
+
+use super::{check_geometry_with, date, demo, job};
+
+/// Every paper of the demo in a language, and the proof sheets of a few cards.
+fn of_language(language: Language) -> (Typesetter, Vec<Document>) {
+    let (model, words) = (demo(), Words::of(language));
+    let bay = Some(Temperature::from_celsius(31.0));
+    let context = Context { model: &model, words: &words, date: date(), bay };
+    let mut listed = document::list(&model);
+    for proof in document::proofs(&model) {
+        if !listed.iter().any(|known| known.paperwork == proof.paperwork) {
+            listed.push(proof);
+        }
+    }
+    let compose = |listed| document::compose(context, listed).expect("a listed document exists");
+    (Typesetter::new(&words.paper_json()), listed.iter().map(compose).collect())
+}
+
+#[test]
+fn nothing_is_clipped_crowded_or_too_small_in_any_language() {
+    let mut wrong = Vec::new();
+    for language in Language::ALL.iter().filter(|language| **language != Language::English) {
+        let (typesetter, documents) = of_language(*language);
+        for document in &documents {
+            let checked = catch_unwind(AssertUnwindSafe(|| check_geometry_with(&typesetter, document)));
+            if let Err(panic) = checked {
+                let said = panic.downcast_ref::<String>().cloned().unwrap_or_default();
+                wrong.push(format!("{} {said}", language.code()));
+            }
+            let pages =
+                typesetter.page_count(job(document)).map_err(|failure| failure.said(&Words::english()));
+            let foreseen = document.pages == 0 || pages == Ok(document.pages);
+            if !foreseen {
+                wrong.push(format!(
+                    "{} {}: {pages:?} pages, not {}",
+                    language.code(),
+                    document.id,
+                    document.pages
+                ));
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{}: {wrong:#?}", wrong.len());
+}
