@@ -7,7 +7,7 @@
 use std::path::Path;
 
 use bayleaf::diag::Findings;
-use bayleaf::document::{self, Context, Document};
+use bayleaf::document::{self, Context, Document, Trial};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::{Temperature, Units};
 use bayleaf::spec::{self, Set};
@@ -60,6 +60,8 @@ fn documents(model: &Model, bay: Option<f64>) -> Vec<Document> {
         date: "2026-11-24".parse().expect("a date"),
         bay: bay.map(Temperature::from_celsius),
         units: Units::Both,
+        size: None,
+        trial: Trial::default(),
     };
     let compose = |listed| document::compose(context, listed).expect("a listed document exists");
     document::list(model).iter().map(compose).collect()
@@ -311,6 +313,8 @@ fn the_fingerprint_tells_content_and_not_the_date() {
             date: date.parse().expect("a date"),
             bay: Some(Temperature::from_celsius(bay)),
             units: Units::Both,
+            size: None,
+            trial: Trial::default(),
         };
         let listed = document::list(&model).into_iter().find(|listed| listed.id == id).expect("it is listed");
         let document = document::compose(context, &listed).expect("it composes");

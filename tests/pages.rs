@@ -28,11 +28,13 @@ mod parts;
 mod reader;
 #[path = "pages/sheets.rs"]
 mod sheets;
+#[path = "pages/sizes.rs"]
+mod sizes;
 #[path = "pages/specs.rs"]
 mod specs;
 
 use bayleaf::diag::Findings;
-use bayleaf::document::{self, Context, Distance, Document, Reading};
+use bayleaf::document::{self, Context, Distance, Document, Reading, Trial};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::{Temperature, Units};
 use bayleaf::rules;
@@ -81,7 +83,8 @@ fn documents(model: &Model) -> Vec<Document> {
 fn everything(model: &Model) -> Vec<Document> {
     let words = Words::english();
     let bay = Some(Temperature::from_celsius(31.0));
-    let context = Context { model, words: &words, date: date(), bay, units: Units::Both };
+    let (units, trial) = (Units::Both, Trial::default());
+    let context = Context { model, words: &words, date: date(), bay, units, size: None, trial };
     let compose = |listed| document::compose(context, listed).expect("a listed document exists");
     let mut listed = document::list(model);
     for proof in document::proofs(model) {
@@ -188,6 +191,7 @@ fn a_template_that_warns_is_a_failure() {
         template: "page.typ",
         data: b"{}",
         pages: 0,
+        sides: 0,
         reading: READ,
         lamination: None,
         date: date(),
@@ -293,8 +297,7 @@ fn check_geometry_with(typesetter: &Typesetter, document: &Document) {
         }
         let [left, top, right, bottom] = piece.area;
         let (width, height) = piece.page_size;
-        // A card of A5 has the narrower margin.
-        let margin = if width < 150.0 { 8.0 } else { 14.0 };
+        let margin = sizes::margin(piece.page_size);
         let inside = left >= margin - 0.1
             && right <= width - margin + 0.1
             && top >= margin - 0.1

@@ -15,6 +15,7 @@ mod preview;
 mod print;
 mod schema;
 mod shell;
+mod sizes;
 mod table;
 mod templates;
 mod watch;

@@ -6,7 +6,7 @@ use super::args::Preview;
 use super::load::{Loaded, answer};
 use super::outcome::{Outcome, say, unwritten};
 use super::templates::Templates;
-use super::{print, whole};
+use super::{print, sizes, whole};
 use crate::document;
 use crate::typeset::Job;
 use crate::words::{Language, Message, Words};
@@ -23,12 +23,13 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
         all.iter().find(|listed| listed.id == id).ok_or_else(|| print::no_such_document(loaded, &all, id))?;
     let templates = Templates::load(arguments.edition.templates.as_deref())?;
     let context = arguments.edition.context(&loaded.model, words);
+    sizes::refuse(context, std::iter::once(listed))?;
     let failed = |why: String| Message::new("run-cannot-print").with("id", id).with("reason", why);
     let document = document::compose(context, listed).ok_or_else(|| failed(listed.spec.clone()))?;
     let typesetter = templates.typesetter(words);
     let picture = typesetter
         .preview(Job::of(&document, context.date), arguments.ppi)
-        .map_err(|failure| failed(failure.said(words)))?;
+        .map_err(|failure| failed(sizes::reason(context, &typesetter, listed, &failure)))?;
     let path = arguments.out.clone().unwrap_or_else(|| PathBuf::from(format!("{id}.png")));
     let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
     let written = path

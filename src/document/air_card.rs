@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::given::{Given, given};
 use super::grid::{Column, Grid};
 use super::marks::Marks;
@@ -61,7 +61,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let title = Message::new("card-air-title").with("system", &system.title);
     let kind = Kind {
         word: "doc-air-card",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words.say(&title),
         id: listed.id.clone(),
     };

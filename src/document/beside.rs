@@ -6,7 +6,7 @@ use crate::document::figures::trimmed;
 use crate::model::Fact;
 use crate::quantity::{
     Interval, Length, Pressure, Quantity, Rounding, SpecificEnthalpy, Temperature, TemperatureDifference,
-    Unit, Units, figure, interval, scalar,
+    Unit, Units, figure, interval, range_word, reprinted, scalar,
 };
 
 /// Facts that are temperatures; a threshold may be one.
@@ -54,8 +54,8 @@ const BTU_PER_POUND: f64 = 2326.0;
 pub(super) fn shown(units: Units, fact: &Fact) -> Option<String> {
     let written = fact.written.as_ref()?;
     Some(match converted(units, fact.label, written) {
-        Some(converted) => format!("{written} ({converted})"),
-        None => written.clone(),
+        Some(converted) => format!("{} ({converted})", reprinted(written)),
+        None => reprinted(written),
     })
 }
 
@@ -113,7 +113,7 @@ fn one_or_two<T: Quantity>(text: &str, unit: &str, shown: impl Fn(T) -> String) 
         return Some(format!("{} {unit}", shown(one)));
     }
     let Interval { low, high } = interval::<T>(text).ok()?;
-    Some(format!("{} to {} {unit}", shown(low), shown(high)))
+    Some(format!("{} {} {} {unit}", shown(low), range_word(), shown(high)))
 }
 
 #[cfg(test)]

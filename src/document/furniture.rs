@@ -6,9 +6,8 @@ use super::Context;
 use super::caution::{self, Signalled};
 use super::code::Code;
 use super::marks::Marks;
-use crate::model::{Fact, Model, System};
-use crate::quantity::Units;
-use crate::spec::Paper;
+use crate::model::{Fact, System};
+use crate::quantity::{Size, Units};
 use crate::words::Message;
 
 /// Title band, foot and marks of a document's pages.
@@ -31,6 +30,9 @@ pub(super) struct Furniture {
     /// What no one may touch, where the system has high voltage.
     pub stop: Option<Signalled>,
     pub paper: &'static str,
+    /// What that names.
+    #[serde(skip)]
+    pub size: Size,
     pub language: &'static str,
     pub sources: Vec<Source>,
     pub units: String,
@@ -46,17 +48,9 @@ pub(super) struct Source {
 /// What tells one kind's furniture from another's.
 pub(super) struct Kind {
     pub word: &'static str,
-    pub paper: &'static str,
+    pub size: Size,
     pub title: String,
     pub id: String,
-}
-
-/// The name of the shop's paper, on which sheets are printed.
-pub(super) fn shop_paper(model: &Model) -> &'static str {
-    match model.shop.paper {
-        Paper::A4 => "a4",
-        Paper::Letter => "us-letter",
-    }
 }
 
 impl Furniture {
@@ -106,7 +100,8 @@ impl Furniture {
             draft: true,
             notice: context.model.shop.notice.clone().unwrap_or_default(),
             stop,
-            paper: kind.paper,
+            paper: kind.size.slug(),
+            size: kind.size,
             language: words.language().code(),
             sources: Vec::new(),
             units: words.word(match context.units {

@@ -16,6 +16,8 @@ pub(super) struct Marks {
     sources: Vec<String>,
     no_source: BTreeSet<String>,
     not_given: BTreeSet<String>,
+    /// Whether another paper, which this one names, says which sources there are.
+    elsewhere: bool,
 }
 
 impl Marks {
@@ -34,6 +36,11 @@ impl Marks {
         Self { sources, ..Self::default() }
     }
 
+    /// Marks of a paper that names another one for its sources: no letters.
+    pub(super) fn elsewhere(units: Units) -> Self {
+        Self { units, elsewhere: true, ..Self::default() }
+    }
+
     /// The mark of a fact: its source's letter, the words "no source", or
     /// nothing where the value itself is missing. Counts it.
     pub(super) fn mark(&mut self, words: &Words, fact: &Fact) -> String {
@@ -44,6 +51,9 @@ impl Marks {
         if fact.has_no_source() {
             self.no_source.insert(fact.key.clone());
             return words.word("doc-no-source");
+        }
+        if self.elsewhere {
+            return String::new();
         }
         fact.source.as_deref().map(|source| self.letter(source)).unwrap_or_default()
     }
@@ -57,6 +67,7 @@ impl Marks {
     pub(super) fn shown(&mut self, words: &Words, fact: &Fact) -> String {
         let mark = self.mark(words, fact);
         match self.value(fact) {
+            Some(value) if mark.is_empty() => value,
             Some(value) => format!("{value} [{mark}]"),
             None => words.word("doc-not-given"),
         }

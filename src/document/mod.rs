@@ -17,6 +17,7 @@ mod code;
 mod connector_card;
 mod distance;
 mod driver_card;
+mod edition;
 mod ends;
 mod expectation;
 mod fault_rows;
@@ -35,6 +36,7 @@ mod list;
 mod marks;
 mod mode_card;
 mod part_card;
+mod plan;
 mod proof;
 mod report;
 mod request_card;
@@ -52,12 +54,14 @@ use chrono::NaiveDate;
 use serde::Serialize;
 
 pub use distance::{ASKED_FOR, Distance, Reading};
+pub use edition::Edition;
 pub use given::said;
 pub use list::{Listed, Paperwork, list};
+pub use plan::Trial;
 pub use proof::proofs;
 
-use crate::model::{Lamination, Model};
-use crate::quantity::{Temperature, Units, noted};
+use crate::model::{Lamination, Model, offered};
+use crate::quantity::{Size, Temperature, Units, noted};
 use crate::spec::About;
 use crate::words::Words;
 use code::Code;
@@ -77,6 +81,22 @@ pub struct Context<'a> {
     pub bay: Option<Temperature>,
     /// The units of the page.
     pub units: Units,
+    /// The size of every paper, where not the card's own or the shop's.
+    pub size: Option<Size>,
+    /// What is tried in place of what the specs say.
+    pub trial: Trial,
+}
+
+impl Context<'_> {
+    /// The size a document is printed in.
+    #[must_use]
+    pub fn size_of(&self, listed: &Listed) -> Size {
+        let kind = listed.paperwork.kind();
+        let shop = &self.model.shop;
+        let of_card = || self.model.cards.get(&listed.spec).filter(|_| listed.paperwork.is_card())?.size;
+        let of_shop = || shop.sizes.get(&kind).copied();
+        self.size.or_else(of_card).or_else(of_shop).unwrap_or_else(|| offered::usual(kind, shop.paper))
+    }
 }
 
 /// One document, ready for its template.
@@ -91,6 +111,10 @@ pub struct Document {
     /// How many pages it will have, where that is known; 0 where they have to
     /// be counted.
     pub pages: usize,
+    /// How many pages it may have; 0 for any number.
+    pub sides: usize,
+    /// The size of its pages.
+    pub size: Size,
     /// From where it is read.
     pub reading: Reading,
     /// How it is laminated, where it is a card.
@@ -107,7 +131,7 @@ pub struct Document {
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     let mut document = noted(context.words.notation(), || composed(context, listed))?;
-    if matches!(listed.paperwork, Paperwork::Card(_) | Paperwork::WallCard) {
+    if listed.paperwork.is_card() {
         document.lamination.clone_from(&context.model.shop.lamination);
     }
     Some(document)
@@ -118,6 +142,7 @@ fn composed(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Card(About::Actuator) => actuator_card::compose(context, listed),
         Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
         Paperwork::Card(About::Sensor) | Paperwork::WallCard => sensor_card::compose(context, listed),
+        Paperwork::StripCard => sensor_card::strip_card::compose(context, listed),
         Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
         Paperwork::Card(About::Panel) => mode_card::compose(context, listed),
         Paperwork::Card(About::Request) => request_card::compose(context, listed),
@@ -165,6 +190,9 @@ fn finish(
     furniture.code = Code::new(&furniture.id, &furniture.revision, &fingerprint);
     furniture.fingerprint = fingerprint;
     let furniture = furniture.clone();
+    let size = furniture.size;
+    // How many sides a kind takes is known for the papers that it is made for first.
+    let pages = if offered::is_like_usual(listed.paperwork.kind(), size) { pages } else { 0 };
     let (no_source, not_given) = marks.counted();
     let data = tie::tie(&serde_json::to_string(&data).expect(PLAIN)).into_bytes();
     Document {
@@ -172,6 +200,8 @@ fn finish(
         template,
         data,
         pages,
+        sides: 0,
+        size,
         reading: distance::of(&listed.paperwork),
         lamination: None,
         furniture,

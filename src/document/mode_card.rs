@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, finish};
@@ -89,7 +89,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let title = Message::new("card-modes-title").with("panel", &panel.title);
     let kind = Kind {
         word: "doc-mode-card",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words.say(&title),
         id: listed.id.clone(),
     };

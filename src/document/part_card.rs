@@ -82,7 +82,12 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed, part: Part<'_>) -> 
     let Context { model, words, .. } = context;
     let system = model.systems.get(part.system)?;
     let mut marks = Marks::of(context.units);
-    let kind = Kind { word: part.kind, paper: "a5", title: part.title.to_owned(), id: listed.id.clone() };
+    let kind = Kind {
+        word: part.kind,
+        size: context.size_of(listed),
+        title: part.title.to_owned(),
+        id: listed.id.clone(),
+    };
     let furniture = Furniture::new(context, kind, part.system, system, &mut marks);
     let (place, place_mark) = card::place(words, part.facts, &mut marks);
     let mut readings = table_of(context, &part.name)?;

@@ -6,7 +6,7 @@
 use serde::Serialize;
 
 use super::figures;
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::test_sheet::group::{Quoted, quoted};
 use super::test_sheet::header;
@@ -78,7 +78,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let title = Message::new("sheet-title").with("title", &report.title).with("vehicle", &vehicle.title);
     let kind = Kind {
         word: "doc-report",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words.say(&title),
         id: listed.id.clone(),
     };

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::checklist::Numbers;
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, finish};
 use crate::model::{Checklist, Model, Symptom};
@@ -60,7 +60,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let mut marks = Marks::of(context.units);
     let kind = Kind {
         word: "doc-symptoms",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words.say(&Message::new("check-index-title").with("system", &system.title)),
         id: listed.id.clone(),
     };

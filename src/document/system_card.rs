@@ -9,7 +9,7 @@ use serde::Serialize;
 
 use super::caution::{self, Cautions, Room};
 use super::ends;
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::given::{Given, given};
 use super::marks::Marks;
 use super::users::{self, Thing, User, WhichEnd};
@@ -70,7 +70,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let mut marks = Marks::of(context.units);
     let kind = Kind {
         word: "doc-system-card",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words.say(&Message::new("card-system-title").with("system", &system.title)),
         id: listed.id.clone(),
     };

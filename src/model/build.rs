@@ -40,6 +40,7 @@ pub fn build(set: &Set) -> Option<Model> {
             title: text(&shop.title)?,
             paper: shop.paper.as_ref()?.value,
             units: shop.units.as_ref().map(|units| units.value).unwrap_or_default(),
+            sizes: shop.sizes.iter().map(|(kind, size)| (*kind, size.value)).collect(),
             notice: text(&shop.notice),
             decision: convert::decision(shop),
             soak: shop.soak.as_ref().map(|soak| soak.value),
@@ -291,5 +292,7 @@ fn build_card(set: &Set, id: &str, card: &spec::Card) -> Option<Card> {
             Fact::new(format!("card.{id}.at"), "fact-sensors-at", card.at.as_ref()),
         ),
         view: card.view.as_ref().map(|view| view.value),
+        size: card.size.as_ref().map(|size| size.value),
+        strip: card.strip.as_ref().map(|strip| strip.value),
     })
 }

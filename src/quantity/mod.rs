@@ -16,6 +16,7 @@ mod phrasing;
 mod read;
 mod scalar;
 mod set_points;
+mod size;
 mod temperature;
 mod trace;
 mod unit;
@@ -26,7 +27,7 @@ pub use accuracy::{Accuracy, MOST_RANGES, MeterRange, MeterRanges};
 pub use figure::{Rounding, decimals_for, figure, ten_to};
 pub use measured::{Measured, measured, window};
 pub use misprint::{Slip, half_last_digit, slip};
-pub use notation::{Notation, decimal_mark, marked, noted, reprinted};
+pub use notation::{Notation, decimal_mark, marked, noted, range_word, reprinted};
 pub use phrasing::Phrasing;
 pub use read::{
     Interval, Misread, Quantity, Reason, Toleranced, accuracy, deviation, interval, number, ratio, scalar,
@@ -37,6 +38,7 @@ pub use scalar::{
     Resistance, Scalar, SpecificEnthalpy, Voltage,
 };
 pub use set_points::{SetPoints, set_points};
+pub use size::{Format, Size};
 pub use temperature::{Temperature, TemperatureDifference};
 pub use trace::{Traced, traced};
 pub use unit::{Dimension, Unit};

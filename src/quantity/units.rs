@@ -44,6 +44,12 @@ impl Units {
         Self::WORDS.iter().find(|(_, units)| *units == self).map_or("", |(word, _)| word)
     }
 
+    /// The units that a word of a spec names.
+    #[must_use]
+    pub fn of_word(word: &str) -> Option<Self> {
+        Self::WORDS.iter().find(|(own, _)| *own == word).map(|(_, units)| *units)
+    }
+
     /// The units that another usual name means, to offer their word.
     #[must_use]
     pub fn meant_by(name: &str) -> Option<Self> {

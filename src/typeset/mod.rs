@@ -8,6 +8,7 @@
 //! these may reach a wall.
 
 mod embedded;
+mod fits;
 mod fonts;
 mod geometry;
 mod impose;
@@ -62,6 +63,8 @@ pub struct Job<'a> {
     /// takes a second layout. A number that turns out wrong costs that second
     /// layout and nothing else.
     pub pages: usize,
+    /// How many pages it may have; 0 for any number.
+    pub sides: usize,
     /// From where it is read: what is too small for that is refused.
     pub reading: Reading,
     /// How it is laminated, where it is: what that would cover or cut is refused.
@@ -79,6 +82,7 @@ impl<'a> Job<'a> {
             template: document.template,
             data: &document.data,
             pages: document.pages,
+            sides: document.sides,
             reading: document.reading,
             lamination: document.lamination.as_ref(),
             date,
@@ -102,6 +106,8 @@ pub struct Failure {
     pub id: String,
     /// What the typesetting library said, each with file and line, or what cannot be read.
     pub messages: Vec<Message>,
+    /// Whether all that is wrong is that it does not fit its pages.
+    pub crowded: bool,
 }
 
 impl Failure {
@@ -174,17 +180,24 @@ impl Typesetter {
             let made = layout(&world).and_then(|document| {
                 legible::check(&document, job.reading)?;
                 job.lamination.map_or(Ok(()), |lamination| keep_out::check(&document, lamination))?;
-                Ok((make(&world, &document)?, document.pages().len()))
+                let made = make(&world, &document)?;
+                let count = document.pages().len();
+                // A wrong number of pages is laid out again before anything is said of it.
+                let fit = if pages > 0 && pages != count { Ok(()) } else { fits(&document, job.sides) };
+                Ok((made, count, fit))
             });
             // Before any `?`: a failing document must not leave its cache behind.
             comemo::evict(KEPT);
             made
         };
         let made = match once(job.pages) {
-            Ok((_, count)) if job.pages > 0 && count != job.pages => once(0),
+            Ok((_, count, _)) if job.pages > 0 && count != job.pages => once(0),
             other => other,
         };
-        made.map_err(|messages| Failure { id: job.id.to_owned(), messages })
+        let failure = |messages, crowded| Failure { id: job.id.to_owned(), messages, crowded };
+        let (made, count, fit) = made.map_err(|messages| failure(messages, false))?;
+        fit.map_err(|message| failure(vec![message], true))?;
+        Ok((made, count))
     }
 
     /// How many pages a document has.
@@ -203,7 +216,7 @@ impl Typesetter {
         let world = World::new(&self.base, job.template, job.data, 0);
         let pieces = layout(&world).map(|document| pieces::of(&document));
         comemo::evict(KEPT);
-        pieces.map_err(|messages| Failure { id: job.id.to_owned(), messages })
+        pieces.map_err(|messages| Failure { id: job.id.to_owned(), messages, crowded: false })
     }
 
     fn export(
@@ -235,6 +248,15 @@ impl Typesetter {
         };
         typst_pdf::pdf(document, &options).map_err(|errors| told(world, &errors))
     }
+}
+
+/// Whether the text of a document fits its pages, and these its sides.
+fn fits(document: &PagedDocument, sides: usize) -> Result<(), Message> {
+    let count = document.pages().len();
+    if sides > 0 && count > sides {
+        return Err(Message::new("run-too-many-sides").with_count("pages", count).with_count("sides", sides));
+    }
+    fits::check(&pieces::of(document))
 }
 
 /// Lays a document out; a warning is an error.

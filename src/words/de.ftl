@@ -2367,3 +2367,16 @@ index-pages = { $pages ->
 }
 index-pages-uncounted = Seiten werden gezählt, wenn alles gedruckt ist
 index-lacking = { $not-given } Werte KEINE ANGABE und { $no-source } ohne Quelle im ganzen Satz, jeder einmal gezählt, auf wie vielen Papieren er auch steht
+
+spec-unknown-size = `{ $key }`: kein Papierformat heißt `{ $found }`
+doc-strip-card = Streifenkarte
+card-rests-on = Werte, Quellen, Schaltung und Fehler: Karte { $card }.
+run-past-edge = Seite { $page }: `{ $text }` ragt über die Seite hinaus
+run-text-on-text = Seite { $page }: `{ $text }` liegt auf `{ $other }`
+run-too-many-sides = es braucht { $pages } Seiten und darf höchstens { $sides } haben
+rule-size-not-offered = { $kind }: für `{ $size }` nicht gesetzt
+run-size-not-offered = { $kind }: für `{ $size }` nicht gesetzt; gesetzt für: { $sizes }
+run-fits = { $reason }; es passt: { $fits }
+run-fits-nothing = { $reason }; kein anderes Format und kein größerer Schritt passt
+run-fits-step = Schritt { $step }
+run-fits-two-sides = zwei Seiten

@@ -2357,7 +2357,7 @@ proof-part-timeline = Estados en el tiempo
 proof-part-notes = Notas
 proof-part-coil = Bobina
 proof-part-modes = Modos
-proof-part-run = Recorrido más corto
+proof-part-run = Serie más corta
 paper-formulas = Fórmulas, con sus fuentes
 paper-proof-inputs = Valores de las especificaciones en que se apoyan las cifras
 paper-key = clave de la especificación
@@ -2396,3 +2396,16 @@ index-pages = { $pages ->
 }
 index-pages-uncounted = las páginas se cuentan al imprimir todo
 index-lacking = { $not-given } valores SIN DATO y { $no-source } sin fuente en todo el conjunto, cada uno contado una vez por muchos papeles que lo muestren
+
+spec-unknown-size = `{ $key }`: ningún formato de papel se llama `{ $found }`
+doc-strip-card = Ficha de tabla
+card-rests-on = Valores, fuentes, circuito y fallos: ficha { $card }.
+run-past-edge = página { $page }: `{ $text }` se sale de la página
+run-text-on-text = página { $page }: `{ $text }` tapa `{ $other }`
+run-too-many-sides = necesita { $pages } páginas y puede tener { $sides } como máximo
+rule-size-not-offered = { $kind }: no existe en `{ $size }`
+run-size-not-offered = { $kind }: no existe en `{ $size }`; formatos posibles: { $sizes }
+run-fits = { $reason }; cabría: { $fits }
+run-fits-nothing = { $reason }; ningún otro formato ni paso mayor cabe
+run-fits-step = paso de { $step }
+run-fits-two-sides = dos caras

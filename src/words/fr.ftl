@@ -2397,3 +2397,16 @@ index-pages = { $pages ->
 }
 index-pages-uncounted = les pages se comptent quand tout est imprimé
 index-lacking = { $not-given } valeurs NON DONNÉ et { $no-source } sans source dans tout le jeu, chacune comptée une seule fois
+
+spec-unknown-size = `{ $key }` : aucun format de papier ne s’appelle `{ $found }`
+doc-strip-card = Carte-tableau
+card-rests-on = Valeurs, sources, circuit et défauts : carte { $card }.
+run-past-edge = page { $page } : `{ $text }` sort de la page
+run-text-on-text = page { $page } : `{ $text }` recouvre `{ $other }`
+run-too-many-sides = il faut { $pages } pages et { $sides } au plus sont permises
+rule-size-not-offered = { $kind } : n’existe pas en `{ $size }`
+run-size-not-offered = { $kind } : n’existe pas en `{ $size }` ; formats possibles : { $sizes }
+run-fits = { $reason } ; conviendrait : { $fits }
+run-fits-nothing = { $reason } ; aucun autre format ni pas plus grand ne convient
+run-fits-step = pas de { $step }
+run-fits-two-sides = deux faces

@@ -3,7 +3,7 @@
 
 use std::collections::BTreeSet;
 
-use bayleaf::document::{self, Context, Document, Listed};
+use bayleaf::document::{self, Context, Document, Listed, Trial};
 use bayleaf::model::Model;
 use bayleaf::quantity::{Temperature, Units};
 use bayleaf::spec;
@@ -41,6 +41,8 @@ fn composed_in(language: Language, model: &Model, listed: &Listed) -> Document {
         date,
         bay: Some(Temperature::from_celsius(31.0)),
         units: Units::Both,
+        size: None,
+        trial: Trial::default(),
     };
     document::compose(context, listed).expect("a listed document exists")
 }

@@ -1,7 +1,7 @@
 //! Editions of one spec: US rows are computed at round degrees Fahrenheit, limits lie inside.
 
 use bayleaf::document::table::{Ask, Cell, Table, of};
-use bayleaf::document::{self, Context};
+use bayleaf::document::{self, Edition};
 use bayleaf::quantity::{Step, Temperature, Units};
 use bayleaf::words::Words;
 use serde_json::Value;
@@ -12,7 +12,8 @@ fn composed(units: Units, id: &str) -> Value {
     let (model, words) = (demo(), Words::english());
     let date = "2026-11-24".parse().expect("a date");
     let bay = Some(Temperature::from_fahrenheit(88.0));
-    let context = Context { model: &model, words: &words, date, bay, units };
+    let edition = Edition { language: words.language(), units, size: None, bay };
+    let context = edition.context(&model, &words, date);
     let listed = document::list(&model).into_iter().find(|listed| listed.id == id).expect("it is listed");
     let document = document::compose(context, &listed).expect("it composes");
     serde_json::from_slice(&document.data).expect("data is JSON")

@@ -3,7 +3,7 @@
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
 use bayleaf::document::{self, Context, Document};
-use bayleaf::quantity::Temperature;
+use bayleaf::quantity::{Temperature, Units};
 use bayleaf::typeset::Typesetter;
 use bayleaf::words::{Language, Words};
 
@@ -13,7 +13,15 @@ use super::{check_geometry_with, date, demo, job};
 fn of_language(language: Language) -> (Typesetter, Vec<Document>) {
     let (model, words) = (demo(), Words::of(language));
     let bay = Some(Temperature::from_celsius(31.0));
-    let context = Context { model: &model, words: &words, date: date(), bay };
+    let context = Context {
+        model: &model,
+        words: &words,
+        date: date(),
+        bay,
+        units: Units::Both,
+        size: None,
+        trial: bayleaf::document::Trial::default(),
+    };
     let mut listed = document::list(&model);
     for proof in document::proofs(&model) {
         if !listed.iter().any(|known| known.paperwork == proof.paperwork) {

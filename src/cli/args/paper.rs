@@ -6,10 +6,10 @@ use chrono::{Local, NaiveDate};
 use clap::{Args, ValueEnum};
 
 use super::Specs;
-use super::parse::{Share, pixels_per_inch, share, temperature, units};
-use crate::document::Context;
+use super::parse::{Share, pixels_per_inch, share, size, temperature, units};
+use crate::document::{self, Context};
 use crate::model::Model;
-use crate::quantity::{Temperature, Units};
+use crate::quantity::{Size, Temperature, Units};
 use crate::spec::Paper;
 use crate::typeset::Flip;
 use crate::words::Words;
@@ -31,6 +31,14 @@ pub struct Edition {
     #[arg(long, value_name = "UNITS", value_parser = units)]
     pub units: Option<Units>,
 
+    /// Size of the pages: A4, A5, A6, letter, "half letter", "4x6 in", "100x150 mm", upright or
+    /// with "landscape" behind it
+    ///
+    /// Wins over a card's own size and the shop's. A kind of paper that is not laid out for the
+    /// size is refused, with those that it is laid out for.
+    #[arg(long, value_name = "SIZE", value_parser = size)]
+    pub size: Option<Size>,
+
     /// Date printed on the pages; today where not given
     #[arg(long, value_name = "YYYY-MM-DD")]
     pub date: Option<NaiveDate>,
@@ -47,7 +55,8 @@ impl Edition {
     #[must_use]
     pub fn context<'a>(&self, model: &'a Model, words: &'a Words) -> Context<'a> {
         let units = self.units.unwrap_or(model.shop.units);
-        Context { model, words, date: self.issued(), bay: self.at, units }
+        let edition = document::Edition { language: words.language(), units, size: self.size, bay: self.at };
+        edition.context(model, words, self.issued())
     }
 }
 

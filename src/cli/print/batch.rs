@@ -12,7 +12,7 @@ use super::sheets::{self, Bundled, Kept};
 use crate::cli::args::{PaperFormat, Print};
 use crate::cli::outcome::{Outcome, say};
 use crate::cli::templates::Templates;
-use crate::cli::whole;
+use crate::cli::{sizes, whole};
 use crate::diag::reason;
 use crate::document::{self, Context, Document, Listed};
 use crate::typeset::{Failure, Job, Laid, Leaf, Picture, Press, Typesetter};
@@ -165,7 +165,9 @@ impl<'a> Batch<'a> {
                 let mut written = files.iter().map(|(name, bytes)| whole::write(&self.out, name, bytes));
                 report.failure = written.find_map(Result::err).map(|error| reason(&error));
             }
-            Err(failure) => report.failure = Some(failure.said(self.context.words)),
+            Err(failure) => {
+                report.failure = Some(sizes::reason(self.context, &self.typesetter, listed, &failure));
+            }
         }
         report.no_source = document.no_source;
         report.not_given = document.not_given;

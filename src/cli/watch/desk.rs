@@ -11,7 +11,7 @@ use crate::cli::args::Watch;
 use crate::cli::load::{Loaded, Written};
 use crate::cli::outcome::{complain, note, say, seconds_since, unwritten};
 use crate::cli::templates::Templates;
-use crate::cli::{print, whole};
+use crate::cli::{print, sizes, whole};
 use crate::diag::reason;
 use crate::document::{self, Document, Paperwork};
 use crate::typeset::{Job, Typesetter};
@@ -107,6 +107,7 @@ impl<'a> Desk<'a> {
         let mut chosen = print::chosen(loaded, ids, false)?;
         // The index changes with each of the others; who names it wants it.
         chosen.retain(|listed| !ids.is_empty() || listed.paperwork != Paperwork::Index);
+        sizes::refuse(context, chosen.iter())?;
         let count = chosen.len();
         let mut drawn = 0;
         for listed in &chosen {
@@ -119,9 +120,11 @@ impl<'a> Desk<'a> {
             }
             drawn += 1;
             let picture = typesetter.preview(Job::of(&document, context.date), self.arguments.ppi);
-            let made = picture.map_err(|failure| failure.said(words)).and_then(|picture| {
-                whole::write(&self.arguments.out, &file, &picture).map_err(|error| reason(&error))
-            });
+            let made = picture
+                .map_err(|failure| sizes::reason(context, typesetter, listed, &failure))
+                .and_then(|picture| {
+                    whole::write(&self.arguments.out, &file, &picture).map_err(|error| reason(&error))
+                });
             match made {
                 // A picture that nobody is told of is there all the same.
                 Ok(()) => drop(say(path.display())),

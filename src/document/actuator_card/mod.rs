@@ -60,8 +60,12 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let actuator = model.actuators.get(card.of(About::Actuator)?)?;
     let system = model.systems.get(&actuator.system)?;
     let mut marks = Marks::of(context.units);
-    let kind =
-        Kind { word: "doc-actuator-card", paper: "a5", title: actuator.title.clone(), id: listed.id.clone() };
+    let kind = Kind {
+        word: "doc-actuator-card",
+        size: context.size_of(listed),
+        title: actuator.title.clone(),
+        id: listed.id.clone(),
+    };
     let furniture = Furniture::new(context, kind, &actuator.system, system, &mut marks);
     let (place, place_mark) = card::place(words, &actuator.facts, &mut marks);
     let names = actuator.contacts.as_ref().map(|contacts| contacts.names.clone()).unwrap_or_default();

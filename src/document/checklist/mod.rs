@@ -7,7 +7,7 @@ mod question;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, finish};
@@ -76,7 +76,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let mut marks = Marks::of(context.units);
     let kind = Kind {
         word: "doc-checklist",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words
             .say(&Message::new("check-title").with("title", &checklist.title).with("system", &system.title)),
         id: listed.id.clone(),

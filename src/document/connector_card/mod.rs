@@ -68,7 +68,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let mut marks = Marks::of(context.units);
     let kind = Kind {
         word: "doc-connector-card",
-        paper: "a5",
+        size: context.size_of(listed),
         title: ends::title(words, &connector.id, &connector.title),
         id: listed.id.clone(),
     };

@@ -11,7 +11,7 @@ mod walk;
 use serde::Serialize;
 use serde_json::Value;
 
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, Paperwork, finish, said};
 use crate::model::Model;
@@ -108,7 +108,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let counted =
         Message::new("proof-counted").with("computed", computed).with("given", given).with("digits", DIGITS);
     let title = words.say(&Message::new("proof-title").with("title", furniture.title));
-    let kind = Kind { word: "doc-proof", paper: shop_paper(model), title, id: listed.id.clone() };
+    let kind = Kind { word: "doc-proof", size: context.size_of(listed), title, id: listed.id.clone() };
     let furniture = Furniture::like(context, kind, furniture.applicability, furniture.stop);
     let data = Proof {
         furniture,
@@ -216,7 +216,7 @@ fn title(words: &Words, key: &str) -> String {
         "given" | "points" => "proof-part-given",
         "next" => "proof-part-next",
         "drops" => "proof-part-drops",
-        "pins" => "proof-part-pins",
+        "pins" | "end" => "proof-part-pins",
         "fluids" => "proof-part-fluids",
         "vents" => "proof-part-vents",
         "measuring" => "proof-part-measuring",

@@ -6,7 +6,7 @@ mod levels;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::grid::{Column, Grid};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, beside, finish, said, table};
@@ -54,7 +54,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let mut marks = Marks::of(context.units);
     let kind = Kind {
         word: "doc-request-card",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: request.title.clone(),
         id: listed.id.clone(),
     };

@@ -8,6 +8,7 @@ mod plot;
 pub(super) mod reading;
 mod signature;
 mod strip;
+pub(super) mod strip_card;
 
 use serde::Serialize;
 
@@ -17,7 +18,7 @@ use super::card::KeyFigure;
 use super::caution::{self, Cautions, Room};
 use super::ends::{self, End};
 use super::figures;
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::given::{Given, given};
 use super::grid::Grid;
 use super::marks::Marks;
@@ -80,12 +81,11 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let bench = Bench::of_card(model, card)?;
     let mut marks = Marks::of(context.units);
     let on_a_wall = listed.paperwork == Paperwork::WallCard;
-    let (word, paper, template) = if on_a_wall {
-        ("doc-wall-card", shop_paper(model), WALL_TEMPLATE)
-    } else {
-        ("doc-sensor-card", "a5", TEMPLATE)
-    };
-    let kind = Kind { word, paper, title: sensor.title.clone(), id: listed.id.clone() };
+    let (word, template) =
+        if on_a_wall { ("doc-wall-card", WALL_TEMPLATE) } else { ("doc-sensor-card", TEMPLATE) };
+    let size = context.size_of(listed);
+    let plan = context.plan(listed);
+    let kind = Kind { word, size, title: sensor.title.clone(), id: listed.id.clone() };
     let furniture = Furniture::new(context, kind, &sensor.system, system, &mut marks);
     let location = sensor.other_facts.iter().find(|fact| fact.label == "fact-location");
     let data = SensorCard {
@@ -102,7 +102,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
                 reading::key_figure(context, &readings, at, decimals)
             })
             .collect(),
-        strip: strip::compose(words, units, &readings, card),
+        strip: strip::compose(context, &readings, card, plan),
         topology: diagram::compose(words, sensor, card),
         plots: plot::compose(context, &readings, card),
         example: example::compose(context, &readings, card),
@@ -117,7 +117,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     };
     // Front and back, or two leaves; unless the strip runs on or the source's own table is long.
     let sides = if data.faults.is_some() { 4 } else { 2 };
-    let pages = if strip::fits_a_side(units, card, sensor) { sides } else { 0 };
+    let pages = if strip::fits(units, card, sensor, plan) && plan.slope { sides } else { 0 };
     Some(finish(listed, (template, pages), data, marks))
 }
 

@@ -4,18 +4,14 @@ use serde::Serialize;
 
 use super::figures::{self, VOLT_DECIMALS};
 use super::reading::{self, Readings};
+use crate::document::Context;
+use crate::document::plan::Plan;
 use crate::document::table::BLANK;
 use crate::model::strip::{rows_in, temperatures};
 use crate::model::{Card, Sensor};
 use crate::physics::tolerance::Tolerance;
 use crate::quantity::{Interval, Rounding, Step, Temperature, Units, figure, ten_to};
 use crate::words::{Message, Words};
-
-/// Rows of the strip that fit the front of a card at the legible size.
-///
-/// The template decides; tests/pages.rs typesets a card of the demo set with this
-/// many rows and sees that it has two sides.
-const ROWS_ON_A_SIDE: usize = 26;
 
 #[derive(Debug, Serialize)]
 pub(super) struct Strip {
@@ -52,27 +48,30 @@ pub(super) fn key_temperatures(units: Units, range: Interval<Temperature>) -> Ve
     temperatures
 }
 
-/// The lead's step as this edition counts, else the smallest whose rows fit one side, or the
-/// largest there is.
-fn step(units: Units, card: &Card, sensor: &Sensor) -> Step {
-    card.step.map(|step| units.step(step)).unwrap_or_else(|| {
+/// The lead's step as this edition counts, else the smallest whose rows have the room that is
+/// planned, or the largest there is.
+fn step(units: Units, card: &Card, sensor: &Sensor, plan: Plan) -> Step {
+    plan.step.map(|step| units.step(step)).unwrap_or_else(|| {
         let steps = units.strip_steps();
-        let fits = |step: &Step| rows_in(card.range_of(sensor), *step) <= ROWS_ON_A_SIDE;
+        let fits = |step: &Step| rows_in(card.range_of(sensor), *step) <= plan.rows;
         steps.into_iter().find(fits).unwrap_or(steps[steps.len() - 1])
     })
 }
 
-/// Whether the whole strip fits the front.
-pub(super) fn fits_a_side(units: Units, card: &Card, sensor: &Sensor) -> bool {
-    rows_in(card.range_of(sensor), step(units, card, sensor)) <= ROWS_ON_A_SIDE
+/// Whether the whole strip has the room that is planned for it.
+pub(super) fn fits(units: Units, card: &Card, sensor: &Sensor, plan: Plan) -> bool {
+    rows_in(card.range_of(sensor), step(units, card, sensor, plan)) <= plan.rows
 }
 
 /// Composes the table.
-pub(super) fn compose(words: &Words, units: Units, readings: &Readings<'_>, card: &Card) -> Strip {
+pub(super) fn compose(context: Context<'_>, readings: &Readings<'_>, card: &Card, plan: Plan) -> Strip {
+    let Context { words, units, .. } = context;
     let sensor = readings.sensor;
-    let temperatures = temperatures(card.range_of(sensor), step(units, card, sensor));
+    let temperatures = temperatures(card.range_of(sensor), step(units, card, sensor, plan));
     let decimals = ohm_decimals(readings, card);
-    let rows: Vec<Vec<String>> = temperatures.iter().map(|&at| row(units, readings, at, decimals)).collect();
+    let count = units.scales().len() + if plan.slope { 7 } else { 6 };
+    let row = |at: &Temperature| row(units, readings, *at, decimals).into_iter().take(count).collect();
+    let rows: Vec<Vec<String>> = temperatures.iter().map(row).collect();
     let (min, nominal, max) = (words.word("card-min"), words.word("card-nominal"), words.word("card-max"));
     let scales = units.scales().iter().map(|scale| (scale.symbol().to_owned(), String::new()));
     let heads = [
@@ -85,7 +84,7 @@ pub(super) fn compose(words: &Words, units: Units, readings: &Readings<'_>, card
     ];
     let slope = (format!("%/{}", units.difference_unit().symbol()), String::new());
     let heads = heads.into_iter().map(|(head, sub)| (head.to_owned(), sub));
-    let columns = scales.chain(heads).chain([slope]).map(|(head, sub)| Column { head, sub });
+    let columns = scales.chain(heads).chain([slope]).take(count).map(|(head, sub)| Column { head, sub });
     Strip { columns: columns.collect(), notes: notes(words, readings, card), rows }
 }
 

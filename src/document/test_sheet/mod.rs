@@ -10,7 +10,7 @@ use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
 use super::figures;
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, Paperwork, finish};
@@ -86,7 +86,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let title = Message::new("sheet-title").with("title", &sheet.title).with("vehicle", &vehicle.title);
     let kind = Kind {
         word: "doc-test-sheet",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words.say(&title),
         id: listed.id.clone(),
     };

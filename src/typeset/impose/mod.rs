@@ -108,7 +108,8 @@ impl Typesetter {
     /// # Errors
     /// As [`pdf`](Self::pdf); also where it fits no sheet.
     pub fn for_sheet(&self, job: Job<'_>, press: &Press) -> Result<Laid, Failure> {
-        let bar = self.bar().map_err(|messages| Failure { id: job.id.to_owned(), messages })?;
+        let bar =
+            self.bar().map_err(|messages| Failure { id: job.id.to_owned(), messages, crowded: false })?;
         let (laid, _) = self.made(job, |world, document| {
             let (wide, high) = press.sheet;
             let whole = |frame: &Frame| {
@@ -154,7 +155,7 @@ impl Typesetter {
     pub fn impose(&self, leaves: Vec<Leaf>, press: &Press) -> Result<Imposed, Failure> {
         let names: Vec<String> =
             leaves.iter().map(|leaf| format!("{}/{}", leaf.id, leaf.number + 1)).collect();
-        let named = |messages| Failure { id: names.join(" "), messages };
+        let named = |messages| Failure { id: names.join(" "), messages, crowded: false };
         let (document, without_bar) = self.sheets(leaves, press).map_err(named)?;
         let world = World::new(&self.base, SHEET, b"{}", 0);
         let pdf = self.exported(&world, &names.join(" "), press.date, &document, false);
@@ -168,7 +169,7 @@ impl Typesetter {
     /// As [`impose`](Self::impose).
     pub fn sheet_pieces(&self, leaves: Vec<Leaf>, press: &Press) -> Result<Vec<Piece>, Failure> {
         let sheets = self.sheets(leaves, press);
-        let failed = |messages| Failure { id: String::new(), messages };
+        let failed = |messages| Failure { id: String::new(), messages, crowded: false };
         sheets.map(|(document, _)| pieces::of(&document)).map_err(failed)
     }
 
