@@ -2,6 +2,8 @@
 
 #[path = "pages/cautions.rs"]
 mod cautions;
+#[path = "pages/changes.rs"]
+mod changes;
 #[path = "pages/checklists.rs"]
 mod checklists;
 #[path = "pages/codes.rs"]
@@ -24,6 +26,8 @@ mod modes;
 mod order;
 #[path = "pages/parts.rs"]
 mod parts;
+#[path = "pages/pull.rs"]
+mod pull;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/sheets.rs"]
@@ -34,7 +38,7 @@ mod sizes;
 mod specs;
 
 use bayleaf::diag::Findings;
-use bayleaf::document::{self, Context, Distance, Document, Reading, Trial};
+use bayleaf::document::{self, Distance, Document, Edition, Reading};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::{Temperature, Units};
 use bayleaf::rules;
@@ -83,8 +87,8 @@ fn documents(model: &Model) -> Vec<Document> {
 fn everything(model: &Model) -> Vec<Document> {
     let words = Words::english();
     let bay = Some(Temperature::from_celsius(31.0));
-    let (units, trial) = (Units::Both, Trial::default());
-    let context = Context { model, words: &words, date: date(), bay, units, size: None, trial };
+    let edition = Edition { language: words.language(), units: Units::Both, size: None, bay };
+    let context = edition.context(model, &words, date());
     let compose = |listed| document::compose(context, listed).expect("a listed document exists");
     let mut listed = document::list(model);
     for proof in document::proofs(model) {

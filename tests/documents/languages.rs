@@ -53,6 +53,7 @@ fn numbers_have_the_decimal_mark_of_the_language() {
             units: bayleaf::quantity::Units::Both,
             size: None,
             trial: bayleaf::document::Trial::default(),
+            stamp: None,
         };
         let mut strange = Vec::new();
         for listed in list(&model).iter().chain(&proofs(&model)) {

@@ -43,6 +43,7 @@ fn composed_in(language: Language, model: &Model, listed: &Listed) -> Document {
         units: Units::Both,
         size: None,
         trial: Trial::default(),
+        stamp: None,
     };
     document::compose(context, listed).expect("a listed document exists")
 }

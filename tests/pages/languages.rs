@@ -21,6 +21,7 @@ fn of_language(language: Language) -> (Typesetter, Vec<Document>) {
         units: Units::Both,
         size: None,
         trial: bayleaf::document::Trial::default(),
+        stamp: None,
     };
     let mut listed = document::list(&model);
     for proof in document::proofs(&model) {

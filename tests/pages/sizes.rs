@@ -147,7 +147,7 @@ fn relative_luminance_is_that_of_its_definition() {
 /// WCAG 2.2, definition of relative luminance (from memory).
 fn luminance(grey: u8) -> f64 {
     let part = f64::from(grey) / 255.0;
-    if part <= 0.04045 { part / 12.92 } else { ((part + 0.055) / 1.055).powf(2.4) }
+    if part <= 0.04045 { part / 12.92 } else { libm::pow((part + 0.055) / 1.055, 2.4) }
 }
 
 /// Columns, rows and grey values of a PNG.

@@ -1,5 +1,6 @@
 //! A worked example with this sensor's own numbers.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::figures::{self, nominal_ohms, nominal_volts};
@@ -22,7 +23,7 @@ const USUAL_FAHRENHEIT: f64 = 88.0;
 /// kiloohm is nothing to one sensor and beyond every temperature of another.
 const EXTRA: [f64; 4] = [500.0, 100.0, 10.0, 1.0];
 
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Example {
     title: String,
     lines: Vec<String>,

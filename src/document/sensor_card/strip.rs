@@ -1,5 +1,6 @@
 //! The strip table: a row per step of temperature.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::figures::{self, VOLT_DECIMALS};
@@ -13,14 +14,14 @@ use crate::physics::tolerance::Tolerance;
 use crate::quantity::{Interval, Rounding, Step, Temperature, Units, figure, ten_to};
 use crate::words::{Message, Words};
 
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Strip {
     columns: Vec<Column>,
     rows: Vec<Vec<String>>,
     notes: [String; 2],
 }
 
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Column {
     head: String,
     sub: String,
