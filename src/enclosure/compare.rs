@@ -6,7 +6,7 @@ use super::{Enclosed, plain, words};
 use crate::diag::Findings;
 use crate::document::{self, Context, Stamp, Trial};
 use crate::model;
-use crate::quantity::{Size, Temperature};
+use crate::quantity::{Size, Temperature, Units};
 use crate::rules;
 use crate::spec::Set;
 use crate::words::Message;
@@ -58,11 +58,13 @@ pub fn compare(enclosed: &Enclosed) -> Result<Comparison, Message> {
     let listed = listed.into_iter().find(|listed| listed.id == record.id).ok_or_else(missing)?;
     let stamp = Stamp { revision: record.revision, date: record.date, by: record.by.clone(), since: None };
     let words = words(record);
+    let unknown = || Message::new("enclosed-damaged");
     let context = Context {
         model: &model,
         words: &words,
         date: record.date,
         bay: record.bay.map(Temperature::from_kelvins),
+        units: Units::of_word(&record.units).ok_or_else(unknown)?,
         size: record.size.as_deref().and_then(Size::named),
         trial: Trial::default(),
         stamp: Some(&stamp),

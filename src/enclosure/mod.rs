@@ -53,6 +53,8 @@ pub struct Record {
     language: String,
     /// The bay temperature, K.
     bay: Option<f64>,
+    /// The word for the units of the page.
+    units: String,
     /// The size of its pages, where not the card's own or the shop's.
     size: Option<String>,
     /// All that its template got.
@@ -107,6 +109,7 @@ impl Encloser {
             by: stamp.by.clone(),
             language: context.words.language().code().to_owned(),
             bay: context.bay.map(|bay| bay.kelvins()),
+            units: context.units.word().to_owned(),
             size: context.size.map(|size: Size| size.name().to_owned()),
             data: plain(&document.data),
         };
