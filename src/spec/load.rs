@@ -8,6 +8,7 @@ use std::path::Path;
 use walkdir::WalkDir;
 
 use super::demo::DEMO;
+use super::register::REGISTER_FILE;
 use crate::diag::{Finding, Findings, Place, Sources, reason};
 use crate::words::Message;
 
@@ -20,7 +21,8 @@ const MOST_ENTRIES: usize = 20_000;
 
 /// Reads every `*.toml` below `folder`, in the order of their names.
 ///
-/// Hidden files and folders are passed over, as editors leave copies there.
+/// Hidden files and folders are passed over, as editors leave copies there; so is the
+/// register, which is no spec.
 #[must_use]
 pub fn folder(folder: &Path, findings: &Findings) -> Sources {
     let mut sources = Sources::default();
@@ -43,7 +45,10 @@ pub fn folder(folder: &Path, findings: &Findings) -> Sources {
                 return sources;
             }
             Ok(entry) if entry.file_type().is_file() => {
-                if entry.path().extension().is_some_and(|extension| extension.eq_ignore_ascii_case("toml")) {
+                let is_register = entry.depth() == 1 && entry.file_name() == REGISTER_FILE;
+                let is_toml =
+                    |path: &Path| path.extension().is_some_and(|ext| ext.eq_ignore_ascii_case("toml"));
+                if !is_register && is_toml(entry.path()) {
                     seen += 1;
                     read_file(entry.path(), &mut sources, findings);
                 }

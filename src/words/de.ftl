@@ -2418,3 +2418,27 @@ run-fits = { $reason }; es passt: { $fits }
 run-fits-nothing = { $reason }; kein anderes Format und kein größerer Schritt passt
 run-fits-step = Schritt { $step } K
 run-fits-two-sides = zwei Seiten
+
+# Das Register.
+register-newer = dieses Register hat das Format { $format }: ein neueres bayleaf hat es geschrieben
+register-newer-help = jene Version oder eine neuere benutzen; von der Datei wurde nichts gelesen und nichts geändert
+wanted-register-format = erwartet: ein Format bis { $known }
+register-no-number = `{ $key }` ist { $written }
+register-no-date = `{ $key }` ist kein Datum
+wanted-date = erwartet: ein Tag wie 2026-11-28
+register-conflict = eine Zusammenführung hat dieses Register ungeklärt hinterlassen
+register-conflict-help = die Einträge beider Seiten behalten und die Zeilen mit den Zeichen löschen; was dann doppelt dasteht, wird gefunden
+wanted-register-entries = erwartet: Einträge ohne Zeichen einer Zusammenführung
+register-date-back = { $id } wurde vor der vorigen Ausgabe ausgegeben
+label-register-before = die vorige Ausgabe
+register-withdrawn-twice = { $id } ist zweimal zurückgezogen
+register-issued-twice = { $id } hat zwei Ausgaben { $revision }
+register-twice-help = zwei Leute haben es geschrieben: klären, welches der beiden Blätter gilt, den Eintrag des anderen löschen und neu ausgeben, falls beide irgendwo hängen
+register-gap = { $id } hat eine Ausgabe { $number }, aber nicht die davor
+register-gap-help = ein Eintrag wurde gelöscht oder seine Nummer geändert: aus der Versionsverwaltung zurückholen
+wanted-revision = erwartet: Ausgabe { $number }
+register-not-issued = { $id } hat keine Ausgabe { $revision }
+wanted-revision-to = erwartet: 1 bis { $newest }
+wanted-issued-id = erwartet: das Kennzeichen eines ausgegebenen Dokuments
+register-date-before = das liegt vor dem, worauf es folgt
+wanted-not-before = erwartet: { $date } oder später

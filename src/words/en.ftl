@@ -2341,3 +2341,27 @@ run-fits = { $reason }; what fits: { $fits }
 run-fits-nothing = { $reason }; no other size and no wider step fits
 run-fits-step = a step of { $step } K
 run-fits-two-sides = two sides
+
+# The register.
+register-newer = this register has format { $format }: a newer bayleaf wrote it
+register-newer-help = use that version, or a newer one; nothing of the file was read, and nothing was changed
+wanted-register-format = expected a format up to { $known }
+register-no-number = `{ $key }` is { $written }
+register-no-date = `{ $key }` is no date
+wanted-date = expected a day, such as 2026-11-28
+register-conflict = a merge left this register unsettled
+register-conflict-help = keep the entries of both sides and delete the lines with the marks; what then stands there twice is found
+wanted-register-entries = expected entries, and no marks of a merge
+register-date-back = { $id } was issued before the revision before it
+label-register-before = the revision before it
+register-withdrawn-twice = { $id } is withdrawn twice
+register-issued-twice = { $id } has two revisions { $revision }
+register-twice-help = two people wrote it: find out which of the two papers is in use, delete the other's entry, and issue anew if both hang somewhere
+register-gap = { $id } has a revision { $number }, and not the one before
+register-gap-help = an entry was deleted or its number changed: take it back from version control
+wanted-revision = expected revision { $number }
+register-not-issued = { $id } has no revision { $revision }
+wanted-revision-to = expected 1 to { $newest }
+wanted-issued-id = expected the id of a document that was issued
+register-date-before = this is before what it follows
+wanted-not-before = expected { $date } or later

@@ -2447,3 +2447,27 @@ run-fits = { $reason }; cabría: { $fits }
 run-fits-nothing = { $reason }; ningún otro formato ni paso mayor cabe
 run-fits-step = paso de { $step } K
 run-fits-two-sides = dos caras
+
+# El registro.
+register-newer = este registro tiene el formato { $format }: lo escribió un bayleaf más nuevo
+register-newer-help = usar esa versión o una más nueva; no se ha leído ni cambiado nada del archivo
+wanted-register-format = se esperaba un formato hasta { $known }
+register-no-number = `{ $key }` es { $written }
+register-no-date = `{ $key }` no es una fecha
+wanted-date = se esperaba un día, como 2026-11-28
+register-conflict = una fusión dejó este registro sin resolver
+register-conflict-help = conservar las entradas de ambos lados y borrar las líneas con marcas; lo que quede dos veces se señala
+wanted-register-entries = se esperaban entradas, sin marcas de una fusión
+register-date-back = { $id } se emitió antes que la revisión anterior
+label-register-before = la revisión anterior
+register-withdrawn-twice = { $id } está retirado dos veces
+register-issued-twice = { $id } tiene dos revisiones { $revision }
+register-twice-help = lo escribieron dos personas: averiguar cuál de los dos papeles se usa, borrar la entrada del otro y emitir de nuevo si ambos cuelgan en algún sitio
+register-gap = { $id } tiene una revisión { $number }, pero no la anterior
+register-gap-help = se borró una entrada o se cambió su número: recuperarla del control de versiones
+wanted-revision = se esperaba la revisión { $number }
+register-not-issued = { $id } no tiene revisión { $revision }
+wanted-revision-to = se esperaba de 1 a { $newest }
+wanted-issued-id = se esperaba el identificador de un documento emitido
+register-date-before = esto es anterior a aquello a lo que sigue
+wanted-not-before = se esperaba { $date } o más tarde

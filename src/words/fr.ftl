@@ -2448,3 +2448,27 @@ run-fits = { $reason } ; conviendrait : { $fits }
 run-fits-nothing = { $reason } ; aucun autre format ni pas plus grand ne convient
 run-fits-step = pas de { $step } K
 run-fits-two-sides = deux faces
+
+# Le registre.
+register-newer = ce registre a le format { $format } : un bayleaf plus récent l’a écrit
+register-newer-help = utiliser cette version ou une plus récente ; rien du fichier n’a été lu ni changé
+wanted-register-format = attendu : un format jusqu’à { $known }
+register-no-number = `{ $key }` vaut { $written }
+register-no-date = `{ $key }` n’est pas une date
+wanted-date = attendu : un jour, comme 2026-11-28
+register-conflict = une fusion a laissé ce registre en suspens
+register-conflict-help = garder les entrées des deux côtés et effacer les lignes de marques ; ce qui figure alors deux fois est signalé
+wanted-register-entries = attendu : des entrées, sans marques de fusion
+register-date-back = { $id } a été émis avant la révision précédente
+label-register-before = la révision précédente
+register-withdrawn-twice = { $id } est retiré deux fois
+register-issued-twice = { $id } a deux révisions { $revision }
+register-twice-help = deux personnes l’ont écrit : déterminer lequel des deux papiers sert, effacer l’entrée de l’autre, et émettre à nouveau si les deux sont affichés
+register-gap = { $id } a une révision { $number }, mais pas celle d’avant
+register-gap-help = une entrée a été effacée ou son numéro changé : la reprendre dans la gestion de versions
+wanted-revision = attendu : révision { $number }
+register-not-issued = { $id } n’a pas de révision { $revision }
+wanted-revision-to = attendu : 1 à { $newest }
+wanted-issued-id = attendu : l’identifiant d’un document émis
+register-date-before = c’est avant ce qui précède
+wanted-not-before = attendu : { $date } ou plus tard
