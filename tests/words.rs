@@ -33,6 +33,7 @@ const ROOMS: &[&str] = &[
     "place",
     "proof",
     "pulled",
+    "register",
     "report",
     "rule",
     "run",
