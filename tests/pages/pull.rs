@@ -29,7 +29,7 @@ pub(super) fn copies(count: usize) -> Vec<Pull> {
         let (id, title) = papers[index % papers.len()];
         let because = (0..[1, 0, 2, 8][index % 4]).map(|value| Because {
             key: ["sensor.curlew-evap.pull_up", "connector.curlew-c2.pin.7.wire"][value % 2].to_owned(),
-            old: if index % 3 == 0 { String::new() } else { "4.64 kΩ ± 1 %".to_owned() },
+            old: if index.is_multiple_of(3) { String::new() } else { "4.64 kΩ ± 1 %".to_owned() },
             new: "4.7 kΩ ± 1 %".to_owned(),
         });
         Pull {
