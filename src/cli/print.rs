@@ -51,7 +51,7 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
     };
     let date = arguments.edition.issued();
     let context = Context { model: &loaded.model, words, date, bay: arguments.edition.at };
-    let batch = match Batch::new(context, arguments, &templates) {
+    let batch = match Batch::new(context, arguments, templates) {
         Ok(batch) => batch,
         Err(error) => return fail(words, &unwritten(&arguments.out, &error)),
     };
@@ -64,12 +64,15 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
     }
     // Paper comes first: a first line that nobody reads stops no printing.
     let announced = announce(&loaded.from, words);
+    let templates = batch.templates();
+    let unread = templates.show_unread(words);
     for path in &templates.strangers {
         warn(words, &Message::new("run-strange-template").with("path", path));
     }
     outside_range(&loaded, &plan, context, words);
     let summary = Summary::new(started, words, plan.documents() + index.len(), announced);
-    lead((arguments, language), date, &batch, (&plan, &index), &digest, summary)
+    let printed = lead((arguments, language), date, &batch, (&plan, &index), &digest, summary);
+    if unread && printed == Outcome::Done { Outcome::Findings } else { printed }
 }
 
 /// Prints a share of its own while workers print theirs, then the index, and sums up.
@@ -116,7 +119,7 @@ fn lead(
         summary.add(Told::Document(report));
     }
     let lost = crew.wait();
-    summary.finish(&arguments.out, batch.press(), lost)
+    summary.finish((&arguments.out, batch.press()), batch.templates(), lost)
 }
 
 /// Prints what filled no sheet, in the order of the list.
