@@ -16,6 +16,7 @@ mod print;
 mod schema;
 mod setter;
 mod shell;
+mod sizes;
 mod table;
 mod templates;
 mod watch;
@@ -46,7 +47,7 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Templates(templates) => handout::run(&templates, &words()),
         Command::Completions(completions) => shell::completions(&completions, &words()),
         Command::Man(man) => shell::man(&man, &words()),
-        Command::Schema => schema::run(&words()),
+        Command::Schema(schema) => schema::run(&schema, &words()),
         Command::New(new) => new::run(&new, &words()),
         Command::Import(import) => import::run(&import, &words()),
     }

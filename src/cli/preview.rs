@@ -8,8 +8,8 @@ use super::outcome::{Outcome, say, unwritten};
 use super::setter::Setter;
 use super::templates::Templates;
 use super::why::Reasons;
-use super::{print, whole};
-use crate::document::{self, Context};
+use super::{print, sizes, whole};
+use crate::document;
 use crate::typeset::Job;
 use crate::words::{Language, Message, Words};
 
@@ -24,15 +24,20 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
     let listed =
         all.iter().find(|listed| listed.id == id).ok_or_else(|| print::no_such_document(loaded, &all, id))?;
     let templates = Templates::load(arguments.edition.templates.as_deref())?;
-    let date = arguments.edition.issued();
-    let context = Context { model: &loaded.model, words, date, bay: arguments.edition.at };
+    let context = arguments.edition.context(&loaded.model, words);
+    sizes::refuse(context, std::iter::once(listed))?;
     let unread = templates.show_unread(words);
     let setter = Setter::new(templates, words);
     let document = document::compose(context, listed).ok_or_else(|| {
         Message::new("run-cannot-print").with("id", id).with("reason", &listed.spec)
     })?;
-    let job = Job::of(&document, date);
-    let picture = match setter.make(words, |typesetter| typesetter.preview(job, arguments.ppi)) {
+    let job = Job::of(&document, context.date);
+    let made = setter.make_or(
+        words,
+        |typesetter| typesetter.preview(job, arguments.ppi),
+        |typesetter, failure| sizes::reason(context, typesetter, listed, failure),
+    );
+    let picture = match made {
         Ok(picture) => picture,
         Err(why) => {
             let mut reasons = Reasons::default();

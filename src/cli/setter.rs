@@ -31,12 +31,22 @@ impl Setter {
         words: &Words,
         with: impl Fn(&Typesetter) -> Result<T, Failure>,
     ) -> Result<T, Why> {
+        self.make_or(words, with, |_, failure| failure.said(words))
+    }
+
+    /// The same; says in its own way what is no doing of the shop's templates.
+    pub(super) fn make_or<T>(
+        &self,
+        words: &Words,
+        with: impl Fn(&Typesetter) -> Result<T, Failure>,
+        say: impl Fn(&Typesetter, &Failure) -> String,
+    ) -> Result<T, Why> {
         with(&self.typesetter).map_err(|failure| {
             if failure.complaints.iter().any(|complaint| matches!(complaint, Complaint::Unread)) {
                 return Why::Unread;
             }
             if !self.is_own(&failure) && !self.works_without_own(words, &with) {
-                return Why::Run(failure.said(words));
+                return Why::Run(say(&self.typesetter, &failure));
             }
             let part = |complaint| match complaint {
                 Complaint::Template(diagnosis) => Some(Part::of(diagnosis, &self.templates)),
@@ -84,7 +94,7 @@ mod tests {
         let at = Some(Spot { path: path.to_owned(), span: 0..4, line: 1 });
         let (through, hints) = (Vec::new(), Vec::new());
         let diagnosis = Diagnosis { warning: false, said: "no such thing".to_owned(), at, through, hints };
-        Failure { id: "SEN-1".to_owned(), complaints: vec![Complaint::Template(diagnosis)] }
+        Failure { id: "SEN-1".to_owned(), complaints: vec![Complaint::Template(diagnosis)], crowded: false }
     }
 
     fn why(templates: Templates, path: &str) -> Why {

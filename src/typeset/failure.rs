@@ -13,6 +13,8 @@ pub struct Failure {
     pub id: String,
     /// Everything that is in the way.
     pub complaints: Vec<Complaint>,
+    /// Whether all that is wrong is that it does not fit its pages.
+    pub crowded: bool,
 }
 
 impl Failure {

@@ -13,11 +13,11 @@ use crate::cli::args::{PaperFormat, Print};
 use crate::cli::outcome::{Outcome, say};
 use crate::cli::setter::Setter;
 use crate::cli::templates::Templates;
-use crate::cli::whole;
 use crate::cli::why::Why;
+use crate::cli::{sizes, whole};
 use crate::diag::reason;
 use crate::document::{self, Context, Document, Listed};
-use crate::typeset::{Job, Laid, Leaf, Picture, Press, Typesetter};
+use crate::typeset::{Failure, Job, Laid, Leaf, Picture, Press, Typesetter};
 
 /// What a process says about one document.
 #[derive(Debug, Clone, Default, Serialize, Deserialize)]
@@ -157,7 +157,9 @@ impl<'a> Batch<'a> {
             let job = Job::of(document, date);
             self.setter.make(self.context.words, |typesetter| typesetter.page_count(job)).ok()
         };
-        let pages = |document: &Document| printed.get(&document.id).copied().or_else(|| counted(document));
+        // Data are written without being laid out.
+        let known = |document: &Document| printed.get(&document.id).copied().filter(|pages| *pages > 0);
+        let pages = |document: &Document| known(document).or_else(|| counted(document));
         self.written(listed, document::compose_index(self.context, listed, &pages)).0
     }
 
@@ -169,7 +171,7 @@ impl<'a> Batch<'a> {
             return (report, Vec::new());
         };
         let mut leaves = Vec::new();
-        match self.files(&document, &mut report, &mut leaves) {
+        match self.files((listed, &document), &mut report, &mut leaves) {
             Ok(files) => {
                 report.expected = document.pages;
                 let mut written = files.iter().map(|(name, bytes)| whole::write(&self.out, name, bytes));
@@ -185,15 +187,18 @@ impl<'a> Batch<'a> {
     /// The document's files by name, and how many pages it has.
     fn files(
         &self,
-        document: &Document,
+        (listed, document): (&Listed, &Document),
         report: &mut Report,
         leaves: &mut Vec<Leaf>,
     ) -> Result<Vec<Named>, Why> {
         let job = Job::of(document, self.context.date);
         let words = self.context.words;
+        let fits = |typesetter: &Typesetter, failure: &Failure| {
+            sizes::reason(self.context, typesetter, listed, failure)
+        };
         let named = |pdf: Vec<u8>| vec![(format!("{}.pdf", document.id), pdf)];
         if let Some(press) = &self.press {
-            return Ok(match self.setter.make(words, |typesetter| typesetter.for_sheet(job, press))? {
+            return Ok(match self.setter.make_or(words, |typesetter| typesetter.for_sheet(job, press), fits)? {
                 Laid::Whole(printed, without_bar) => {
                     (report.pages, report.without_bar) = (printed.pages, without_bar);
                     named(printed.pdf)
@@ -207,15 +212,16 @@ impl<'a> Batch<'a> {
         }
         let picture = match self.form {
             PaperFormat::Pdf => {
-                let printed = self.setter.make(words, |typesetter| typesetter.pdf(job))?;
+                let printed = self.setter.make_or(words, |typesetter| typesetter.pdf(job), fits)?;
                 report.pages = printed.pages;
                 return Ok(named(printed.pdf));
             }
             PaperFormat::Png => Picture::Png { ppi: self.ppi },
             PaperFormat::Svg => Picture::Svg,
+            PaperFormat::Json => return Ok(vec![(format!("{}.json", document.id), document.named_data())]),
         };
         let end = if picture == Picture::Svg { "svg" } else { "png" };
-        let pictures = self.setter.make(words, |typesetter| typesetter.pictures(job, picture))?;
+        let pictures = self.setter.make_or(words, |typesetter| typesetter.pictures(job, picture), fits)?;
         report.pages = pictures.len();
         let named =
             |(index, bytes): (usize, Vec<u8>)| (format!("{}-{}.{end}", document.id, index + 1), bytes);

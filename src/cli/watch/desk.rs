@@ -13,9 +13,9 @@ use crate::cli::outcome::{complain, note, say, seconds_since, unwritten};
 use crate::cli::setter::Setter;
 use crate::cli::templates::Templates;
 use crate::cli::why::{Reasons, Why};
-use crate::cli::{print, whole};
+use crate::cli::{print, sizes, whole};
 use crate::diag::reason;
-use crate::document::{self, Context, Document, Paperwork};
+use crate::document::{self, Document, Paperwork};
 use crate::typeset::Job;
 use crate::words::{Language, Message, Words};
 
@@ -106,12 +106,12 @@ impl<'a> Desk<'a> {
         let (_, setter) = self.setter.insert(kept);
         setter.templates().show_unread(words);
         let mut reasons = Reasons::default();
-        let date = self.arguments.edition.issued();
-        let context = Context { model: &loaded.model, words, date, bay: self.arguments.edition.at };
+        let context = self.arguments.edition.context(&loaded.model, words);
         let ids = &self.arguments.ids;
         let mut chosen = print::chosen(loaded, ids, false)?;
         // The index changes with each of the others; who names it wants it.
         chosen.retain(|listed| !ids.is_empty() || listed.paperwork != Paperwork::Index);
+        sizes::refuse(context, chosen.iter())?;
         let (mut drawn, mut same) = (0, 0);
         for listed in &chosen {
             let Some(document) = document::compose(context, listed) else { continue };
@@ -122,8 +122,12 @@ impl<'a> Desk<'a> {
                 same += 1;
                 continue;
             }
-            let job = Job::of(&document, date);
-            let picture = setter.make(words, |typesetter| typesetter.preview(job, self.arguments.ppi));
+            let job = Job::of(&document, context.date);
+            let picture = setter.make_or(
+                words,
+                |typesetter| typesetter.preview(job, self.arguments.ppi),
+                |typesetter, failure| sizes::reason(context, typesetter, listed, failure),
+            );
             let made = picture.and_then(|picture| {
                 let written = whole::write(&self.arguments.out, &file, &picture);
                 written.map_err(|error| Why::Run(reason(&error)))
