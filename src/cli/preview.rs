@@ -28,9 +28,8 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
     sizes::refuse(context, std::iter::once(listed))?;
     let unread = templates.show_unread(words);
     let setter = Setter::new(templates, words);
-    let document = document::compose(context, listed).ok_or_else(|| {
-        Message::new("run-cannot-print").with("id", id).with("reason", &listed.spec)
-    })?;
+    let document = document::compose(context, listed)
+        .ok_or_else(|| Message::new("run-cannot-print").with("id", id).with("reason", &listed.spec))?;
     let job = Job::of(&document, context.date);
     let made = setter.make_or(
         words,

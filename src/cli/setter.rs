@@ -70,11 +70,7 @@ impl Setter {
 
     /// Whether the built-in templates alone do it: then the shop's own are what fails, wherever
     /// it shows.
-    fn works_without_own<T>(
-        &self,
-        words: &Words,
-        with: impl Fn(&Typesetter) -> Result<T, Failure>,
-    ) -> bool {
+    fn works_without_own<T>(&self, words: &Words, with: impl Fn(&Typesetter) -> Result<T, Failure>) -> bool {
         if self.templates.changed().next().is_none() {
             return false;
         }
@@ -112,7 +108,8 @@ mod tests {
     #[test]
     fn a_file_is_the_shop_s_only_where_it_differs() {
         let folder = tempfile::tempdir().expect("a folder can be made");
-        let (_, theme) = crate::typeset::TEMPLATES.iter().find(|(path, _)| *path == "theme.typ").expect("one");
+        let (_, theme) =
+            crate::typeset::TEMPLATES.iter().find(|(path, _)| *path == "theme.typ").expect("one");
         for (text, is_own) in [((*theme).to_owned(), false), (format!("{theme}//"), true)] {
             fs::write(folder.path().join("theme.typ"), text).expect("files can be written");
             let load = || Templates::load(Some(folder.path())).expect("it has a template");

@@ -90,7 +90,8 @@ impl Templates {
         let all: Vec<(&str, &str)> =
             self.all.iter().map(|template| (template.path.as_str(), template.text.as_ref())).collect();
         let typesetter = Typesetter::with_templates(&all, &words.paper_json());
-        let unread = self.all.iter().filter(|template| template.own.as_ref().is_some_and(|own| !own.readable));
+        let unread =
+            self.all.iter().filter(|template| template.own.as_ref().is_some_and(|own| !own.readable));
         unread.fold(typesetter, |typesetter, template| typesetter.refusing(&template.path))
     }
 

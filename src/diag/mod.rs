@@ -65,7 +65,14 @@ impl Finding {
     #[must_use]
     pub fn error(message: Message, place: Place, expected: Message) -> Self {
         let subject = Subject::Place(place, expected);
-        Self { severity: Severity::Error, message, subject, context: None, notes: Vec::new(), help: Vec::new() }
+        Self {
+            severity: Severity::Error,
+            message,
+            subject,
+            context: None,
+            notes: Vec::new(),
+            help: Vec::new(),
+        }
     }
 
     /// A warning at a place.
@@ -78,7 +85,14 @@ impl Finding {
     #[must_use]
     pub fn about_path(message: Message, path: String) -> Self {
         let subject = Subject::Path(path);
-        Self { severity: Severity::Error, message, subject, context: None, notes: Vec::new(), help: Vec::new() }
+        Self {
+            severity: Severity::Error,
+            message,
+            subject,
+            context: None,
+            notes: Vec::new(),
+            help: Vec::new(),
+        }
     }
 
     /// Adds the place this one disagrees with.

@@ -89,7 +89,10 @@ fn a_file_that_is_no_text_is_told_at_its_byte() {
     let told = refused(folder.path(), &[]);
     must_contain(&told, "byte 0xE9 is not UTF-8 text");
     must_contain(&told, "--> own/sensor-card.typ:");
-    must_contain(&told, "2 documents were not printed (SEN-1, SEN-2): a template that is needed cannot be read");
+    must_contain(
+        &told,
+        "2 documents were not printed (SEN-1, SEN-2): a template that is needed cannot be read",
+    );
     assert_eq!(names_in(&folder.path().join("out")), ["SET.INDEX.pdf", "WAL-1.pdf"]);
     // One that nothing needs is an error all the same.
     let told = refused(folder.path(), &["WAL-1"]);
@@ -101,10 +104,10 @@ fn a_name_that_the_shop_s_theme_lacks_is_told_with_the_shop_s_files() {
     let folder = folder();
     write(folder.path(), "specs/set.toml", GOOD);
     let theme = template("theme.typ");
-    let without: String = theme.lines().filter(|line| !line.starts_with("#let card-gap ")).fold(
-        String::new(),
-        |text, line| text + line + "\n",
-    );
+    let without: String = theme
+        .lines()
+        .filter(|line| !line.starts_with("#let card-gap "))
+        .fold(String::new(), |text, line| text + line + "\n");
     assert_ne!(without, theme);
     write(folder.path(), "own/theme.typ", without);
     let told = refused(folder.path(), &["SEN-1"]);

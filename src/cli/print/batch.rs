@@ -198,17 +198,19 @@ impl<'a> Batch<'a> {
         };
         let named = |pdf: Vec<u8>| vec![(format!("{}.pdf", document.id), pdf)];
         if let Some(press) = &self.press {
-            return Ok(match self.setter.make_or(words, |typesetter| typesetter.for_sheet(job, press), fits)? {
-                Laid::Whole(printed, without_bar) => {
-                    (report.pages, report.without_bar) = (printed.pages, without_bar);
-                    named(printed.pdf)
-                }
-                Laid::Leaves(laid, pages) => {
-                    report.pages = pages;
-                    leaves.extend(laid);
-                    Vec::new()
-                }
-            });
+            return Ok(
+                match self.setter.make_or(words, |typesetter| typesetter.for_sheet(job, press), fits)? {
+                    Laid::Whole(printed, without_bar) => {
+                        (report.pages, report.without_bar) = (printed.pages, without_bar);
+                        named(printed.pdf)
+                    }
+                    Laid::Leaves(laid, pages) => {
+                        report.pages = pages;
+                        leaves.extend(laid);
+                        Vec::new()
+                    }
+                },
+            );
         }
         let picture = match self.form {
             PaperFormat::Pdf => {

@@ -117,7 +117,8 @@ impl Typesetter {
     /// # Errors
     /// As [`pdf`](Self::pdf); also where it fits no sheet.
     pub fn for_sheet(&self, job: Job<'_>, press: &Press) -> Result<Laid, Failure> {
-        let bar = self.bar().map_err(|complaints| Failure { id: job.id.to_owned(), complaints, crowded: false })?;
+        let bar =
+            self.bar().map_err(|complaints| Failure { id: job.id.to_owned(), complaints, crowded: false })?;
         let (laid, _) = self.made(job, |world, document| {
             let (wide, high) = press.sheet;
             let whole = |frame: &Frame| {
