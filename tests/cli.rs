@@ -16,6 +16,8 @@ mod import;
 mod judge;
 #[path = "cli/new.rs"]
 mod new;
+#[path = "cli/overrides.rs"]
+mod overrides;
 #[path = "cli/pictures.rs"]
 mod pictures;
 #[path = "cli/sheets.rs"]

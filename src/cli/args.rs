@@ -22,8 +22,9 @@ use parse::{language, position, pressure, reading, second, step, temperature, un
 /// folder `specs/` is read; where there is none, the invented demo set built
 /// into the program is used, and the first line of output says so.
 ///
-/// Exit codes: 0 done; 1 the specs have errors, nothing was written; 2 the run
-/// itself failed, such as an output folder that cannot be written.
+/// Exit codes: 0 done; 1 the specs have errors, nothing was written, or a template
+/// of your own fails and all else was printed; 2 the run itself failed, such as an
+/// output folder that cannot be written.
 #[derive(Debug, Parser)]
 #[command(version, propagate_version = true, disable_help_subcommand = true)]
 pub struct Arguments {

@@ -14,12 +14,14 @@ mod outcome;
 mod preview;
 mod print;
 mod schema;
+mod setter;
 mod shell;
 mod sizes;
 mod table;
 mod templates;
 mod watch;
 mod whole;
+mod why;
 
 pub use args::{Arguments, Command};
 pub use outcome::Outcome;

@@ -54,8 +54,10 @@ pub struct Finding {
     pub subject: Subject,
     /// The other place it disagrees with.
     pub context: Option<(Place, Message)>,
+    /// What follows from it.
+    pub notes: Vec<Message>,
     /// What the reader can do.
-    pub help: Option<Message>,
+    pub help: Vec<Message>,
 }
 
 impl Finding {
@@ -63,7 +65,14 @@ impl Finding {
     #[must_use]
     pub fn error(message: Message, place: Place, expected: Message) -> Self {
         let subject = Subject::Place(place, expected);
-        Self { severity: Severity::Error, message, subject, context: None, help: None }
+        Self {
+            severity: Severity::Error,
+            message,
+            subject,
+            context: None,
+            notes: Vec::new(),
+            help: Vec::new(),
+        }
     }
 
     /// A warning at a place.
@@ -76,7 +85,14 @@ impl Finding {
     #[must_use]
     pub fn about_path(message: Message, path: String) -> Self {
         let subject = Subject::Path(path);
-        Self { severity: Severity::Error, message, subject, context: None, help: None }
+        Self {
+            severity: Severity::Error,
+            message,
+            subject,
+            context: None,
+            notes: Vec::new(),
+            help: Vec::new(),
+        }
     }
 
     /// Adds the place this one disagrees with.
@@ -89,7 +105,14 @@ impl Finding {
     /// Adds what the reader can do.
     #[must_use]
     pub fn help(mut self, help: Message) -> Self {
-        self.help = Some(help);
+        self.help.push(help);
+        self
+    }
+
+    /// Adds what follows from it.
+    #[must_use]
+    pub fn note(mut self, note: Message) -> Self {
+        self.notes.push(note);
         self
     }
 }

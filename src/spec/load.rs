@@ -9,7 +9,7 @@ use walkdir::WalkDir;
 
 use super::demo::DEMO;
 use super::register::REGISTER_FILE;
-use crate::diag::{Finding, Findings, Place, Sources, reason};
+use crate::diag::{FileId, Finding, Findings, Place, Sources, reason};
 use crate::words::Message;
 
 /// A spec larger than this is something else by mistake: a spec of a whole
@@ -101,18 +101,20 @@ fn read_file(path: &Path, sources: &mut Sources, findings: &Findings) {
         return findings.report(finding.help(Message::new("load-too-large-help")));
     }
     match fs::read(path) {
-        Ok(bytes) => add(shown, bytes, sources, findings),
+        Ok(bytes) => {
+            text(shown, bytes, sources, findings);
+        }
         Err(error) => report_unreadable(&shown, &reason(&error), findings),
     }
 }
 
-/// Adds a file's text; bytes that are not UTF-8 are a finding at their line.
-fn add(path: String, bytes: Vec<u8>, sources: &mut Sources, findings: &Findings) {
+/// Takes in a file's text; bytes that are not UTF-8 are a finding at their line.
+pub fn text(path: String, bytes: Vec<u8>, sources: &mut Sources, findings: &Findings) -> Option<FileId> {
     match String::from_utf8(bytes) {
         Ok(text) => {
             // A byte order mark is what some editors put first; it means nothing here.
             let text = text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text);
-            sources.add(path, text);
+            Some(sources.add(path, text))
         }
         Err(error) => {
             let bad = error.utf8_error().valid_up_to();
@@ -123,6 +125,7 @@ fn add(path: String, bytes: Vec<u8>, sources: &mut Sources, findings: &Findings)
             let message = Message::new("load-not-utf8").with("byte", format!("0x{byte:02X}"));
             let finding = Finding::error(message, place, Message::new("wanted-utf8"));
             findings.report(finding.help(Message::new("load-not-utf8-help")));
+            None
         }
     }
 }

@@ -67,7 +67,7 @@ pub use face::{Corner, Edge, FaceRow};
 pub use instrument::{Instrument, InstrumentKind, Range};
 pub use lamination::{Lamination, Place, Punch};
 pub use light::{Light, LightCircuit, LightTopology};
-pub use load::{demo, file, folder};
+pub use load::{demo, file, folder, text};
 pub use mode::{Force, Mode};
 pub use panel::Panel;
 pub use paper_kind::PaperKind;

@@ -73,6 +73,7 @@
 finding-error = Fehler
 finding-warning = Warnung
 finding-help = Hilfe
+finding-note = Hinweis
 did-you-mean = gemeint ist vielleicht `{ $word }`?
 
 ## Dimensions
@@ -1518,6 +1519,16 @@ run-templates-written = { $count } Vorlagen in `{ $path }`; damit drucken: bayle
 run-begun = Ein Satz beginnt in `{ $path }`. Die Beispiele mit eigenen Werten überschreiben, dann: bayleaf check --specs { $path }
 run-not-empty = `{ $path }` ist nicht leer; ein neuer Satz braucht einen eigenen Ordner
 run-library = { $said }
+run-built-in = eingebaut: { $path }
+run-template-unread = eine Vorlage, die gebraucht wird, lässt sich nicht lesen
+run-template-stops = hier geht der Satz nicht weiter
+run-template-warns = hier warnt der Satz, und eine Warnung wird nicht hingenommen
+run-template-leads = von hier aus erreicht
+run-template-keeps = { $count ->
+    [one] { $ids } wird deswegen nicht gedruckt
+   *[other] { $count } Dokumente werden deswegen nicht gedruckt: { $ids }
+}
+run-template-elsewhere = mit den eingebauten Vorlagen allein wird es gedruckt: { $files } durchsehen
 run-part-missing = die Vorlage kennzeichnet nichts als `{ $part }`
 run-part-unknown = die Vorlage kennzeichnet `{ $part }`, wofür kein Leseabstand festgelegt ist
 run-illegible = Seite { $page }: `{ $text }` ist mit { $size } pt zu klein: die Großbuchstaben sind { $height } mm hoch; aus { $distance } mm lesbar erst mit { $needed } pt (15 Bogenminuten)
@@ -1534,6 +1545,7 @@ run-worker-lost = ein Arbeitsprozess endete zu früh; { $missing ->
    *[other] { $missing } Dokumente wurden
 } nicht gedruckt
 run-cannot-print = `{ $id }` wurde nicht gedruckt: { $reason }
+run-cannot-print-many = { $count } Dokumente wurden nicht gedruckt ({ $ids }): { $reason }
 run-no-output = die Ausgabe lässt sich nicht schreiben: { $reason }
 run-more-sides = `{ $id }` hat { $pages } Seiten statt { $expected }: die Rückseite ist zu voll; seine Schritte unter `next` oder seine Quellen kürzen
 run-more-failures = … und { $count } weitere

@@ -6,6 +6,7 @@
 finding-error = error
 finding-warning = warning
 finding-help = help
+finding-note = note
 did-you-mean = did you mean `{ $word }`?
 
 ## Dimensions
@@ -1447,6 +1448,16 @@ run-templates-written = { $count } templates in `{ $path }`; to print with them:
 run-begun = A set begins in `{ $path }`. Write your own values over the examples, then: bayleaf check --specs { $path }
 run-not-empty = `{ $path }` is not empty; a new set needs a folder of its own
 run-library = { $said }
+run-built-in = built in: { $path }
+run-template-unread = a template that is needed cannot be read
+run-template-stops = typesetting stops here
+run-template-warns = typesetting warns here, and a warning is refused
+run-template-leads = reached from here
+run-template-keeps = { $count ->
+    [one] { $ids } is not printed because of it
+   *[other] { $count } documents are not printed because of it: { $ids }
+}
+run-template-elsewhere = with the built-in templates alone it is printed: look through { $files }
 run-past-edge = page { $page }: `{ $text }` leaves the page
 run-text-on-text = page { $page }: `{ $text }` lies on `{ $other }`
 run-too-many-sides = it takes { $pages } pages and may have { $sides } at most
@@ -1466,6 +1477,7 @@ run-worker-lost = a worker process ended early; { $missing ->
    *[other] { $missing } documents were
 } not printed
 run-cannot-print = `{ $id }` was not printed: { $reason }
+run-cannot-print-many = { $count } documents were not printed ({ $ids }): { $reason }
 run-no-output = cannot write the output: { $reason }
 run-more-sides = `{ $id }` has { $pages } pages, not { $expected }: its back is too full; shorten its `next` steps or its sources
 run-more-failures = … and { $count } more

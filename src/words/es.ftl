@@ -101,6 +101,7 @@
 finding-error = error
 finding-warning = advertencia
 finding-help = ayuda
+finding-note = nota
 did-you-mean = ¿quería decir `{ $word }`?
 
 ## Dimensions
@@ -1548,6 +1549,16 @@ run-templates-written = { $count } plantillas en `{ $path }`; para imprimir con 
 run-begun = Un conjunto empieza en `{ $path }`. Escribir los valores propios sobre los ejemplos, luego: bayleaf check --specs { $path }
 run-not-empty = `{ $path }` no está vacía; un conjunto nuevo necesita una carpeta propia
 run-library = { $said }
+run-built-in = incorporada: { $path }
+run-template-unread = una plantilla necesaria no se puede leer
+run-template-stops = la composición se detiene aquí
+run-template-warns = la composición avisa aquí, y un aviso se rechaza
+run-template-leads = alcanzado desde aquí
+run-template-keeps = { $count ->
+    [one] { $ids } no se imprime por ello
+   *[other] { $count } documentos no se imprimen por ello: { $ids }
+}
+run-template-elsewhere = solo con las plantillas incorporadas se imprime: revisar { $files }
 run-part-missing = la plantilla no marca nada como `{ $part }`
 run-part-unknown = la plantilla marca `{ $part }`, para lo que no hay distancia de lectura
 run-illegible = página { $page }: `{ $text }` a { $size } pt es demasiado pequeño: sus mayúsculas miden { $height } mm de alto; para leerlo a { $distance } mm necesita { $needed } pt (15 minutos de arco)
@@ -1564,6 +1575,7 @@ run-worker-lost = un proceso auxiliar acabó antes de tiempo; { $missing ->
    *[other] { $missing } documentos
 } sin imprimir
 run-cannot-print = `{ $id }` no se imprimió: { $reason }
+run-cannot-print-many = { $count } documentos no se imprimieron ({ $ids }): { $reason }
 run-no-output = no se puede escribir la salida: { $reason }
 run-more-sides = `{ $id }` tiene { $pages } páginas, no { $expected }: su dorso está demasiado lleno; acortar sus pasos `next` o sus fuentes
 run-more-failures = … y { $count } más

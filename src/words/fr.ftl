@@ -110,6 +110,7 @@
 finding-error = erreur
 finding-warning = avertissement
 finding-help = aide
+finding-note = note
 did-you-mean = vouliez-vous dire `{ $word }` ?
 
 ## Dimensions
@@ -1551,6 +1552,16 @@ run-templates-written = { $count } modèles de page dans `{ $path }` ; pour im
 run-begun = Un jeu commence dans `{ $path }`. Remplacer les exemples par ses propres valeurs, puis : bayleaf check --specs { $path }
 run-not-empty = `{ $path }` n’est pas vide ; un nouveau jeu demande un dossier à lui
 run-library = { $said }
+run-built-in = intégré : { $path }
+run-template-unread = un modèle de page nécessaire est illisible
+run-template-stops = la composition s’arrête ici
+run-template-warns = la composition avertit ici, et un avertissement est refusé
+run-template-leads = atteint à partir d’ici
+run-template-keeps = { $count ->
+    [one] { $ids } n’est pas imprimé à cause de cela
+   *[other] { $count } documents ne sont pas imprimés à cause de cela : { $ids }
+}
+run-template-elsewhere = avec les seuls modèles de page intégrés, l’impression se fait : revoir { $files }
 run-part-missing = le modèle de page ne marque rien comme `{ $part }`
 run-part-unknown = le modèle de page marque `{ $part }`, pour lequel aucune distance de lecture n’est dite
 run-illegible = page { $page } : `{ $text }` en { $size } pt est trop petit : ses capitales ont { $height } mm de haut ; pour être lu à { $distance } mm il faut { $needed } pt (15 minutes d’arc)
@@ -1567,6 +1578,7 @@ run-worker-lost = un processus auxiliaire s’est arrêté trop tôt ; { $miss
    *[other] { $missing } documents n’ont pas été imprimés
 }
 run-cannot-print = `{ $id }` n’a pas été imprimé : { $reason }
+run-cannot-print-many = { $count } documents n’ont pas été imprimés ({ $ids }) : { $reason }
 run-no-output = écriture de la sortie impossible : { $reason }
 run-more-sides = `{ $id }` a { $pages } pages, pas { $expected } : son verso est trop plein ; raccourcir ses étapes `next` ou ses sources
 run-more-failures = … et { $count } de plus
