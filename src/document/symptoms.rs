@@ -18,8 +18,11 @@ const SHOWN: usize = 5;
 /// Everything the index's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Index {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// How to use it.
     intro: String,
+    /// A complaint each.
     rows: Vec<Row>,
 }
 
@@ -32,6 +35,7 @@ impl Data for Index {
 /// A complaint.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Row {
+    /// The complaint, as a driver puts it.
     symptom: String,
     /// The checklist's id, or that there is none.
     checklist: String,
@@ -41,6 +45,7 @@ struct Row {
     first: Vec<String>,
     /// The cards to have at hand.
     cards: String,
+    /// Letters of its sources; may be empty.
     marks: String,
 }
 

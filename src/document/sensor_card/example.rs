@@ -19,9 +19,12 @@ const USUAL: Temperature = Temperature::from_celsius(31.0);
 /// kiloohm is nothing to one sensor and beyond every temperature of another.
 const EXTRA: [f64; 4] = [500.0, 100.0, 10.0, 1.0];
 
+/// The figures of one temperature, worked through.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Example {
+    /// At which temperature.
     title: String,
+    /// A formula with its numbers each.
     lines: Vec<String>,
 }
 

@@ -16,16 +16,24 @@ use crate::words::{Message, Words};
 /// Steps to choose from where the lead has not chosen, in kelvin.
 const STEPS: [f64; 3] = [1.0, 2.0, 5.0];
 
+/// The strip table: a row for each temperature.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Strip {
+    /// Heads, from left to right.
     columns: Vec<Column>,
+    /// A row for each temperature, a text for each column: `31.0`, `1.285`; the decimal mark of the language.
     rows: Vec<Vec<String>>,
+    /// How it was measured, and what the limits include.
     notes: [String; 2],
 }
 
+/// A column of the strip table. Neighbours with the same head stand under one.
 #[derive(Debug, Serialize, JsonSchema)]
+#[schemars(rename = "StripColumn")]
 struct Column {
+    /// `°C`, `°F`, `Ω` or `V`.
     head: &'static str,
+    /// `min`, `nominal`, `max`, in the language of the page, or nothing.
     sub: String,
 }
 
