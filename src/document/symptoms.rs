@@ -8,7 +8,7 @@ use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, finish};
 use crate::model::{Checklist, Model, Symptom};
-use crate::words::{Message, Words};
+use crate::words::{Message, Order, Words};
 
 const TEMPLATE: &str = "symptoms.typ";
 
@@ -82,7 +82,8 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         .values()
         .filter(|checklist| checklist.system == listed.spec && !named(&checklist.id));
     rows.extend(own.map(|checklist| led(words, &checklist.symptom, checklist)));
-    rows.sort_by_cached_key(|row| row.symptom.to_lowercase());
+    let order = Order::of(words.language());
+    rows.sort_by(|one, other| order.compare(&one.symptom, &other.symptom));
     let data = Index { furniture, intro: words.word("check-index-intro"), rows };
     Some(finish(listed, (TEMPLATE, 0), data, marks))
 }
