@@ -73,6 +73,7 @@ pub struct Because {
 /// Everything the list's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Page {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
     /// What to do with the list.
     intro: String,
@@ -88,6 +89,7 @@ pub(super) struct Page {
     sign_off: Vec<WriteOn>,
 }
 
+/// A copy to be taken down.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Row {
     /// Where the copy is.

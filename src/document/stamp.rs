@@ -70,6 +70,7 @@ pub(super) struct Changed {
     title: String,
     /// The two revisions, over their columns.
     old: String,
+    /// The revision of this paper.
     new: String,
     /// A row each.
     cells: Vec<Cell>,
@@ -77,6 +78,7 @@ pub(super) struct Changed {
     in_title: bool,
 }
 
+/// A text that changed.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 struct Cell {
     /// Row and column, in words.

@@ -5,6 +5,7 @@
 //! walks the sources to see that no id is missing and none is left over.
 
 mod language;
+mod order;
 
 use std::collections::BTreeMap;
 use std::fmt;
@@ -16,6 +17,7 @@ use unic_langid::LanguageIdentifier;
 
 use crate::quantity::Notation;
 pub use language::Language;
+pub use order::Order;
 
 /// A word of the table together with what goes into its gaps.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -14,16 +14,24 @@ use crate::physics::tolerance::Tolerance;
 use crate::quantity::{Interval, Rounding, Step, Temperature, Units, figure, ten_to};
 use crate::words::{Message, Words};
 
+/// The strip table: a row for each temperature.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Strip {
+    /// Heads, from left to right.
     columns: Vec<Column>,
+    /// A row for each temperature, a text for each column: `31.0`, `1.285`; the decimal mark of the language.
     rows: Vec<Vec<String>>,
+    /// How it was measured, and what the limits include.
     notes: [String; 2],
 }
 
+/// A column of the strip table. Neighbours with the same head stand under one.
 #[derive(Debug, Serialize, JsonSchema)]
+#[schemars(rename = "StripColumn")]
 struct Column {
+    /// `°C`, `°F`, `Ω` or `V`.
     head: String,
+    /// `min`, `nominal`, `max`, in the language of the page, or nothing.
     sub: String,
 }
 

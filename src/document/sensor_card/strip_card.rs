@@ -19,12 +19,17 @@ const TEMPLATE: &str = "strip-card.typ";
 /// Everything a strip card's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(in crate::document) struct StripCard {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// Which way its reading goes: `hotter → fewer Ω → fewer V`.
     direction: String,
+    /// The control unit's end; null where no pin is known.
     end: Option<End>,
+    /// The strip table.
     strip: strip::Strip,
     /// Where the values stand that the table rests on.
     rests_on: String,
+    /// The caution box.
     cautions: Cautions,
 }
 

@@ -97,12 +97,16 @@ struct Group {
     cells: Vec<Cell>,
 }
 
-/// What the template of a sheet receives.
+/// What the template of a sheet receives, in millimetres from the top left corner.
 #[derive(Serialize, JsonSchema)]
 struct SheetData {
+    /// Width of a sheet.
     width: f64,
+    /// Height of a sheet.
     height: f64,
+    /// The language's code: `en` (ISO 639-1).
     language: &'static str,
+    /// Its sides, one after another.
     sides: Vec<SideData>,
 }
 
