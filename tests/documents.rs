@@ -23,6 +23,8 @@ mod loads;
 mod modes;
 #[path = "documents/proofs.rs"]
 mod proofs;
+#[path = "documents/pull.rs"]
+mod pull;
 #[path = "documents/sensor_faults.rs"]
 mod sensor_faults;
 
@@ -59,6 +61,7 @@ fn documents(model: &Model, bay: Option<f64>) -> Vec<Document> {
         bay: bay.map(Temperature::from_celsius),
         size: None,
         trial: Trial::default(),
+        stamp: None,
     };
     let compose = |listed| document::compose(context, listed).expect("a listed document exists");
     document::list(model).iter().map(compose).collect()
@@ -311,6 +314,7 @@ fn the_fingerprint_tells_content_and_not_the_date() {
             bay: Some(Temperature::from_celsius(bay)),
             size: None,
             trial: Trial::default(),
+            stamp: None,
         };
         let listed = document::list(&model).into_iter().find(|listed| listed.id == id).expect("it is listed");
         let document = document::compose(context, &listed).expect("it composes");

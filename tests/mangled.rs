@@ -112,7 +112,15 @@ fn ask_everything(model: &Model) -> Result<(), TestCaseError> {
         }
     }
     let date = "2026-11-24".parse().expect("a date");
-    let context = Context { model, words: &words, date, bay: Some(at), size: None, trial: Trial::default() };
+    let context = Context {
+        model,
+        words: &words,
+        date,
+        bay: Some(at),
+        size: None,
+        trial: Trial::default(),
+        stamp: None,
+    };
     for listed in document::list(model) {
         let document = document::compose(context, &listed);
         prop_assert!(document.is_some(), "{} is listed and cannot be composed", listed.id);

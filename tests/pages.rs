@@ -2,6 +2,8 @@
 
 #[path = "pages/cautions.rs"]
 mod cautions;
+#[path = "pages/changes.rs"]
+mod changes;
 #[path = "pages/checklists.rs"]
 mod checklists;
 #[path = "pages/codes.rs"]
@@ -24,6 +26,8 @@ mod modes;
 mod order;
 #[path = "pages/parts.rs"]
 mod parts;
+#[path = "pages/pull.rs"]
+mod pull;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/sheets.rs"]
@@ -83,7 +87,8 @@ fn documents(model: &Model) -> Vec<Document> {
 fn everything(model: &Model) -> Vec<Document> {
     let words = Words::english();
     let bay = Some(Temperature::from_celsius(31.0));
-    let context = Context { model, words: &words, date: date(), bay, size: None, trial: Trial::default() };
+    let context =
+        Context { model, words: &words, date: date(), bay, size: None, trial: Trial::default(), stamp: None };
     let compose = |listed| document::compose(context, listed).expect("a listed document exists");
     let mut listed = document::list(model);
     for proof in document::proofs(model) {

@@ -19,8 +19,15 @@ pub(super) fn run(arguments: &Check, language: Option<Language>) -> Outcome {
     };
     let (model, words) = (&loaded.model, &loaded.words);
     // No page is made, so no date is shown.
-    let context =
-        Context { model, words, date: NaiveDate::MIN, bay: None, size: None, trial: Trial::default() };
+    let context = Context {
+        model,
+        words,
+        date: NaiveDate::MIN,
+        bay: None,
+        size: None,
+        trial: Trial::default(),
+        stamp: None,
+    };
     let listed = document::list(model);
     let mut no_source = BTreeSet::new();
     let mut not_given = BTreeSet::new();

@@ -45,7 +45,7 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Templates(templates) => handout::run(&templates, &words()),
         Command::Completions(completions) => shell::completions(&completions, &words()),
         Command::Man(man) => shell::man(&man, &words()),
-        Command::Schema => schema::run(&words()),
+        Command::Schema(schema) => schema::run(&schema, &words()),
         Command::New(new) => new::run(&new, &words()),
         Command::Import(import) => import::run(&import, &words()),
     }

@@ -10,12 +10,18 @@ const ALPHABET: &[u8; 32] = b"0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 /// How many of them: 40 bits, for telling two issues of one card apart.
 const LENGTH: usize = 8;
 
-/// The code of a document's data, without its date, revision and code.
+/// The code of a document's data, without its code and what an issue puts on it.
 pub(super) fn of(data: &mut impl Data) -> String {
     let furniture = data.furniture();
-    let kept = (std::mem::take(&mut furniture.date), std::mem::take(&mut furniture.revision));
+    let kept = (
+        std::mem::take(&mut furniture.date),
+        std::mem::take(&mut furniture.revision),
+        std::mem::replace(&mut furniture.draft, true),
+        furniture.changed.take(),
+    );
     let json = serde_json::to_vec(data).expect(PLAIN);
-    (data.furniture().date, data.furniture().revision) = kept;
+    let furniture = data.furniture();
+    (furniture.date, furniture.revision, furniture.draft, furniture.changed) = kept;
     code(&Sha256::digest(json))
 }
 

@@ -1,17 +1,19 @@
 //! What every page of every kind carries.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::Context;
 use super::caution::{self, Signalled};
 use super::code::Code;
 use super::marks::Marks;
+use super::stamp::{Changed, Stamp};
 use crate::model::{Fact, System};
 use crate::quantity::Size;
 use crate::words::Message;
 
 /// Title band, foot and marks of a document's pages.
-#[derive(Debug, Clone, Serialize)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub(super) struct Furniture {
     pub id: String,
     pub kind: String,
@@ -36,10 +38,12 @@ pub(super) struct Furniture {
     pub language: &'static str,
     pub sources: Vec<Source>,
     pub units: String,
+    /// What changed since the revision before.
+    pub changed: Option<Changed>,
 }
 
 /// A letter and the document it stands for.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
 pub(super) struct Source {
     pub letter: String,
     pub text: String,
@@ -83,21 +87,22 @@ impl Furniture {
         stop: Option<Signalled>,
     ) -> Self {
         let words = context.words;
+        let printed = || {
+            let date = context.date.format(words.language().dates());
+            words.say(&Message::new("doc-printed").with("date", date))
+        };
         Self {
             id: kind.id,
             kind: words.word(kind.word),
             title: kind.title,
             system: String::new(),
             shop: context.model.shop.title.clone(),
-            revision: words.word("doc-revision-none"),
-            date: words.say(
-                &Message::new("doc-printed").with("date", context.date.format(words.language().dates())),
-            ),
+            revision: context.stamp.map_or_else(|| words.word("doc-revision-none"), Stamp::printed),
+            date: context.stamp.map_or_else(printed, |stamp| stamp.issued(words)),
             applicability,
             fingerprint: String::new(),
             code: Code::default(),
-            // Nothing is issued before there is a register: every page is a draft.
-            draft: true,
+            draft: context.stamp.is_none(),
             notice: context.model.shop.notice.clone().unwrap_or_default(),
             stop,
             paper: kind.size.slug(),
@@ -105,6 +110,7 @@ impl Furniture {
             language: words.language().code(),
             sources: Vec::new(),
             units: words.word("doc-units"),
+            changed: context.stamp.and_then(|stamp| stamp.changed(words)),
         }
     }
 }

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::furniture::{Furniture, Kind};
@@ -16,8 +17,8 @@ const TEMPLATE: &str = "index.typ";
 pub(super) const ID: &str = "SET.INDEX";
 
 /// Everything the index's template gets.
-#[derive(Debug, Serialize)]
-struct Index {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct Index {
     furniture: Furniture,
     intro: String,
     documents: Grid,

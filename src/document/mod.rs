@@ -36,9 +36,12 @@ mod mode_card;
 mod part_card;
 mod plan;
 mod proof;
+mod pull_list;
 mod report;
 mod request_card;
+mod schema;
 mod sensor_card;
+mod stamp;
 mod symptoms;
 mod system_card;
 pub mod table;
@@ -49,6 +52,7 @@ mod users;
 mod write_on;
 
 use chrono::NaiveDate;
+use schemars::JsonSchema;
 use serde::Serialize;
 
 pub use distance::{ASKED_FOR, Distance, Reading};
@@ -56,6 +60,10 @@ pub use given::said;
 pub use list::{Listed, Paperwork, list};
 pub use plan::Trial;
 pub use proof::proofs;
+pub use pull_list::{Because, Pull, PullList, compose_pull_list};
+pub(crate) use schema::of as schema_of;
+pub use schema::{NAMED, file_of, schemas};
+pub use stamp::{CHANGED_FROM, CHANGED_TO, Moved, Since, Stamp};
 
 use crate::model::{Lamination, Model, offered};
 use crate::quantity::{Size, Temperature, noted};
@@ -80,6 +88,8 @@ pub struct Context<'a> {
     pub size: Option<Size>,
     /// What is tried in place of what the specs say.
     pub trial: Trial,
+    /// The issue that the page belongs to; none on a draft.
+    pub stamp: Option<&'a Stamp>,
 }
 
 impl Context<'_> {
@@ -122,12 +132,30 @@ pub struct Document {
     pub not_given: Vec<String>,
 }
 
+impl Document {
+    /// The data to be read by people, with the name of their schema.
+    ///
+    /// # Panics
+    /// Never: a document's data are an object.
+    #[must_use]
+    pub fn named_data(&self) -> Vec<u8> {
+        let mut data: serde_json::Value = serde_json::from_slice(&self.data).expect(PLAIN);
+        data[NAMED] = file_of(self.template).into();
+        format!("{data:#}\n").into_bytes()
+    }
+}
+
 /// Composes one listed document.
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     let mut document = noted(context.words.notation(), || composed(context, listed))?;
     if listed.paperwork.is_card() {
         document.lamination.clone_from(&context.model.shop.lamination);
+    }
+    if let Some(stamp) = context.stamp.filter(|stamp| stamp.since.is_some()) {
+        let mut data = serde_json::from_slice(&document.data).expect(PLAIN);
+        stamp.mark(&mut data);
+        document.data = serde_json::to_vec(&data).expect(PLAIN);
     }
     Some(document)
 }
@@ -165,7 +193,7 @@ pub fn compose_index(
 }
 
 /// The data of any kind: the furniture of its pages, and the rest.
-trait Data: Serialize {
+trait Data: Serialize + JsonSchema {
     fn furniture(&mut self) -> &mut Furniture;
 }
 

@@ -1,6 +1,7 @@
 //! What the cards of light sensors and transducers have in common: pins at the control unit,
 //! a table over what they sense, the circuit, what each fault reads.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::card::{self, KeyFigure};
@@ -21,8 +22,8 @@ use crate::spec::Role;
 use crate::words::{Message, Words};
 
 /// Everything the template of such a card gets.
-#[derive(Debug, Serialize)]
-struct PartCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct PartCard {
     furniture: Furniture,
     place: String,
     place_mark: String,
@@ -45,7 +46,7 @@ impl Data for PartCard {
 }
 
 /// The drawing: which one, the wires from top to bottom, what stands inside the control unit.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Circuit {
     pub form: &'static str,
     pub reference: String,

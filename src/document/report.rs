@@ -3,6 +3,7 @@
 //! Filled in by hand; what is known of the vehicle, the windows of its test sheet and the
 //! codes of the papers used are printed.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::furniture::{Furniture, Kind};
@@ -34,8 +35,8 @@ const SIGN_OFF: [&str; 4] =
     ["report-sign-technician", "report-sign-checked", "report-sign-received", "report-sign-date"];
 
 /// Everything a report's template gets.
-#[derive(Debug, Serialize)]
-struct ResultReport {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct ResultReport {
     furniture: Furniture,
     vehicle: Vec<header::Labelled>,
     boxes: Vec<WriteOn>,
@@ -60,7 +61,7 @@ impl Data for ResultReport {
 }
 
 /// A paper that the work used, and the code it has today.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct PaperUsed {
     id: String,
     code: String,

@@ -1,5 +1,6 @@
 //! The symptom index of a system: from a complaint to its checklist and the first tests.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::checklist::Numbers;
@@ -15,8 +16,8 @@ const TEMPLATE: &str = "symptoms.typ";
 const SHOWN: usize = 5;
 
 /// Everything the index's template gets.
-#[derive(Debug, Serialize)]
-struct Index {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct Index {
     furniture: Furniture,
     intro: String,
     rows: Vec<Row>,
@@ -29,7 +30,7 @@ impl Data for Index {
 }
 
 /// A complaint.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Row {
     symptom: String,
     /// The checklist's id, or that there is none.

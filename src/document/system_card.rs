@@ -5,6 +5,7 @@
 
 use std::collections::BTreeMap;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room};
@@ -21,8 +22,8 @@ use crate::words::{Message, Words};
 const TEMPLATE: &str = "system-card.typ";
 
 /// Everything a system card's template gets.
-#[derive(Debug, Serialize)]
-struct SystemCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct SystemCard {
     furniture: Furniture,
     given: Vec<Given>,
     sections: Vec<Section>,
@@ -31,7 +32,7 @@ struct SystemCard {
 }
 
 /// One connector of the control unit with all that hangs on it.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Section {
     title: String,
     card: String,
@@ -39,14 +40,14 @@ struct Section {
 }
 
 /// An input, an output, or both beside each other.
-#[derive(Debug, Default, Serialize)]
+#[derive(Debug, Default, Serialize, JsonSchema)]
 struct Row {
     input: Option<Part>,
     output: Option<Part>,
 }
 
 /// A thing: what it is, its own plug, the card that tests it, its pins at the unit.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Part {
     title: String,
     plug: String,

@@ -7,6 +7,7 @@
 //! missing glyph, an unknown font or an element out of place, and none of
 //! these may reach a wall.
 
+mod changes;
 mod embedded;
 mod fits;
 mod fonts;
@@ -22,12 +23,13 @@ mod world;
 use std::sync::OnceLock;
 
 use chrono::{Datelike, NaiveDate};
+use serde_json::Value;
 use typst::diag::{SourceDiagnostic, Warned};
 use typst::foundations::{Datetime, Smart};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
-use crate::document::{Document, Reading};
+use crate::document::{self, Document, Reading};
 use crate::model::Lamination;
 use crate::words::{Message, Words};
 pub use embedded::TEMPLATES;
@@ -88,6 +90,14 @@ impl<'a> Job<'a> {
             date,
         }
     }
+}
+
+/// The JSON Schema of the data of each template that receives any, by the template's name.
+#[must_use]
+pub fn schemas() -> Vec<(&'static str, Value)> {
+    let mut all = document::schemas();
+    all.push(impose::schema());
+    all
 }
 
 /// A typeset document.
@@ -180,6 +190,7 @@ impl Typesetter {
             let made = layout(&world).and_then(|document| {
                 legible::check(&document, job.reading)?;
                 job.lamination.map_or(Ok(()), |lamination| keep_out::check(&document, lamination))?;
+                let document = changes::drawn(document, job.lamination);
                 let made = make(&world, &document)?;
                 let count = document.pages().len();
                 // A wrong number of pages is laid out again before anything is said of it.
@@ -214,7 +225,8 @@ impl Typesetter {
     /// As [`pdf`](Self::pdf).
     pub fn pieces(&self, job: Job<'_>) -> Result<Vec<Piece>, Failure> {
         let world = World::new(&self.base, job.template, job.data, 0);
-        let pieces = layout(&world).map(|document| pieces::of(&document));
+        let laid = layout(&world).map(|document| changes::drawn(document, job.lamination));
+        let pieces = laid.map(|document| pieces::of(&document));
         comemo::evict(KEPT);
         pieces.map_err(|messages| Failure { id: job.id.to_owned(), messages, crowded: false })
     }

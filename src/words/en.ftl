@@ -743,6 +743,40 @@ doc-quantity-to = to
 doc-quantity-digits = digits
 doc-units = Ω, V DC, °C; °F = 1.8 × °C + 32
 doc-printed = printed { $date }
+doc-issued = issued { $date } by { $by }
+doc-changed = Changed since { $revision }, marked ▶▌: { $cells ->
+    [one] one value
+   *[other] { $cells } values
+}.
+doc-changed-short = ▶▌ changed since { $revision }: { $cells }
+doc-changed-none = Reissued since { $revision }, no value changed.
+doc-changed-title = Changed since { $revision }
+
+## Pull list
+
+doc-pull-list = Pull list
+pulled-title = Take down and destroy
+pulled-total = { $copies ->
+    [one] one copy
+   *[other] { $copies } copies
+} at { $places ->
+    [one] one place
+   *[other] { $places } places
+}
+pulled-intro = Take down each copy, put the new revision in its place, and destroy the old one: cut it through its code. Tick at once. What is not found stays without a tick.
+pulled-place = Place
+pulled-holder = Holder
+pulled-paper = Paper
+pulled-revision = Revision
+pulled-because = Because of
+pulled-taken-down = taken down
+pulled-destroyed = destroyed
+pulled-not-recorded = not recorded
+pulled-withdrawn = { $revision }, withdrawn
+pulled-more = and { $values ->
+    [one] one more value
+   *[other] { $values } more values
+}
 
 ## Sensor card
 
@@ -1418,6 +1452,9 @@ run-part-unknown = the template marks `{ $part }`, for which no reading distance
 run-illegible = page { $page }: `{ $text }` at { $size } pt is too small: its capitals are { $height } mm high; to be read from { $distance } mm it needs { $needed } pt (15 minutes of arc)
 run-illegible-part = page { $page }, { $part }: `{ $text }` at { $size } pt is too small: its capitals are { $height } mm high; to be read from { $distance } mm it needs { $needed } pt (15 minutes of arc)
 run-no-templates = `{ $path }` holds no template (*.typ)
+run-template-without-data = template `{ $name }` receives no data of its own
+run-no-such-template = no template is called `{ $name }`; those with data: { $known }
+run-no-such-template-near = no template is called `{ $name }`; did you mean `{ $near }`?
 run-strange-template = `{ $path }` takes the place of no built-in template; it is used only where another one imports it
 run-cannot-write = cannot write to `{ $path }`: { $reason }
 run-no-worker = cannot start a worker process: { $reason }
@@ -1449,9 +1486,10 @@ run-progress = { $done } of { $all } documents
 run-printed = { $documents ->
     [one] 1 document
    *[other] { $documents } documents
-}, { $pages ->
-    [one] 1 page
-   *[other] { $pages } pages
+}{ $pages ->
+    [0] { "" }
+    [one] { ", " }1 page
+   *[other] { ", " }{ $pages } pages
 }, { $seconds } s, in { $out }; { $no-source ->
     [one] 1 value without a source
    *[other] { $no-source } values without a source
@@ -1522,6 +1560,7 @@ paper-back = back
 paper-cut-to = cut to
 paper-pouch = pouch inside at least
 paper-uncontrolled = uncontrolled when copied
+paper-changed-more = more
 paper-sources = Sources
 paper-sources-at-end = sources at the end
 

@@ -86,7 +86,15 @@ impl Bench {
     fn context(&self) -> Context<'_> {
         let date = "2026-11-24".parse().expect("a date");
         let bay = Some(Temperature::from_celsius(31.0));
-        Context { model: &self.model, words: &self.words, date, bay, size: None, trial: Trial::default() }
+        Context {
+            model: &self.model,
+            words: &self.words,
+            date,
+            bay,
+            size: None,
+            trial: Trial::default(),
+            stamp: None,
+        }
     }
 
     /// Every document of the demo set with this template.

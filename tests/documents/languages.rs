@@ -52,6 +52,7 @@ fn numbers_have_the_decimal_mark_of_the_language() {
             bay,
             size: None,
             trial: bayleaf::document::Trial::default(),
+            stamp: None,
         };
         let mut strange = Vec::new();
         for listed in list(&model).iter().chain(&proofs(&model)) {

@@ -158,6 +158,7 @@ fn a_choice_of_the_specs_is_said_in_the_language_of_the_paper() {
         bay: None,
         size: None,
         trial: document::Trial::default(),
+        stamp: None,
     };
     let listed = document::list(&model);
     // What the specs may choose, as they write it.

@@ -42,6 +42,7 @@ fn composed_in(language: Language, model: &Model, listed: &Listed) -> Document {
         bay: Some(Temperature::from_celsius(31.0)),
         size: None,
         trial: Trial::default(),
+        stamp: None,
     };
     document::compose(context, listed).expect("a listed document exists")
 }

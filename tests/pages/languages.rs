@@ -20,6 +20,7 @@ fn of_language(language: Language) -> (Typesetter, Vec<Document>) {
         bay,
         size: None,
         trial: bayleaf::document::Trial::default(),
+        stamp: None,
     };
     let mut listed = document::list(&model);
     for proof in document::proofs(&model) {

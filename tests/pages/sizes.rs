@@ -30,7 +30,7 @@ fn in_size(model: &Model, size: Size) -> Vec<Document> {
     let bay = Some(Temperature::from_celsius(31.0));
     // A strip table of few rows is on two sides of every size.
     let trial = Trial { step: Some(TemperatureDifference::from_kelvins(10.0)), sides: Some(2) };
-    let context = Context { model, words: &words, date: date(), bay, size: Some(size), trial };
+    let context = Context { model, words: &words, date: date(), bay, size: Some(size), trial, stamp: None };
     let mut seen: BTreeMap<PaperKind, usize> = BTreeMap::new();
     let mut listed = document::list(model);
     // From the end, then from the front: one paper of each system.
@@ -146,7 +146,7 @@ fn relative_luminance_is_that_of_its_definition() {
 /// WCAG 2.2, definition of relative luminance (from memory).
 fn luminance(grey: u8) -> f64 {
     let part = f64::from(grey) / 255.0;
-    if part <= 0.04045 { part / 12.92 } else { ((part + 0.055) / 1.055).powf(2.4) }
+    if part <= 0.04045 { part / 12.92 } else { libm::pow((part + 0.055) / 1.055, 2.4) }
 }
 
 /// Columns, rows and grey values of a PNG.

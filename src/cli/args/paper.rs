@@ -51,7 +51,7 @@ impl Edition {
     #[must_use]
     pub fn context<'a>(&self, model: &'a Model, words: &'a Words) -> Context<'a> {
         let (date, bay, size) = (self.issued(), self.at, self.size);
-        Context { model, words, date, bay, size, trial: Trial::default() }
+        Context { model, words, date, bay, size, trial: Trial::default(), stamp: None }
     }
 }
 
@@ -70,7 +70,7 @@ pub struct Print {
     #[arg(long, value_name = "DIR", default_value = "out")]
     pub out: PathBuf,
 
-    /// Form of the files: whole documents as PDF, or a picture of each page
+    /// Form of the files: whole documents as PDF, a picture of each page, or the data of its template
     #[arg(long, value_enum, default_value_t = PaperFormat::Pdf)]
     pub format: PaperFormat,
 
@@ -169,6 +169,8 @@ pub enum PaperFormat {
     Png,
     /// Lines: ID-1.svg, ID-2.svg
     Svg,
+    /// What a document's template receives, and the name of its schema: ID.json
+    Json,
 }
 
 /// Arguments of `preview`.

@@ -147,7 +147,9 @@ impl<'a> Batch<'a> {
         let date = self.context.date;
         // One that cannot be laid out is reported where it is printed.
         let counted = |document: &Document| self.typesetter.page_count(Job::of(document, date)).ok();
-        let pages = |document: &Document| printed.get(&document.id).copied().or_else(|| counted(document));
+        // Data are written without being laid out.
+        let known = |document: &Document| printed.get(&document.id).copied().filter(|pages| *pages > 0);
+        let pages = |document: &Document| known(document).or_else(|| counted(document));
         self.written(listed, document::compose_index(self.context, listed, &pages)).0
     }
 
@@ -204,6 +206,7 @@ impl<'a> Batch<'a> {
             }
             PaperFormat::Png => Picture::Png { ppi: self.ppi },
             PaperFormat::Svg => Picture::Svg,
+            PaperFormat::Json => return Ok(vec![(format!("{}.json", document.id), document.named_data())]),
         };
         let end = if picture == Picture::Svg { "svg" } else { "png" };
         let pictures = self.typesetter.pictures(job, picture)?;

@@ -7,6 +7,7 @@ mod front;
 mod motion;
 mod wrong;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::card::{self, KeyFigure};
@@ -24,8 +25,8 @@ use crate::words::Words;
 const TEMPLATE: &str = "actuator-card.typ";
 
 /// Everything an actuator card's template gets.
-#[derive(Debug, Serialize)]
-struct ActuatorCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct ActuatorCard {
     furniture: Furniture,
     place: String,
     place_mark: String,

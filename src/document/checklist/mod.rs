@@ -4,6 +4,7 @@ mod chart;
 mod numbers;
 mod question;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
@@ -33,8 +34,8 @@ const SIGN_OFF: [&str; 4] =
     ["check-box-reached", "sheet-sign-name", "sheet-sign-signature", "sheet-sign-date"];
 
 /// Everything a checklist's template gets.
-#[derive(Debug, Serialize)]
-struct Page {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct Page {
     furniture: Furniture,
     symptom: String,
     /// How to walk it, and how long that takes at most.
@@ -54,7 +55,7 @@ impl Data for Page {
 }
 
 /// An ending: which, what it means, what to do.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct EndBlock {
     letter: String,
     kind: String,

@@ -7,6 +7,7 @@ mod front;
 mod waveform;
 mod wrong;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::axis::Trace;
@@ -37,8 +38,8 @@ const AT_LOADS: &[Touch] = &[
 ];
 
 /// Everything a driver card's template gets.
-#[derive(Debug, Serialize)]
-struct DriverCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct DriverCard {
     furniture: Furniture,
     /// `blower`, `solenoid`, `clutch` or `relay`.
     form: &'static str,

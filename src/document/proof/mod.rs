@@ -8,6 +8,7 @@ mod basis;
 mod numbers;
 mod walk;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 use serde_json::Value;
 
@@ -25,8 +26,8 @@ const TEMPLATE: &str = "proof.typ";
 const DIGITS: usize = 10;
 
 /// Everything a proof sheet's template gets.
-#[derive(Debug, Serialize)]
-struct Proof {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct Proof {
     furniture: Furniture,
     intro: Vec<String>,
     formulas: Vec<String>,
@@ -45,7 +46,7 @@ impl Data for Proof {
 }
 
 /// A value that figures rest on.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Input {
     what: String,
     key: String,
@@ -54,7 +55,7 @@ struct Input {
 }
 
 /// The computed numbers of a block of the card.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Shown {
     title: String,
     lines: Vec<[String; 4]>,

@@ -3,6 +3,7 @@
 mod lanes;
 mod levels;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
@@ -19,8 +20,8 @@ use lanes::Timeline;
 const TEMPLATE: &str = "request-card.typ";
 
 /// Everything a request card's template gets.
-#[derive(Debug, Serialize)]
-struct RequestCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct RequestCard {
     furniture: Furniture,
     key_facts: Vec<Told>,
     stages: Grid,
@@ -39,7 +40,7 @@ impl Data for RequestCard {
 }
 
 /// A line of its own: what it is, its value, its source.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Told {
     what: String,
     value: String,

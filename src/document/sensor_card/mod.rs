@@ -10,6 +10,7 @@ mod signature;
 mod strip;
 pub(super) mod strip_card;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::axis::Trace;
@@ -35,8 +36,8 @@ const TEMPLATE: &str = "sensor-card.typ";
 const WALL_TEMPLATE: &str = "wall-card.typ";
 
 /// Everything a sensor card's template gets.
-#[derive(Debug, Serialize)]
-struct SensorCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct SensorCard {
     furniture: Furniture,
     place: String,
     place_mark: String,
@@ -64,7 +65,7 @@ impl Data for SensorCard {
 }
 
 /// The table as its source gives it.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct PointTable {
     title: String,
     columns: Vec<String>,

@@ -1,5 +1,6 @@
 //! The strip table: a row per step of temperature.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::figures::{self, VOLT_DECIMALS};
@@ -15,14 +16,14 @@ use crate::words::{Message, Words};
 /// Steps to choose from where the lead has not chosen, in kelvin.
 const STEPS: [f64; 3] = [1.0, 2.0, 5.0];
 
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Strip {
     columns: Vec<Column>,
     rows: Vec<Vec<String>>,
     notes: [String; 2],
 }
 
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Column {
     head: &'static str,
     sub: String,

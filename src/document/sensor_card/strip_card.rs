@@ -1,5 +1,6 @@
 //! The strip card: the strip table of a sensor alone, for a small paper.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::reading::Readings;
@@ -15,8 +16,9 @@ use crate::words::Message;
 
 const TEMPLATE: &str = "strip-card.typ";
 
-#[derive(Debug, Serialize)]
-struct StripCard {
+/// Everything a strip card's template gets.
+#[derive(Debug, Serialize, JsonSchema)]
+pub(in crate::document) struct StripCard {
     furniture: Furniture,
     direction: String,
     end: Option<End>,

@@ -6,6 +6,7 @@ mod place;
 mod row;
 mod state;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
@@ -41,8 +42,8 @@ const SIGN_OFF: [&str; 4] =
     ["sheet-sign-name", "sheet-sign-signature", "sheet-sign-date", "sheet-sign-checked"];
 
 /// Everything a test sheet's template gets.
-#[derive(Debug, Serialize)]
-struct TestSheet {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct TestSheet {
     furniture: Furniture,
     vehicle: Vec<header::Labelled>,
     boxes: Vec<WriteOn>,
@@ -69,7 +70,7 @@ impl Data for TestSheet {
     }
 }
 
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Label {
     label: String,
 }

@@ -13,7 +13,9 @@ mod side;
 mod spread;
 
 use chrono::NaiveDate;
+use schemars::JsonSchema;
 use serde::Serialize;
+use serde_json::Value;
 use typst::foundations::{Content, NativeElement};
 use typst::introspection::{Location, Tag, TagFlags};
 use typst::layout::{Frame, FrameItem, Point, Transform};
@@ -25,15 +27,17 @@ use super::geometry::size;
 use super::picture::refuse_blanks;
 use super::world::World;
 use super::{Failure, Job, KEPT, Piece, Printed, Typesetter, ink, layout, library, pieces};
+use crate::document::schema_of;
 use crate::model::Lamination;
 use crate::words::{Language, Message};
 use arrange::{Cell, arrange};
 pub use leaf::Leaf;
+pub(super) use leaf::kept;
 use leaf::{alike, push, untagged};
 use printed::{PrintedSide, SideData, millimetres};
 pub use side::Flip;
 use side::Side;
-use spread::UNPRINTABLE;
+pub(super) use spread::UNPRINTABLE;
 
 /// The template of the bar alone, and of a sheet's marks.
 const BAR: &str = "bar.typ";
@@ -94,12 +98,17 @@ struct Group {
 }
 
 /// What the template of a sheet receives.
-#[derive(Serialize)]
+#[derive(Serialize, JsonSchema)]
 struct SheetData {
     width: f64,
     height: f64,
     language: &'static str,
     sides: Vec<SideData>,
+}
+
+/// The schema of a sheet's data.
+pub(super) fn schema() -> (&'static str, Value) {
+    (SHEET, schema_of::<SheetData>(SHEET))
 }
 
 impl Typesetter {
@@ -252,7 +261,7 @@ fn with_bars(document: &PagedDocument, bar: &Bar) -> (PagedDocument, Vec<usize>)
         match place {
             Some(place) => {
                 // No part of what the document says: an artifact of the page.
-                let (start, end) = artifact(index);
+                let (start, end) = artifact(BARS, index);
                 page.frame.push(Point::zero(), start);
                 push(&mut page.frame, &bar.frame, place);
                 page.frame.push(Point::zero(), end);
@@ -265,10 +274,13 @@ fn with_bars(document: &PagedDocument, bar: &Bar) -> (PagedDocument, Vec<usize>)
     (PagedDocument::new(pages.into_iter().collect(), document.info().clone()), missing)
 }
 
+/// Which artifacts of a page the bars of 100 mm are.
+const BARS: u128 = 0;
+
 /// Begin and end of what is on the paper but not of the document.
-fn artifact(index: usize) -> (FrameItem, FrameItem) {
+pub(super) fn artifact(kind: u128, index: usize) -> (FrameItem, FrameItem) {
     let flags = TagFlags { introspectable: false, tagged: true };
-    let location = Location::new(u128::MAX).variant(index);
+    let location = Location::new(u128::MAX - kind).variant(index);
     let element = ArtifactElem::new(Content::empty()).with_kind(ArtifactKind::Page);
     let start = Tag::Start(element.pack().located(location), flags);
     (FrameItem::Tag(start), FrameItem::Tag(Tag::End(location, 0, flags)))
