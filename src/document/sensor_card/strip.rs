@@ -14,7 +14,10 @@ use crate::quantity::{Interval, Rounding, Temperature, TemperatureDifference, fi
 use crate::words::{Message, Words};
 
 /// Steps to choose from where the lead has not chosen, in kelvin.
-const STEPS: [f64; 3] = [1.0, 2.0, 5.0];
+const STEPS: [f64; 5] = [1.0, 2.0, 5.0, 10.0, 20.0];
+
+/// So many of them are fine enough for a card that has other sides too.
+const FINE: usize = 3;
 
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Strip {
@@ -54,9 +57,12 @@ pub(super) fn key_temperatures(range: Interval<Temperature>) -> Vec<Temperature>
 /// The smallest step whose rows fit one side, or the largest there is.
 fn step(card: &Card, sensor: &Sensor, plan: Plan) -> TemperatureDifference {
     plan.step.unwrap_or_else(|| {
-        let steps = STEPS.map(TemperatureDifference::from_kelvins);
+        let mut steps = STEPS.map(TemperatureDifference::from_kelvins).to_vec();
+        if plan.sides == 0 {
+            steps.truncate(FINE);
+        }
         let fits = |step: &TemperatureDifference| rows_in(card.range_of(sensor), *step) <= plan.rows;
-        steps.into_iter().find(fits).unwrap_or(steps[STEPS.len() - 1])
+        steps.iter().copied().find(fits).unwrap_or(steps[steps.len() - 1])
     })
 }
 
