@@ -237,8 +237,8 @@ impl Units {
 
     /// The steps that a strip table may choose from, where nobody chose: degrees of its scale.
     #[must_use]
-    pub fn strip_steps(self) -> [Step; 3] {
-        let steps = if self == Self::Us { [2.0, 5.0, 10.0] } else { [1.0, 2.0, 5.0] };
+    pub fn strip_steps(self) -> [Step; 5] {
+        let steps = if self == Self::Us { [2.0, 5.0, 10.0, 20.0, 40.0] } else { [1.0, 2.0, 5.0, 10.0, 20.0] };
         steps.map(|degrees| self.step_of(degrees))
     }
 }

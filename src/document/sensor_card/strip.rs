@@ -14,6 +14,9 @@ use crate::physics::tolerance::Tolerance;
 use crate::quantity::{Interval, Rounding, Step, Temperature, Units, figure, ten_to};
 use crate::words::{Message, Words};
 
+/// So many steps are fine enough for a card that has other sides too.
+const FINE: usize = 3;
+
 /// The strip table: a row for each temperature.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Strip {
@@ -61,9 +64,12 @@ pub(super) fn key_temperatures(units: Units, range: Interval<Temperature>) -> Ve
 /// planned, or the largest there is.
 fn step(units: Units, card: &Card, sensor: &Sensor, plan: Plan) -> Step {
     plan.step.map(|step| units.step(step)).unwrap_or_else(|| {
-        let steps = units.strip_steps();
+        let mut steps = units.strip_steps().to_vec();
+        if plan.sides == 0 {
+            steps.truncate(FINE);
+        }
         let fits = |step: &Step| rows_in(card.range_of(sensor), *step) <= plan.rows;
-        steps.into_iter().find(fits).unwrap_or(steps[steps.len() - 1])
+        steps.iter().copied().find(fits).unwrap_or(steps[steps.len() - 1])
     })
 }
 
