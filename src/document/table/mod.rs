@@ -363,7 +363,7 @@ fn round_ends(
     usual: crate::quantity::Interval<Temperature>,
     step: Step,
 ) -> crate::quantity::Interval<Temperature> {
-    if ask.units == Units::Both || !(step.degrees() > 0.0) {
+    if ask.units == Units::Both || step.degrees() <= 0.0 {
         return usual;
     }
     let rows = strip::temperatures(usual, step);
