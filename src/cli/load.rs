@@ -141,5 +141,10 @@ fn digest(sources: &Sources) -> String {
         hash.update(text);
         hash.update([0]);
     }
+    hex(hash)
+}
+
+/// A digest in hexadecimal digits.
+pub(super) fn hex(hash: Sha256) -> String {
     hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
 }

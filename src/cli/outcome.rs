@@ -49,6 +49,11 @@ impl Outcome {
             Err(error) => fail(words, &Message::new("run-no-output").with("reason", reason(&error))),
         }
     }
+
+    /// This one; but findings, where there are some and all else was done.
+    pub(super) fn or_findings(self, there_are: bool) -> Self {
+        if there_are && self == Self::Done { Self::Findings } else { self }
+    }
 }
 
 /// Writes a line about the run to standard error.

@@ -31,12 +31,7 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
     let document = document::compose(context, listed)
         .ok_or_else(|| Message::new("run-cannot-print").with("id", id).with("reason", &listed.spec))?;
     let job = Job::of(&document, context.date);
-    let made = setter.make_or(
-        words,
-        |typesetter| typesetter.preview(job, arguments.ppi),
-        |typesetter, failure| sizes::reason(context, typesetter, listed, failure),
-    );
-    let picture = match made {
+    let picture = match setter.make_of(context, listed, |typesetter| typesetter.preview(job, arguments.ppi)) {
         Ok(picture) => picture,
         Err(why) => {
             let mut reasons = Reasons::default();
@@ -52,6 +47,5 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
         .ok_or_else(|| std::io::Error::from(std::io::ErrorKind::InvalidFilename))
         .and_then(|name| whole::write(folder, &name.to_string_lossy(), &picture));
     written.map_err(|error| unwritten(&path, &error))?;
-    let told = Outcome::of_output(words, say(path.display()));
-    Ok(if unread && told == Outcome::Done { Outcome::Findings } else { told })
+    Ok(Outcome::of_output(words, say(path.display())).or_findings(unread))
 }

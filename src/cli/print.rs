@@ -75,7 +75,7 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
     outside_range(&loaded, &plan, context, words);
     let summary = Summary::new(started, words, plan.documents() + index.len(), announced);
     let printed = lead((arguments, language), context.date, &batch, (&plan, &index), &digest, summary);
-    if unread && printed == Outcome::Done { Outcome::Findings } else { printed }
+    printed.or_findings(unread)
 }
 
 /// Prints a share of its own while workers print theirs, then the index, and sums up.

@@ -2,8 +2,10 @@
 
 use std::cell::OnceCell;
 
+use super::sizes;
 use super::templates::Templates;
 use super::why::{Part, Why};
+use crate::document::{Context, Listed};
 use crate::typeset::{Complaint, Failure, Typesetter};
 use crate::words::Words;
 
@@ -25,6 +27,11 @@ impl Setter {
         &self.templates
     }
 
+    /// The typesetter alone, for what is told elsewhere where it fails.
+    pub(super) fn typesetter(&self) -> &Typesetter {
+        &self.typesetter
+    }
+
     /// Makes something; where that fails, finds out whose doing it is.
     pub(super) fn make<T>(
         &self,
@@ -34,8 +41,20 @@ impl Setter {
         self.make_or(words, with, |_, failure| failure.said(words))
     }
 
+    /// The same of a listed document; where it does not fit its pages, says what would.
+    pub(super) fn make_of<T>(
+        &self,
+        context: Context<'_>,
+        listed: &Listed,
+        with: impl Fn(&Typesetter) -> Result<T, Failure>,
+    ) -> Result<T, Why> {
+        let say =
+            |typesetter: &Typesetter, failure: &Failure| sizes::reason(context, typesetter, listed, failure);
+        self.make_or(context.words, with, say)
+    }
+
     /// The same; says in its own way what is no doing of the shop's templates.
-    pub(super) fn make_or<T>(
+    fn make_or<T>(
         &self,
         words: &Words,
         with: impl Fn(&Typesetter) -> Result<T, Failure>,

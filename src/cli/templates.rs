@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use sha2::{Digest, Sha256};
 use walkdir::WalkDir;
 
-use super::load::draw;
+use super::load::{draw, hex};
 use crate::diag::{Finding, Findings, Sources, reason};
 use crate::spec;
 use crate::typeset::{TEMPLATES, Typesetter};
@@ -141,7 +141,7 @@ impl Templates {
                 hash.update(part);
             }
         }
-        hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
+        hex(hash)
     }
 }
 

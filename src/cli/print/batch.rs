@@ -13,11 +13,11 @@ use crate::cli::args::{PaperFormat, Print};
 use crate::cli::outcome::{Outcome, say};
 use crate::cli::setter::Setter;
 use crate::cli::templates::Templates;
+use crate::cli::whole;
 use crate::cli::why::Why;
-use crate::cli::{sizes, whole};
 use crate::diag::reason;
 use crate::document::{self, Context, Document, Listed};
-use crate::typeset::{Failure, Job, Laid, Leaf, Picture, Press, Typesetter};
+use crate::typeset::{Job, Laid, Leaf, Picture, Press, Typesetter};
 
 /// What a process says about one document.
 #[derive(Debug, Clone, Default, Serialize, Deserialize)]
@@ -138,9 +138,9 @@ impl<'a> Batch<'a> {
     pub(super) fn leaves(&self, listed: &Listed) -> Vec<Leaf> {
         self.press.as_ref().map_or_else(Vec::new, |press| {
             let document = document::compose(self.context, listed);
+            // One that cannot be laid out was reported where it was first.
             let laid = document.map(|document| {
-                let job = Job::of(&document, self.context.date);
-                self.setter.make(self.context.words, |typesetter| typesetter.for_sheet(job, press))
+                self.setter.typesetter().for_sheet(Job::of(&document, self.context.date), press)
             });
             match laid {
                 Some(Ok(Laid::Leaves(leaves, _))) => leaves,
@@ -153,10 +153,7 @@ impl<'a> Batch<'a> {
     pub(super) fn print_index(&self, listed: &Listed, printed: &BTreeMap<String, usize>) -> Report {
         let date = self.context.date;
         // One that cannot be laid out is reported where it is printed.
-        let counted = |document: &Document| {
-            let job = Job::of(document, date);
-            self.setter.make(self.context.words, |typesetter| typesetter.page_count(job)).ok()
-        };
+        let counted = |document: &Document| self.setter.typesetter().page_count(Job::of(document, date)).ok();
         // Data are written without being laid out.
         let known = |document: &Document| printed.get(&document.id).copied().filter(|pages| *pages > 0);
         let pages = |document: &Document| known(document).or_else(|| counted(document));
@@ -191,30 +188,26 @@ impl<'a> Batch<'a> {
         report: &mut Report,
         leaves: &mut Vec<Leaf>,
     ) -> Result<Vec<Named>, Why> {
-        let job = Job::of(document, self.context.date);
-        let words = self.context.words;
-        let fits = |typesetter: &Typesetter, failure: &Failure| {
-            sizes::reason(self.context, typesetter, listed, failure)
-        };
+        let context = self.context;
+        let job = Job::of(document, context.date);
         let named = |pdf: Vec<u8>| vec![(format!("{}.pdf", document.id), pdf)];
         if let Some(press) = &self.press {
-            return Ok(
-                match self.setter.make_or(words, |typesetter| typesetter.for_sheet(job, press), fits)? {
-                    Laid::Whole(printed, without_bar) => {
-                        (report.pages, report.without_bar) = (printed.pages, without_bar);
-                        named(printed.pdf)
-                    }
-                    Laid::Leaves(laid, pages) => {
-                        report.pages = pages;
-                        leaves.extend(laid);
-                        Vec::new()
-                    }
-                },
-            );
+            let laid = self.setter.make_of(context, listed, |typesetter| typesetter.for_sheet(job, press))?;
+            return Ok(match laid {
+                Laid::Whole(printed, without_bar) => {
+                    (report.pages, report.without_bar) = (printed.pages, without_bar);
+                    named(printed.pdf)
+                }
+                Laid::Leaves(laid, pages) => {
+                    report.pages = pages;
+                    leaves.extend(laid);
+                    Vec::new()
+                }
+            });
         }
         let picture = match self.form {
             PaperFormat::Pdf => {
-                let printed = self.setter.make_or(words, |typesetter| typesetter.pdf(job), fits)?;
+                let printed = self.setter.make_of(context, listed, |typesetter| typesetter.pdf(job))?;
                 report.pages = printed.pages;
                 return Ok(named(printed.pdf));
             }
@@ -223,7 +216,8 @@ impl<'a> Batch<'a> {
             PaperFormat::Json => return Ok(vec![(format!("{}.json", document.id), document.named_data())]),
         };
         let end = if picture == Picture::Svg { "svg" } else { "png" };
-        let pictures = self.setter.make_or(words, |typesetter| typesetter.pictures(job, picture), fits)?;
+        let pictures =
+            self.setter.make_of(context, listed, |typesetter| typesetter.pictures(job, picture))?;
         report.pages = pictures.len();
         let named =
             |(index, bytes): (usize, Vec<u8>)| (format!("{}-{}.{end}", document.id, index + 1), bytes);

@@ -123,11 +123,8 @@ impl<'a> Desk<'a> {
                 continue;
             }
             let job = Job::of(&document, context.date);
-            let picture = setter.make_or(
-                words,
-                |typesetter| typesetter.preview(job, self.arguments.ppi),
-                |typesetter, failure| sizes::reason(context, typesetter, listed, failure),
-            );
+            let picture =
+                setter.make_of(context, listed, |typesetter| typesetter.preview(job, self.arguments.ppi));
             let made = picture.and_then(|picture| {
                 let written = whole::write(&self.arguments.out, &file, &picture);
                 written.map_err(|error| Why::Run(reason(&error)))
