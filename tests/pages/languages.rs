@@ -2,8 +2,8 @@
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
-use bayleaf::document::{self, Context, Document};
-use bayleaf::quantity::{Temperature, Units};
+use bayleaf::document::{self, Document, Edition};
+use bayleaf::quantity::Temperature;
 use bayleaf::typeset::Typesetter;
 use bayleaf::words::{Language, Words};
 
@@ -13,16 +13,7 @@ use super::{check_geometry_with, date, demo, job};
 fn of_language(language: Language) -> (Typesetter, Vec<Document>) {
     let (model, words) = (demo(), Words::of(language));
     let bay = Some(Temperature::from_celsius(31.0));
-    let context = Context {
-        model: &model,
-        words: &words,
-        date: date(),
-        bay,
-        units: Units::Both,
-        size: None,
-        trial: bayleaf::document::Trial::default(),
-        stamp: None,
-    };
+    let context = Edition { bay, ..Edition::of(&model, &words) }.context(&model, &words, date());
     let mut listed = document::list(&model);
     for proof in document::proofs(&model) {
         if !listed.iter().any(|known| known.paperwork == proof.paperwork) {

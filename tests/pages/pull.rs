@@ -1,6 +1,6 @@
 //! Pull lists of any length: rows whole, heads on every page, boxes to tick, in every language.
 
-use bayleaf::document::{Because, Context, Document, Pull, PullList, Trial, compose_pull_list};
+use bayleaf::document::{Because, Document, Edition, Pull, PullList, compose_pull_list};
 use bayleaf::model::Model;
 use bayleaf::spec::Paper;
 use bayleaf::typeset::Typesetter;
@@ -46,17 +46,7 @@ pub(super) fn copies(count: usize) -> Vec<Pull> {
 }
 
 fn list(model: &Model, words: &Words, count: usize) -> Document {
-    let (bay, size, trial) = (None, None, Trial::default());
-    let context = Context {
-        model,
-        words,
-        date: date(),
-        bay,
-        units: bayleaf::quantity::Units::Both,
-        size,
-        trial,
-        stamp: None,
-    };
+    let context = Edition::of(model, words).context(model, words, date());
     let why = "Pull-up of the control unit corrected after measurement".to_owned();
     let list = PullList { date: date(), number: 1, by: "WB".to_owned(), why, copies: copies(count) };
     compose_pull_list(context, &list)
