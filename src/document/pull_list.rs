@@ -7,7 +7,7 @@ use serde::Serialize;
 
 use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
-use super::stamp::Stamp;
+use super::stamp::{Stamp, revision};
 use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, Paperwork, finish};
 use crate::model::offered;
@@ -170,22 +170,19 @@ fn composed(context: Context<'_>, list: &PullList) -> Document {
 }
 
 fn row(words: &Words, pull: &Pull, first: bool) -> Row {
-    let recorded = |text: &str| {
-        if text.is_empty() { words.word("pulled-not-recorded") } else { text.to_owned() }
-    };
-    let given = |text: &str| {
-        if text.is_empty() { words.word("doc-not-given") } else { text.to_owned() }
-    };
+    let or = |text: &str, word| if text.is_empty() { words.word(word) } else { text.to_owned() };
+    let given = |text| or(text, "doc-not-given");
+    let recorded = |text| or(text, "pulled-not-recorded");
     let mut because: Vec<String> = (pull.because.iter().take(NAMED))
         .map(|value| format!("{}: {} → {}", value.key, given(&value.old), given(&value.new)))
         .collect();
     if let Some(more) = pull.because.len().checked_sub(NAMED).filter(|more| *more > 0) {
         because.push(words.say(&Message::new("pulled-more").with_count("values", more)));
     }
-    let old = pull.old;
+    let old = revision(pull.old);
     let revisions = match pull.new {
-        Some(new) => format!("r{old} → r{new}"),
-        None => words.say(&Message::new("pulled-withdrawn").with("revision", format!("r{old}"))),
+        Some(new) => format!("{old} → {}", revision(new)),
+        None => words.say(&Message::new("pulled-withdrawn").with("revision", old)),
     };
     Row {
         place: recorded(&pull.place),
