@@ -17,21 +17,19 @@ pub struct Ledger {
     document: DocumentMut,
 }
 
-/// One revision, as it is written down.
+/// What somebody does to a revision of a document, as it is written down.
 #[derive(Debug, Clone)]
-pub struct NewIssue {
+pub struct NewAct {
     /// The document.
     pub id: String,
-    /// Its number, from 1.
+    /// The number of the revision, from 1.
     pub revision: u32,
-    /// The date of issue.
+    /// Since when it holds.
     pub date: NaiveDate,
-    /// Who issued it: initials.
+    /// Who does it: initials.
     pub by: String,
     /// Why.
     pub why: String,
-    /// Further keys with their texts, in their order: fingerprints, edition, vehicle.
-    pub more: Vec<(&'static str, String)>,
 }
 
 /// A copy in somebody's hands.
@@ -71,25 +69,18 @@ impl Ledger {
         self.document.to_string()
     }
 
-    /// Adds a revision.
-    pub fn issue(&mut self, issue: &NewIssue) {
-        let mut table = entry(&issue.id, issue.revision);
-        table.insert("date", day(issue.date));
-        table.insert("by", value(&issue.by));
-        table.insert("why", value(&issue.why));
-        for (key, text) in &issue.more {
+    /// Adds a revision; `more` are further keys with their texts: fingerprints, edition, vehicle.
+    pub fn issue(&mut self, act: &NewAct, more: &[(&str, String)]) {
+        let mut table = act.entry();
+        for (key, text) in more {
             table.insert(key, value(text));
         }
         self.add("issue", table);
     }
 
     /// Adds the withdrawal of a revision.
-    pub fn withdraw(&mut self, (id, revision): (&str, u32), date: NaiveDate, by: &str, why: &str) {
-        let mut table = entry(id, revision);
-        table.insert("date", day(date));
-        table.insert("by", value(by));
-        table.insert("why", value(why));
-        self.add("withdrawal", table);
+    pub fn withdraw(&mut self, act: &NewAct) {
+        self.add("withdrawal", act.entry());
     }
 
     /// Adds a copy.
@@ -139,6 +130,16 @@ impl Ledger {
     }
 }
 
+impl NewAct {
+    fn entry(&self) -> Table {
+        let mut table = entry(&self.id, self.revision);
+        table.insert("date", day(self.date));
+        table.insert("by", value(&self.by));
+        table.insert("why", value(&self.why));
+        table
+    }
+}
+
 fn entry(id: &str, revision: u32) -> Table {
     let mut table = Table::new();
     table.decor_mut().set_prefix("\n");
@@ -162,19 +163,19 @@ fn day(date: NaiveDate) -> Item {
 mod tests {
     use super::*;
 
-    fn issue(id: &str, revision: u32) -> NewIssue {
+    fn issue(ledger: &mut Ledger, id: &str, revision: u32) {
         let date = NaiveDate::from_ymd_opt(2026, 11, 28).expect("a day");
-        let more = vec![("content", "WERC-8GMR".to_owned())];
-        NewIssue { id: id.to_owned(), revision, date, by: "KM".to_owned(), why: "first".to_owned(), more }
+        let act = NewAct { id: id.to_owned(), revision, date, by: "KM".to_owned(), why: "first".to_owned() };
+        ledger.issue(&act, &[("content", "WERC-8GMR".to_owned())]);
     }
 
     #[test]
     fn entries_stand_by_id_and_revision_and_touch_nothing_else() {
         let mut ledger = Ledger::empty();
-        ["B", "D", "A"].iter().for_each(|id| ledger.issue(&issue(id, 1)));
+        ["B", "D", "A"].iter().for_each(|id| issue(&mut ledger, id, 1));
         let kept = ledger.text().replace("why = \"first\"", "why   = 'first' # as I typed it");
         let mut ledger = Ledger::of(&kept).expect("it is valid");
-        ledger.issue(&issue("B", 2));
+        issue(&mut ledger, "B", 2);
         let text = ledger.text();
         let order: Vec<_> = text.lines().filter(|line| line.starts_with("id")).collect();
         assert_eq!(order, ["id = \"A\"", "id = \"B\"", "id = \"B\"", "id = \"D\""]);

@@ -13,6 +13,6 @@ mod lock;
 mod record;
 
 pub use disk::{Disk, Trouble};
-pub use ledger::{Copy, Ledger, NewIssue};
+pub use ledger::{Copy, Ledger, NewAct};
 pub use lock::{Lock, Locked, Owner};
 pub use record::{History, Record};

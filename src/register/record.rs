@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use chrono::NaiveDate;
 
 use crate::diag::{Finding, Findings, Place};
-use crate::spec::{Held, Issue, Register, Withdrawal};
+use crate::spec::{Act, Held, Issue, Register};
 use crate::words::Message;
 
 /// What a register says of every document, without contradiction.
@@ -21,7 +21,7 @@ pub struct History {
     /// Revisions 1, 2, 3 and so on.
     issues: Vec<Issue>,
     /// By revision.
-    withdrawals: Vec<Withdrawal>,
+    withdrawals: Vec<Act>,
     copies: Vec<Held>,
 }
 
@@ -31,7 +31,7 @@ impl Record {
     pub fn checked(register: Register, findings: &Findings) -> Self {
         let mut documents: BTreeMap<String, History> = BTreeMap::new();
         for issue in register.issues {
-            documents.entry(issue.id.value.clone()).or_default().issues.push(issue);
+            documents.entry(issue.act.id.value.clone()).or_default().issues.push(issue);
         }
         for withdrawal in register.withdrawals {
             documents.entry(withdrawal.id.value.clone()).or_default().withdrawals.push(withdrawal);
@@ -40,7 +40,7 @@ impl Record {
             documents.entry(copy.id.value.clone()).or_default().copies.push(copy);
         }
         for history in documents.values_mut() {
-            history.issues.sort_by_key(|issue| issue.revision.value);
+            history.issues.sort_by_key(|issue| issue.act.revision.value);
             history.withdrawals.sort_by_key(|withdrawal| withdrawal.revision.value);
             history.check(findings);
         }
@@ -81,25 +81,25 @@ impl History {
     /// The revision that is valid, where one is.
     #[must_use]
     pub fn current(&self) -> Option<&Issue> {
-        self.newest().filter(|issue| self.withdrawal_of(issue.revision.value).is_none())
+        self.newest().filter(|issue| self.withdrawal_of(issue.act.revision.value).is_none())
     }
 
     /// A revision by its number.
     #[must_use]
     pub fn revision(&self, number: u32) -> Option<&Issue> {
-        self.issues.iter().find(|issue| issue.revision.value == number)
+        self.issues.iter().find(|issue| issue.act.revision.value == number)
     }
 
     /// How a revision was withdrawn, where it was.
     #[must_use]
-    pub fn withdrawal_of(&self, revision: u32) -> Option<&Withdrawal> {
+    pub fn withdrawal_of(&self, revision: u32) -> Option<&Act> {
         self.withdrawals.iter().find(|withdrawal| withdrawal.revision.value == revision)
     }
 
     /// The number that the next issue gets.
     #[must_use]
     pub fn next(&self) -> u32 {
-        self.newest().map_or(1, |issue| issue.revision.value.saturating_add(1))
+        self.newest().map_or(1, |issue| issue.act.revision.value.saturating_add(1))
     }
 
     /// Copies in somebody's hands, in the order of the file.
@@ -109,14 +109,14 @@ impl History {
 
     /// Copies of what is not valid any more.
     pub fn outdated(&self) -> impl Iterator<Item = &Held> {
-        let current = self.current().map(|issue| issue.revision.value);
+        let current = self.current().map(|issue| issue.act.revision.value);
         self.held().filter(move |copy| current != Some(copy.revision.value))
     }
 
     /// The latest date that it was issued or withdrawn.
     #[must_use]
     pub fn latest(&self) -> Option<NaiveDate> {
-        let issued = self.issues.iter().map(|issue| issue.date.value);
+        let issued = self.issues.iter().map(|issue| issue.act.date.value);
         issued.chain(self.withdrawals.iter().map(|withdrawal| withdrawal.date.value)).max()
     }
 
@@ -124,19 +124,19 @@ impl History {
         self.check_numbers(findings);
         for pair in self.issues.windows(2) {
             if let [before, issue] = pair
-                && issue.date.value < before.date.value
+                && issue.act.date.value < before.act.date.value
             {
-                let message = Message::new("register-date-back").with("id", &issue.id.value);
+                let message = Message::new("register-date-back").with("id", &issue.act.id.value);
                 let finding =
-                    Finding::error(message, issue.date.place.clone(), not_before(before.date.value));
-                let earlier = before.date.place.clone();
+                    Finding::error(message, issue.act.date.place.clone(), not_before(before.act.date.value));
+                let earlier = before.act.date.place.clone();
                 findings.report(finding.because(earlier, Message::new("label-register-before")));
             }
         }
         for withdrawal in &self.withdrawals {
             let of = (withdrawal.revision.value, &withdrawal.revision.place);
             if let Some(issue) = self.issued(&withdrawal.id.value, of, findings) {
-                after(issue.date.value, withdrawal.date.value, &withdrawal.date.place, findings);
+                after(issue.act.date.value, withdrawal.date.value, &withdrawal.date.place, findings);
             }
         }
         for pair in self.withdrawals.windows(2) {
@@ -150,7 +150,7 @@ impl History {
         for copy in &self.copies {
             let of = (copy.revision.value, &copy.revision.place);
             if let Some(issue) = self.issued(&copy.id.value, of, findings) {
-                after(issue.date.value, copy.since.value, &copy.since.place, findings);
+                after(issue.act.date.value, copy.since.value, &copy.since.place, findings);
             }
             if let Some(until) = &copy.until {
                 after(copy.since.value, until.value, &until.place, findings);
@@ -163,15 +163,16 @@ impl History {
         let mut expected = 1;
         let mut before: Option<&Issue> = None;
         for issue in &self.issues {
-            let number = issue.revision.value;
-            if let Some(first) = before.filter(|before| before.revision.value == number) {
-                let message = Message::new("register-issued-twice").with("id", &issue.id.value);
+            let number = issue.act.revision.value;
+            if let Some(first) = before.filter(|before| before.act.revision.value == number) {
+                let message = Message::new("register-issued-twice").with("id", &issue.act.id.value);
                 let message = message.with("revision", number);
-                twice(message, &first.revision.place, &issue.revision.place, findings);
+                twice(message, &first.act.revision.place, &issue.act.revision.place, findings);
             } else if number != expected {
-                let message = Message::new("register-gap").with("id", &issue.id.value).with("number", number);
+                let message =
+                    Message::new("register-gap").with("id", &issue.act.id.value).with("number", number);
                 let label = Message::new("wanted-revision").with("number", expected);
-                let finding = Finding::error(message, issue.revision.place.clone(), label);
+                let finding = Finding::error(message, issue.act.revision.place.clone(), label);
                 findings.report(finding.help(Message::new("register-gap-help")));
             }
             expected = number.saturating_add(1);
@@ -185,7 +186,7 @@ impl History {
         if issue.is_none() {
             let message = Message::new("register-not-issued").with("id", id).with("revision", revision);
             let label = match self.newest() {
-                Some(newest) => Message::new("wanted-revision-to").with("newest", newest.revision.value),
+                Some(newest) => Message::new("wanted-revision-to").with("newest", newest.act.revision.value),
                 None => Message::new("wanted-issued-id"),
             };
             findings.report(Finding::error(message, place.clone(), label));

@@ -74,7 +74,7 @@ pub use paper_kind::PaperKind;
 pub use points::points;
 pub use reader::Pair;
 pub use refrigerant::Refrigerant;
-pub use register::{Held, Issue, REGISTER_FILE, REGISTER_FORMAT, Register, Withdrawal};
+pub use register::{Act, Held, Issue, REGISTER_FILE, REGISTER_FORMAT, Register};
 pub use report::Report;
 pub use request::{Condition, Level, Request, Scenario, Watch};
 pub use roles::{Role, RolePin};

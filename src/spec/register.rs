@@ -27,27 +27,34 @@ const CONFLICT: [&str; 4] = ["<<<<<<<", "|||||||", "=======", ">>>>>>>"];
 pub struct Register {
     /// Issues in the order of the file.
     pub issues: Vec<Issue>,
-    /// Withdrawals in the order of the file.
-    pub withdrawals: Vec<Withdrawal>,
+    /// `[[withdrawal]]`: revisions that are no longer valid, in the order of the file.
+    pub withdrawals: Vec<Act>,
     /// Copies in the order of the file.
     pub copies: Vec<Held>,
 }
 
-/// `[[issue]]`: one revision of one document.
+/// What somebody did to a revision of a document, and why.
 #[derive(Debug)]
-pub struct Issue {
+pub struct Act {
     /// Its place in the file.
     pub place: Place,
     /// The document.
     pub id: At<String>,
     /// From 1.
     pub revision: At<u32>,
-    /// The date of issue.
+    /// Since when it holds.
     pub date: At<NaiveDate>,
-    /// Who issued it: initials.
+    /// Who did it: initials.
     pub by: String,
     /// Why, in that person's words.
     pub why: String,
+}
+
+/// `[[issue]]`: one revision of one document.
+#[derive(Debug)]
+pub struct Issue {
+    /// That it was issued.
+    pub act: Act,
     /// The fingerprint of what it says.
     pub content: String,
     /// The fingerprint of how it looks.
@@ -64,23 +71,6 @@ pub struct Issue {
     pub size: Option<Size>,
     /// The bay temperature asked for, where one was.
     pub at: Option<Sourced<Temperature>>,
-}
-
-/// `[[withdrawal]]`: a document that is no longer valid.
-#[derive(Debug)]
-pub struct Withdrawal {
-    /// Its place in the file.
-    pub place: Place,
-    /// The document.
-    pub id: At<String>,
-    /// The last revision.
-    pub revision: At<u32>,
-    /// Since when.
-    pub date: At<NaiveDate>,
-    /// Who withdrew it: initials.
-    pub by: String,
-    /// Why, in that person's words.
-    pub why: String,
 }
 
 /// `[[copy]]`: a printed copy in somebody's hands.
@@ -134,33 +124,43 @@ impl Register {
             return file.findings.report(finding.help(Message::new("register-newer-help")));
         }
         self.issues = reader.tables("issue").iter().filter_map(Issue::read).collect();
-        self.withdrawals = reader.tables("withdrawal").iter().filter_map(Withdrawal::read).collect();
+        self.withdrawals = reader.tables("withdrawal").iter().filter_map(Act::alone).collect();
         self.copies = reader.tables("copy").iter().filter_map(Held::read).collect();
         reader.finish();
     }
 }
 
-impl Issue {
+impl Act {
+    /// Reads the keys of an act, of which the entry may have more.
     fn read(reader: &Reader<'_>) -> Option<Self> {
-        reader.require(&[
-            "id", "revision", "date", "by", "why", "content", "layout", "tool", "set", "language",
-        ]);
-        let languages: Vec<_> = Language::ALL.iter().map(|language| (language.code(), *language)).collect();
-        let text = |key| reader.text(key).map(|text| text.value);
+        reader.require(&["id", "revision", "date", "by", "why"]);
         // Every key is asked for before any of them gives the entry up.
         let (id, revision, date) = (reader.text("id"), reader.whole("revision"), reader.date("date"));
-        let (by, why) = (text("by"), text("why"));
-        let (content, layout, tool, set) = (text("content"), text("layout"), text("tool"), text("set"));
+        let (by, why) = (reader.plain("by"), reader.plain("why"));
+        let place = reader.place.clone();
+        Some(Self { place, id: id?, revision: revision?, date: date?, by: by?, why: why? })
+    }
+
+    /// Reads an entry that has no more keys.
+    fn alone(reader: &Reader<'_>) -> Option<Self> {
+        let act = Self::read(reader);
+        reader.finish();
+        act
+    }
+}
+
+impl Issue {
+    fn read(reader: &Reader<'_>) -> Option<Self> {
+        let act = Act::read(reader);
+        reader.require(&["content", "layout", "tool", "set", "language"]);
+        let languages: Vec<_> = Language::ALL.iter().map(|language| (language.code(), *language)).collect();
+        let [content, layout, tool, set] = ["content", "layout", "tool", "set"].map(|key| reader.plain(key));
         let language = reader.choice("language", &languages);
-        let (vehicle, size, at) = (text("vehicle"), reader.size("size"), reader.sourced("at", scalar));
+        let (vehicle, size, at) =
+            (reader.plain("vehicle"), reader.size("size"), reader.sourced("at", scalar));
         reader.finish();
         Some(Self {
-            place: reader.place.clone(),
-            id: id?,
-            revision: revision?,
-            date: date?,
-            by: by?,
-            why: why?,
+            act: act?,
             content: content?,
             layout: layout?,
             tool: tool?,
@@ -173,24 +173,11 @@ impl Issue {
     }
 }
 
-impl Withdrawal {
-    fn read(reader: &Reader<'_>) -> Option<Self> {
-        reader.require(&["id", "revision", "date", "by", "why"]);
-        let text = |key| reader.text(key).map(|text| text.value);
-        let (id, revision, date) = (reader.text("id"), reader.whole("revision"), reader.date("date"));
-        let (by, why) = (text("by"), text("why"));
-        reader.finish();
-        let place = reader.place.clone();
-        Some(Self { place, id: id?, revision: revision?, date: date?, by: by?, why: why? })
-    }
-}
-
 impl Held {
     fn read(reader: &Reader<'_>) -> Option<Self> {
         reader.require(&["id", "revision", "holder", "since"]);
-        let text = |key| reader.text(key).map(|text| text.value);
         let (id, revision) = (reader.text("id"), reader.whole("revision"));
-        let (holder, at) = (text("holder"), text("place"));
+        let (holder, at) = (reader.plain("holder"), reader.plain("place"));
         let (since, until) = (reader.date("since"), reader.date("until"));
         reader.finish();
         let place = reader.place.clone();
@@ -199,6 +186,11 @@ impl Held {
 }
 
 impl Reader<'_> {
+    /// A text whose place does not matter.
+    fn plain(&self, key: &'static str) -> Option<String> {
+        self.text(key).map(|text| text.value)
+    }
+
     /// A number from 1.
     fn whole(&self, key: &'static str) -> Option<At<u32>> {
         let number = self.number(key)?;
