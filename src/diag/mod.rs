@@ -64,15 +64,7 @@ impl Finding {
     /// An error at a place; `expected` is the label under it.
     #[must_use]
     pub fn error(message: Message, place: Place, expected: Message) -> Self {
-        let subject = Subject::Place(place, expected);
-        Self {
-            severity: Severity::Error,
-            message,
-            subject,
-            context: None,
-            notes: Vec::new(),
-            help: Vec::new(),
-        }
+        Self::about(message, Subject::Place(place, expected))
     }
 
     /// A warning at a place.
@@ -84,15 +76,12 @@ impl Finding {
     /// An error about a file or folder as a whole.
     #[must_use]
     pub fn about_path(message: Message, path: String) -> Self {
-        let subject = Subject::Path(path);
-        Self {
-            severity: Severity::Error,
-            message,
-            subject,
-            context: None,
-            notes: Vec::new(),
-            help: Vec::new(),
-        }
+        Self::about(message, Subject::Path(path))
+    }
+
+    fn about(message: Message, subject: Subject) -> Self {
+        let (notes, help) = (Vec::new(), Vec::new());
+        Self { severity: Severity::Error, message, subject, context: None, notes, help }
     }
 
     /// Adds the place this one disagrees with.
