@@ -89,7 +89,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
             Room::Sheet,
         ),
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 fn fluid(words: &Words, model: &Model, of: &Refrigerant) -> Option<Fluid> {

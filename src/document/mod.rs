@@ -14,6 +14,7 @@ mod caution;
 mod checklist;
 mod code;
 mod connector_card;
+mod content;
 mod distance;
 mod driver_card;
 mod ends;
@@ -50,6 +51,7 @@ mod write_on;
 use chrono::NaiveDate;
 use serde::Serialize;
 
+pub use content::{Cell, Content, content};
 pub use distance::{ASKED_FOR, Distance, Reading};
 pub use given::said;
 pub use list::{Listed, Paperwork, list};
@@ -151,13 +153,18 @@ const PLAIN: &str = "documents are plain data with text for keys";
 
 /// Puts the fingerprint in and serializes.
 fn finish(
+    context: Context<'_>,
     listed: &Listed,
     (template, pages): (&'static str, usize),
     mut data: impl Data,
     marks: Marks,
 ) -> Document {
     data.furniture().sources = marks.sources();
-    let fingerprint = fingerprint::of(&mut data);
+    let fingerprint = if context.words.are_neutral() {
+        content::fingerprint(&data)
+    } else {
+        content::fingerprint_of(context, listed)
+    };
     let furniture = data.furniture();
     furniture.code = Code::new(&furniture.id, &furniture.revision, &fingerprint);
     furniture.fingerprint = fingerprint;

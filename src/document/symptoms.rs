@@ -78,7 +78,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     rows.extend(own.map(|checklist| led(words, &checklist.symptom, checklist)));
     rows.sort_by_cached_key(|row| row.symptom.to_lowercase());
     let data = Index { furniture, intro: words.word("check-index-intro"), rows };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 fn row(words: &Words, model: &Model, id: &str, symptom: &Symptom, marks: &mut Marks) -> Row {
