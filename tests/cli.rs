@@ -22,6 +22,8 @@ mod pictures;
 mod sheets;
 #[path = "cli/shell.rs"]
 mod shell;
+#[path = "cli/sizes.rs"]
+mod sizes;
 #[path = "cli/templates.rs"]
 mod templates;
 #[path = "cli/watch.rs"]

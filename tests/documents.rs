@@ -7,7 +7,7 @@
 use std::path::Path;
 
 use bayleaf::diag::Findings;
-use bayleaf::document::{self, Context, Document};
+use bayleaf::document::{self, Context, Document, Trial};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::Temperature;
 use bayleaf::spec::{self, Set};
@@ -25,6 +25,8 @@ mod loads;
 mod modes;
 #[path = "documents/proofs.rs"]
 mod proofs;
+#[path = "documents/pull.rs"]
+mod pull;
 #[path = "documents/sensor_faults.rs"]
 mod sensor_faults;
 
@@ -59,6 +61,9 @@ fn documents(model: &Model, bay: Option<f64>) -> Vec<Document> {
         words: &words,
         date: "2026-11-24".parse().expect("a date"),
         bay: bay.map(Temperature::from_celsius),
+        size: None,
+        trial: Trial::default(),
+        stamp: None,
     };
     let compose = |listed| document::compose(context, listed).expect("a listed document exists");
     document::list(model).iter().map(compose).collect()
@@ -309,6 +314,9 @@ fn the_fingerprint_tells_content_and_not_the_date() {
             words: &words,
             date: date.parse().expect("a date"),
             bay: Some(Temperature::from_celsius(bay)),
+            size: None,
+            trial: Trial::default(),
+            stamp: None,
         };
         let listed = document::list(&model).into_iter().find(|listed| listed.id == id).expect("it is listed");
         let document = document::compose(context, &listed).expect("it composes");

@@ -2,6 +2,8 @@
 
 #[path = "pages/cautions.rs"]
 mod cautions;
+#[path = "pages/changes.rs"]
+mod changes;
 #[path = "pages/checklists.rs"]
 mod checklists;
 #[path = "pages/codes.rs"]
@@ -24,15 +26,19 @@ mod modes;
 mod order;
 #[path = "pages/parts.rs"]
 mod parts;
+#[path = "pages/pull.rs"]
+mod pull;
 #[path = "pages/reader.rs"]
 mod reader;
 #[path = "pages/sheets.rs"]
 mod sheets;
+#[path = "pages/sizes.rs"]
+mod sizes;
 #[path = "pages/specs.rs"]
 mod specs;
 
 use bayleaf::diag::Findings;
-use bayleaf::document::{self, Context, Distance, Document, Reading};
+use bayleaf::document::{self, Context, Distance, Document, Reading, Trial};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::Temperature;
 use bayleaf::rules;
@@ -81,7 +87,8 @@ fn documents(model: &Model) -> Vec<Document> {
 fn everything(model: &Model) -> Vec<Document> {
     let words = Words::english();
     let bay = Some(Temperature::from_celsius(31.0));
-    let context = Context { model, words: &words, date: date(), bay };
+    let context =
+        Context { model, words: &words, date: date(), bay, size: None, trial: Trial::default(), stamp: None };
     let compose = |listed| document::compose(context, listed).expect("a listed document exists");
     let mut listed = document::list(model);
     for proof in document::proofs(model) {
@@ -188,6 +195,7 @@ fn a_template_that_warns_is_a_failure() {
         template: "page.typ",
         data: b"{}",
         pages: 0,
+        sides: 0,
         reading: READ,
         lamination: None,
         date: date(),
@@ -293,8 +301,7 @@ fn check_geometry_with(typesetter: &Typesetter, document: &Document) {
         }
         let [left, top, right, bottom] = piece.area;
         let (width, height) = piece.page_size;
-        // A card of A5 has the narrower margin.
-        let margin = if width < 150.0 { 8.0 } else { 14.0 };
+        let margin = sizes::margin(piece.page_size);
         let inside = left >= margin - 0.1
             && right <= width - margin + 0.1
             && top >= margin - 0.1

@@ -1,7 +1,10 @@
 //! The schema of specs: every key described, the keys of README and schema the same, and
-//! its patterns accept what the reader accepts.
+//! its patterns accept what the reader accepts. The schemas of templates' data.
 //!
-//! Whether specs validate is asked of outside validators: `tests/outside`.
+//! Whether specs and data validate is asked of outside validators: `tests/outside`.
+
+#[path = "schema/templates.rs"]
+mod templates;
 
 use std::collections::{BTreeMap, BTreeSet};
 

@@ -32,6 +32,7 @@ const ROOMS: &[&str] = &[
     "paper",
     "place",
     "proof",
+    "pulled",
     "report",
     "rule",
     "run",

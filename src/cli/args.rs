@@ -143,7 +143,7 @@ pub enum Command {
     /// Example: bayleaf new specs
     New(New),
 
-    /// Write the JSON Schema of a spec file, for editors
+    /// Write the JSON Schema of a spec file, or of a template's data, for editors
     ///
     /// An editor that knows JSON Schema for TOML completes keys and words, shows what
     /// each means and in which units it is written, and marks mistakes while one types,
@@ -151,12 +151,16 @@ pub enum Command {
     /// `bayleaf new` has both. What takes more than one table to see is found by
     /// `bayleaf check` alone.
     ///
+    /// With --template, the schema says what data a template receives: every key, what it
+    /// means, and how it is written. The data of a document itself:
+    /// bayleaf print --format json ID
+    ///
     /// Example: bayleaf schema > specs/spec.schema.json
-    Schema,
+    Schema(Schema),
 
     /// List the built-in templates, or hand them out to be changed
     ///
-    /// Each begins with what it sets and which data it receives. Keep the ones you
+    /// Beside each lies the JSON Schema of the data it receives. Keep the ones you
     /// change and give their folder to print with --templates; the built-in ones do the
     /// rest. theme.typ alone restyles every paper.
     ///
@@ -391,10 +395,18 @@ pub struct New {
     pub folder: PathBuf,
 }
 
+/// Arguments of `schema`.
+#[derive(Debug, Args)]
+pub struct Schema {
+    /// The template whose data are described, such as sensor-card.typ
+    #[arg(long, value_name = "NAME")]
+    pub template: Option<String>,
+}
+
 /// Arguments of `templates`.
 #[derive(Debug, Args)]
 pub struct Templates {
-    /// Write them into this folder
+    /// Write them, and the schemas of their data, into this folder
     #[arg(long, value_name = "DIR")]
     pub write: Option<PathBuf>,
 

@@ -1,4 +1,4 @@
-//! `bayleaf templates`: the built-in templates, to be read and changed.
+//! `bayleaf templates`: the built-in templates and the schemas of their data, to be read and changed.
 
 use std::fs;
 use std::io;
@@ -7,7 +7,8 @@ use std::path::{Path, PathBuf};
 use super::args::Templates;
 use super::outcome::{Outcome, fail, say, unwritten};
 use super::whole;
-use crate::typeset::TEMPLATES;
+use crate::document::file_of;
+use crate::typeset::{self, TEMPLATES};
 use crate::words::{Message, Words};
 
 /// Runs the command.
@@ -17,10 +18,13 @@ pub(super) fn run(arguments: &Templates, words: &Words) -> Outcome {
             TEMPLATES.iter().try_for_each(|(path, text)| say(format_args!("{path:24} {}", purpose(text))));
         return Outcome::of_output(words, told);
     };
-    if let Some(message) = in_the_way(folder).filter(|_| !arguments.overwrite) {
+    let schemas = schemas();
+    let texts =
+        || TEMPLATES.iter().copied().chain(schemas.iter().map(|(path, text)| (path.as_str(), text.as_str())));
+    if let Some(message) = in_the_way(folder, texts()).filter(|_| !arguments.overwrite) {
         return fail(words, &message);
     }
-    for (path, text) in TEMPLATES {
+    for (path, text) in texts() {
         if let Err((path, error)) = write(&folder.join(path), text) {
             return fail(words, &unwritten(&path, &error));
         }
@@ -36,13 +40,18 @@ fn purpose(text: &str) -> &str {
     text.lines().next().map_or("", |line| line.trim_start_matches('/').trim())
 }
 
+/// The schema of each template's data, by the path of its file.
+fn schemas() -> Vec<(String, String)> {
+    typeset::schemas().iter().map(|(template, schema)| (file_of(template), format!("{schema:#}\n"))).collect()
+}
+
 /// A file that would be replaced by another text; nothing is written then.
-fn in_the_way(folder: &Path) -> Option<Message> {
-    let differs = |(path, text): &&(&str, &str)| {
+fn in_the_way<'a>(folder: &Path, mut texts: impl Iterator<Item = (&'a str, &'a str)>) -> Option<Message> {
+    let differs = |(path, text): &(&str, &str)| {
         let path = folder.join(path);
         path.symlink_metadata().is_ok() && fs::read(&path).ok().as_deref() != Some(text.as_bytes())
     };
-    let (path, _) = TEMPLATES.iter().find(differs)?;
+    let (path, _) = texts.find(differs)?;
     Some(Message::new("run-template-exists").with("path", folder.join(path).display()))
 }
 

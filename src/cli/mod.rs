@@ -15,6 +15,7 @@ mod preview;
 mod print;
 mod schema;
 mod shell;
+mod sizes;
 mod table;
 mod templates;
 mod watch;
@@ -44,7 +45,7 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Templates(templates) => handout::run(&templates, &words()),
         Command::Completions(completions) => shell::completions(&completions, &words()),
         Command::Man(man) => shell::man(&man, &words()),
-        Command::Schema => schema::run(&words()),
+        Command::Schema(schema) => schema::run(&schema, &words()),
         Command::New(new) => new::run(&new, &words()),
         Command::Import(import) => import::run(&import, &words()),
     }

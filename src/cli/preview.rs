@@ -6,8 +6,8 @@ use super::args::Preview;
 use super::load::{Loaded, answer};
 use super::outcome::{Outcome, say, unwritten};
 use super::templates::Templates;
-use super::{print, whole};
-use crate::document::{self, Context};
+use super::{print, sizes, whole};
+use crate::document;
 use crate::typeset::Job;
 use crate::words::{Language, Message, Words};
 
@@ -22,14 +22,14 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
     let listed =
         all.iter().find(|listed| listed.id == id).ok_or_else(|| print::no_such_document(loaded, &all, id))?;
     let templates = Templates::load(arguments.edition.templates.as_deref())?;
-    let date = arguments.edition.issued();
-    let context = Context { model: &loaded.model, words, date, bay: arguments.edition.at };
+    let context = arguments.edition.context(&loaded.model, words);
+    sizes::refuse(context, std::iter::once(listed))?;
     let failed = |why: String| Message::new("run-cannot-print").with("id", id).with("reason", why);
     let document = document::compose(context, listed).ok_or_else(|| failed(listed.spec.clone()))?;
     let typesetter = templates.typesetter(words);
     let picture = typesetter
-        .preview(Job::of(&document, date), arguments.ppi)
-        .map_err(|failure| failed(failure.said(words)))?;
+        .preview(Job::of(&document, context.date), arguments.ppi)
+        .map_err(|failure| failed(sizes::reason(context, &typesetter, listed, &failure)))?;
     let path = arguments.out.clone().unwrap_or_else(|| PathBuf::from(format!("{id}.png")));
     let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
     let written = path

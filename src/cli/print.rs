@@ -18,6 +18,7 @@ use chrono::NaiveDate;
 use super::args::{Print, Share};
 use super::load::{Loaded, announce, load};
 use super::outcome::{Outcome, fail, unwritten, warn};
+use super::sizes;
 use super::templates::Templates;
 use crate::diag::{nearest, reason};
 use crate::document::{self, Context, Listed, Paperwork};
@@ -49,8 +50,10 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
         Ok(listed) => listed,
         Err(message) => return fail(words, &message),
     };
-    let date = arguments.edition.issued();
-    let context = Context { model: &loaded.model, words, date, bay: arguments.edition.at };
+    let context = arguments.edition.context(&loaded.model, words);
+    if let Err(message) = sizes::refuse(context, listed.iter()) {
+        return fail(words, &message);
+    }
     let batch = match Batch::new(context, arguments, &templates) {
         Ok(batch) => batch,
         Err(error) => return fail(words, &unwritten(&arguments.out, &error)),
@@ -69,7 +72,7 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
     }
     outside_range(&loaded, &plan, context, words);
     let summary = Summary::new(started, words, plan.documents() + index.len(), announced);
-    lead((arguments, language), date, &batch, (&plan, &index), &digest, summary)
+    lead((arguments, language), context.date, &batch, (&plan, &index), &digest, summary)
 }
 
 /// Prints a share of its own while workers print theirs, then the index, and sums up.

@@ -1,9 +1,10 @@
 //! The refrigerant and air card: what gauges show at saturation, and what leaves the outlets.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::given::{Given, given};
 use super::grid::{Column, Grid};
 use super::marks::Marks;
@@ -18,8 +19,8 @@ use crate::words::{Message, Words};
 const TEMPLATE: &str = "air-card.typ";
 
 /// Everything a refrigerant and air card's template gets.
-#[derive(Debug, Serialize)]
-struct AirCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct AirCard {
     furniture: Furniture,
     fluids: Vec<Fluid>,
     vents: Vec<Air>,
@@ -34,7 +35,7 @@ impl Data for AirCard {
 }
 
 /// One refrigerant of the system.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Fluid {
     title: String,
     number: String,
@@ -44,7 +45,7 @@ struct Fluid {
 }
 
 /// What leaves the outlets: a matrix for each position of the intake door.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Air {
     title: String,
     notes: Vec<String>,
@@ -61,7 +62,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let title = Message::new("card-air-title").with("system", &system.title);
     let kind = Kind {
         word: "doc-air-card",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words.say(&title),
         id: listed.id.clone(),
     };

@@ -1,11 +1,12 @@
 //! Axes with round values, and a line over them as parts/plot.typ draws it.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::figures;
 
 /// A line with its axes; coordinates are parts of the plot's sides, y upwards.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Trace {
     pub title: String,
     pub unit: &'static str,
@@ -19,7 +20,7 @@ pub(super) struct Trace {
 }
 
 /// A value on an axis.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Tick {
     pub at: f64,
     pub text: String,

@@ -1,6 +1,7 @@
 //! What cards of several kinds have in common: figures to be read from a distance, what a
 //! reading means, the place.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::marks::Marks;
@@ -9,7 +10,7 @@ use crate::model::Fact;
 use crate::words::Words;
 
 /// One of the figures that are read from a distance.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct KeyFigure {
     pub at: String,
     pub value: String,
@@ -18,7 +19,7 @@ pub(super) struct KeyFigure {
 }
 
 /// A reading and its meaning.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Reading {
     pub reads: String,
     pub means: String,

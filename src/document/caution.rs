@@ -6,6 +6,7 @@
 //! system with high voltage, which stands in the head of every page. The sentences are our own; local law, licence and the vehicle's own
 //! instructions come first in every box.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::marks::Marks;
@@ -53,7 +54,7 @@ enum Level {
 }
 
 /// A caution box.
-#[derive(Debug, Clone, Serialize)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub(super) struct Cautions {
     /// One entry for each signal word, the worst first.
     pub levels: Vec<Signalled>,
@@ -64,7 +65,7 @@ pub(super) struct Cautions {
 }
 
 /// A signal word and what it is said of.
-#[derive(Debug, Clone, Serialize)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub(super) struct Signalled {
     pub signal: String,
     pub text: String,

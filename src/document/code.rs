@@ -4,10 +4,11 @@
 //! that it says the same with no network as with one.
 
 use fast_qr::{ECL, QRBuilder};
+use schemars::JsonSchema;
 use serde::Serialize;
 
 /// Id, revision and fingerprint, and the symbol that holds them.
-#[derive(Debug, Clone, Default, Serialize)]
+#[derive(Debug, Clone, Default, Serialize, JsonSchema)]
 pub(super) struct Code {
     /// `ID REVISION FINGERPRINT`.
     pub text: String,

@@ -34,8 +34,8 @@ pub struct Cell {
 }
 
 /// What of a page's furniture tells one issue or edition from another, not one content.
-const OF_THE_ISSUE: [&str; 8] =
-    ["id", "date", "revision", "draft", "code", "language", "paper", "fingerprint"];
+const OF_THE_ISSUE: [&str; 9] =
+    ["changed", "id", "date", "revision", "draft", "code", "language", "paper", "fingerprint"];
 
 /// Ids of words: a text that is one of them is no figure and nobody's own.
 static IDS: LazyLock<HashSet<String>> =
@@ -46,7 +46,7 @@ static IDS: LazyLock<HashSet<String>> =
 pub fn content(context: Context<'_>, listed: &Listed) -> Option<Content> {
     let neutral = Words::neutral();
     // A proof's record is of the page that is printed, not of this.
-    let (document, _) = traced(|| compose(Context { words: &neutral, ..context }, listed));
+    let (document, _) = traced(|| compose(Context { words: &neutral, stamp: None, ..context }, listed));
     let document = document?;
     let mut data: Value = serde_json::from_slice(&document.data).ok()?;
     strip(&mut data);
@@ -55,11 +55,12 @@ pub fn content(context: Context<'_>, listed: &Listed) -> Option<Content> {
     Some(Content { fingerprint: document.furniture.fingerprint, cells })
 }
 
-/// The code of a listed document's content.
-pub(super) fn fingerprint_of(context: Context<'_>, listed: &Listed) -> String {
+/// The code of a listed document's content; nothing where the set does not list it.
+pub(super) fn fingerprint_of(context: Context<'_>, listed: &Listed) -> Option<String> {
     let neutral = Words::neutral();
-    let (document, _) = traced(|| compose(Context { words: &neutral, ..context }, listed));
-    document.map(|document| document.furniture.fingerprint).unwrap_or_default()
+    let (document, _) =
+        traced(|| compose(Context { words: &neutral, stamp: None, ..context }, listed));
+    document.map(|document| document.furniture.fingerprint)
 }
 
 /// The code of data composed in neutral words.

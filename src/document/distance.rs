@@ -59,6 +59,9 @@ pub(super) fn of(paperwork: &Paperwork) -> Reading {
             rest: Distance::Hand,
             parts: &[("title", Distance::Arm), ("figures", Distance::Arm), ("strip", Distance::Bench)],
         },
+        Paperwork::StripCard => {
+            Reading { rest: Distance::Hand, parts: &[("title", Distance::Arm), ("strip", Distance::Bench)] }
+        }
         // The back is for whoever takes it off the wall.
         Paperwork::WallCard => Reading {
             rest: Distance::Hand,

@@ -1,5 +1,6 @@
 //! The connectors at the ends of a thing's wires, and how each is seen.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::marks::Marks;
@@ -8,7 +9,7 @@ use crate::spec::{Role, Side, View};
 use crate::words::{Message, Words};
 
 /// The connector at one end of the wires.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct End {
     pub title: String,
     pub view: String,
@@ -16,7 +17,7 @@ pub(super) struct End {
 }
 
 /// One pin: what it does, which it is, its wire, its source's letter.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct PinLine {
     role: String,
     pin: String,

@@ -1,17 +1,19 @@
 //! What every page of every kind carries.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::Context;
 use super::caution::{self, Signalled};
 use super::code::Code;
 use super::marks::Marks;
-use crate::model::{Fact, Model, System};
-use crate::spec::Paper;
+use super::stamp::{Changed, Stamp};
+use crate::model::{Fact, System};
+use crate::quantity::Size;
 use crate::words::Message;
 
 /// Title band, foot and marks of a document's pages.
-#[derive(Debug, Clone, Serialize)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub(super) struct Furniture {
     pub id: String,
     pub kind: String,
@@ -30,13 +32,18 @@ pub(super) struct Furniture {
     /// What no one may touch, where the system has high voltage.
     pub stop: Option<Signalled>,
     pub paper: &'static str,
+    /// What that names.
+    #[serde(skip)]
+    pub size: Size,
     pub language: &'static str,
     pub sources: Vec<Source>,
     pub units: String,
+    /// What changed since the revision before.
+    pub changed: Option<Changed>,
 }
 
 /// A letter and the document it stands for.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
 pub(super) struct Source {
     pub letter: String,
     pub text: String,
@@ -45,17 +52,9 @@ pub(super) struct Source {
 /// What tells one kind's furniture from another's.
 pub(super) struct Kind {
     pub word: &'static str,
-    pub paper: &'static str,
+    pub size: Size,
     pub title: String,
     pub id: String,
-}
-
-/// The name of the shop's paper, on which sheets are printed.
-pub(super) fn shop_paper(model: &Model) -> &'static str {
-    match model.shop.paper {
-        Paper::A4 => "a4",
-        Paper::Letter => "us-letter",
-    }
 }
 
 impl Furniture {
@@ -88,27 +87,30 @@ impl Furniture {
         stop: Option<Signalled>,
     ) -> Self {
         let words = context.words;
+        let printed = || {
+            let date = context.date.format(words.language().dates());
+            words.say(&Message::new("doc-printed").with("date", date))
+        };
         Self {
             id: kind.id,
             kind: words.word(kind.word),
             title: kind.title,
             system: String::new(),
             shop: context.model.shop.title.clone(),
-            revision: words.word("doc-revision-none"),
-            date: words.say(
-                &Message::new("doc-printed").with("date", context.date.format(words.language().dates())),
-            ),
+            revision: context.stamp.map_or_else(|| words.word("doc-revision-none"), Stamp::printed),
+            date: context.stamp.map_or_else(printed, |stamp| stamp.issued(words)),
             applicability,
             fingerprint: String::new(),
             code: Code::default(),
-            // Nothing is issued before there is a register: every page is a draft.
-            draft: true,
+            draft: context.stamp.is_none(),
             notice: context.model.shop.notice.clone().unwrap_or_default(),
             stop,
-            paper: kind.paper,
+            paper: kind.size.slug(),
+            size: kind.size,
             language: words.language().code(),
             sources: Vec::new(),
             units: words.word("doc-units"),
+            changed: context.stamp.and_then(|stamp| stamp.changed(words)),
         }
     }
 }

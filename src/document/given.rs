@@ -1,5 +1,6 @@
 //! The values that a card rests on, as its last block lists them.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::marks::Marks;
@@ -7,7 +8,7 @@ use crate::model::Fact;
 use crate::words::Words;
 
 /// A value the card rests on.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Given {
     what: String,
     value: String,

@@ -1,12 +1,13 @@
 //! A table of figures on paper: all cells text, with what its columns are.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::table::{self, Cell, Show, Table};
 use crate::words::Words;
 
 /// A table on paper. The template sets column widths from the lengths of the texts.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
 pub(super) struct Grid {
     /// What it is a table of; empty where a head above says so.
     pub title: String,
@@ -17,7 +18,7 @@ pub(super) struct Grid {
 }
 
 /// One column: its head, and below it what tells neighbours with the same head apart.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
 pub(super) struct Column {
     pub head: String,
     pub sub: String,

@@ -2,9 +2,10 @@
 
 use std::collections::BTreeSet;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::grid::{Column, Grid};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, finish};
@@ -16,8 +17,8 @@ const TEMPLATE: &str = "index.typ";
 pub(super) const ID: &str = "SET.INDEX";
 
 /// Everything the index's template gets.
-#[derive(Debug, Serialize)]
-struct Index {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct Index {
     furniture: Furniture,
     intro: String,
     documents: Grid,
@@ -58,7 +59,7 @@ pub(super) fn compose(
     let lacking =
         Message::new("index-lacking").with("not-given", not_given.len()).with("no-source", no_source.len());
     let title = words.say(&Message::new("index-title").with("shop", &model.shop.title));
-    let kind = Kind { word: "doc-index", paper: shop_paper(model), title, id: listed.id.clone() };
+    let kind = Kind { word: "doc-index", size: context.size_of(listed), title, id: listed.id.clone() };
     let all = words.word("index-applies");
     let figures = |word| Column::figures(words.word(word), "");
     let data = Index {

@@ -2,7 +2,7 @@
 
 use super::index;
 use crate::model::Model;
-use crate::spec::About;
+use crate::spec::{About, PaperKind};
 
 /// One document of the set, not yet composed.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -22,6 +22,8 @@ pub enum Paperwork {
     Card(About),
     /// A sensor's card to be read from across the bay, on the shop's paper.
     WallCard,
+    /// The strip table of a sensor alone.
+    StripCard,
     /// A sheet to fill in for one vehicle.
     TestSheet {
         /// The vehicle's id.
@@ -42,6 +44,30 @@ pub enum Paperwork {
     Proof(About),
 }
 
+impl Paperwork {
+    /// Its kind.
+    #[must_use]
+    pub fn kind(&self) -> PaperKind {
+        match self {
+            Self::Card(about) => PaperKind::Card(*about),
+            Self::WallCard => PaperKind::Wall,
+            Self::StripCard => PaperKind::Strip,
+            Self::TestSheet { .. } => PaperKind::Sheet,
+            Self::Report { .. } => PaperKind::Report,
+            Self::Checklist => PaperKind::Checklist,
+            Self::SymptomIndex => PaperKind::Symptoms,
+            Self::Index => PaperKind::Index,
+            Self::Proof(_) => PaperKind::Proof,
+        }
+    }
+
+    /// Whether it is a card of its own.
+    #[must_use]
+    pub fn is_card(&self) -> bool {
+        matches!(self, Self::Card(_) | Self::WallCard | Self::StripCard)
+    }
+}
+
 /// Every document of the set: cards first, then sheets, checklists, symptom indexes, each by id; last
 /// the index of them all.
 #[must_use]
@@ -49,7 +75,11 @@ pub fn list(model: &Model) -> Vec<Listed> {
     let cards = model.cards.values().map(|card| Listed {
         id: card.id.clone(),
         spec: card.id.clone(),
-        paperwork: if card.on_a_wall { Paperwork::WallCard } else { Paperwork::Card(card.about) },
+        paperwork: match (card.on_a_wall, card.strip) {
+            (true, _) => Paperwork::WallCard,
+            (false, Some(_)) => Paperwork::StripCard,
+            (false, None) => Paperwork::Card(card.about),
+        },
     });
     let sheets = model.sheets.values().flat_map(|sheet| {
         sheet.vehicles.iter().map(|vehicle| Listed {

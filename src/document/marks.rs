@@ -12,12 +12,19 @@ pub(super) struct Marks {
     sources: Vec<String>,
     no_source: BTreeSet<String>,
     not_given: BTreeSet<String>,
+    /// Whether another paper, which this one names, says which sources there are.
+    elsewhere: bool,
 }
 
 impl Marks {
     /// Marks that go on with the letters of another document.
     pub(super) fn continuing(sources: Vec<String>) -> Self {
         Self { sources, ..Self::default() }
+    }
+
+    /// Marks of a paper that names another one for its sources: no letters.
+    pub(super) fn elsewhere() -> Self {
+        Self { elsewhere: true, ..Self::default() }
     }
 
     /// The mark of a fact: its source's letter, the words "no source", or
@@ -31,6 +38,9 @@ impl Marks {
             self.no_source.insert(fact.key.clone());
             return words.word("doc-no-source");
         }
+        if self.elsewhere {
+            return String::new();
+        }
         fact.source.as_deref().map(|source| self.letter(source)).unwrap_or_default()
     }
 
@@ -43,6 +53,7 @@ impl Marks {
     pub(super) fn shown(&mut self, words: &Words, fact: &Fact) -> String {
         let mark = self.mark(words, fact);
         match fact.shown() {
+            Some(written) if mark.is_empty() => written,
             Some(written) => format!("{written} [{mark}]"),
             None => words.word("doc-not-given"),
         }

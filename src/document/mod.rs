@@ -35,10 +35,14 @@ mod list;
 mod marks;
 mod mode_card;
 mod part_card;
+mod plan;
 mod proof;
+mod pull_list;
 mod report;
 mod request_card;
+mod schema;
 mod sensor_card;
+mod stamp;
 mod symptoms;
 mod system_card;
 pub mod table;
@@ -49,16 +53,22 @@ mod users;
 mod write_on;
 
 use chrono::NaiveDate;
+use schemars::JsonSchema;
 use serde::Serialize;
 
 pub use content::{Cell, Content, content};
 pub use distance::{ASKED_FOR, Distance, Reading};
 pub use given::said;
 pub use list::{Listed, Paperwork, list};
+pub use plan::Trial;
 pub use proof::proofs;
+pub use pull_list::{Because, Pull, PullList, compose_pull_list};
+pub(crate) use schema::of as schema_of;
+pub use schema::{NAMED, file_of, schemas};
+pub use stamp::{CHANGED_FROM, CHANGED_TO, Moved, Since, Stamp};
 
-use crate::model::{Lamination, Model};
-use crate::quantity::{Temperature, noted};
+use crate::model::{Lamination, Model, offered};
+use crate::quantity::{Size, Temperature, noted};
 use crate::spec::About;
 use crate::words::Words;
 use code::Code;
@@ -76,6 +86,24 @@ pub struct Context<'a> {
     pub date: NaiveDate,
     /// The bay temperature that windows are computed for.
     pub bay: Option<Temperature>,
+    /// The size of every paper, where not the card's own or the shop's.
+    pub size: Option<Size>,
+    /// What is tried in place of what the specs say.
+    pub trial: Trial,
+    /// The issue that the page belongs to; none on a draft.
+    pub stamp: Option<&'a Stamp>,
+}
+
+impl Context<'_> {
+    /// The size a document is printed in.
+    #[must_use]
+    pub fn size_of(&self, listed: &Listed) -> Size {
+        let kind = listed.paperwork.kind();
+        let shop = &self.model.shop;
+        let of_card = || self.model.cards.get(&listed.spec).filter(|_| listed.paperwork.is_card())?.size;
+        let of_shop = || shop.sizes.get(&kind).copied();
+        self.size.or_else(of_card).or_else(of_shop).unwrap_or_else(|| offered::usual(kind, shop.paper))
+    }
 }
 
 /// One document, ready for its template.
@@ -90,6 +118,10 @@ pub struct Document {
     /// How many pages it will have, where that is known; 0 where they have to
     /// be counted.
     pub pages: usize,
+    /// How many pages it may have; 0 for any number.
+    pub sides: usize,
+    /// The size of its pages.
+    pub size: Size,
     /// From where it is read.
     pub reading: Reading,
     /// How it is laminated, where it is a card.
@@ -102,12 +134,30 @@ pub struct Document {
     pub not_given: Vec<String>,
 }
 
+impl Document {
+    /// The data to be read by people, with the name of their schema.
+    ///
+    /// # Panics
+    /// Never: a document's data are an object.
+    #[must_use]
+    pub fn named_data(&self) -> Vec<u8> {
+        let mut data: serde_json::Value = serde_json::from_slice(&self.data).expect(PLAIN);
+        data[NAMED] = file_of(self.template).into();
+        format!("{data:#}\n").into_bytes()
+    }
+}
+
 /// Composes one listed document.
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     let mut document = noted(context.words.notation(), || composed(context, listed))?;
-    if matches!(listed.paperwork, Paperwork::Card(_) | Paperwork::WallCard) {
+    if listed.paperwork.is_card() {
         document.lamination.clone_from(&context.model.shop.lamination);
+    }
+    if let Some(stamp) = context.stamp.filter(|stamp| stamp.since.is_some()) {
+        let mut data = serde_json::from_slice(&document.data).expect(PLAIN);
+        stamp.mark(&mut data);
+        document.data = serde_json::to_vec(&data).expect(PLAIN);
     }
     Some(document)
 }
@@ -117,6 +167,7 @@ fn composed(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Card(About::Actuator) => actuator_card::compose(context, listed),
         Paperwork::Card(About::Driver) => driver_card::compose(context, listed),
         Paperwork::Card(About::Sensor) | Paperwork::WallCard => sensor_card::compose(context, listed),
+        Paperwork::StripCard => sensor_card::strip_card::compose(context, listed),
         Paperwork::Card(About::Connector) => connector_card::compose(context, listed),
         Paperwork::Card(About::Panel) => mode_card::compose(context, listed),
         Paperwork::Card(About::Request) => request_card::compose(context, listed),
@@ -144,7 +195,7 @@ pub fn compose_index(
 }
 
 /// The data of any kind: the furniture of its pages, and the rest.
-trait Data: Serialize {
+trait Data: Serialize + JsonSchema {
     fn furniture(&mut self) -> &mut Furniture;
 }
 
@@ -163,12 +214,16 @@ fn finish(
     let fingerprint = if context.words.are_neutral() {
         content::fingerprint(&data)
     } else {
-        content::fingerprint_of(context, listed)
+        // What no set lists is made once: its own data are all there is.
+        content::fingerprint_of(context, listed).unwrap_or_else(|| content::fingerprint(&data))
     };
     let furniture = data.furniture();
     furniture.code = Code::new(&furniture.id, &furniture.revision, &fingerprint);
     furniture.fingerprint = fingerprint;
     let furniture = furniture.clone();
+    let size = furniture.size;
+    // How many sides a kind takes is known for the papers that it is made for first.
+    let pages = if offered::is_like_usual(listed.paperwork.kind(), size) { pages } else { 0 };
     let (no_source, not_given) = marks.counted();
     let data = tie::tie(&serde_json::to_string(&data).expect(PLAIN)).into_bytes();
     Document {
@@ -176,6 +231,8 @@ fn finish(
         template,
         data,
         pages,
+        sides: 0,
+        size,
         reading: distance::of(&listed.paperwork),
         lamination: None,
         furniture,

@@ -1,9 +1,10 @@
 //! The mode card: what every panel mode forces, and the shortest run through them that shows all.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, finish};
@@ -16,8 +17,8 @@ use crate::words::{Message, Words};
 const TEMPLATE: &str = "mode-card.typ";
 
 /// Everything a mode card's template gets.
-#[derive(Debug, Serialize)]
-struct ModeCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct ModeCard {
     furniture: Furniture,
     how: Vec<String>,
     legend: Vec<Legend>,
@@ -38,7 +39,7 @@ impl Data for ModeCard {
 }
 
 /// One of the three shapes and what it means.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Legend {
     kind: &'static str,
     text: String,
@@ -46,7 +47,7 @@ struct Legend {
 }
 
 /// A mode and what it does with every control point.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Row {
     title: String,
     time: String,
@@ -57,14 +58,14 @@ struct Row {
 }
 
 /// One cell: its shape and its words.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Shown {
     kind: &'static str,
     text: String,
 }
 
 /// A step of the run: the mode to choose, and what shows there for the first time.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Step {
     number: String,
     mode: String,
@@ -72,7 +73,7 @@ struct Step {
 }
 
 /// How the value of a control point is seen.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Seen {
     control: String,
     how: String,
@@ -89,7 +90,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let title = Message::new("card-modes-title").with("panel", &panel.title);
     let kind = Kind {
         word: "doc-mode-card",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words.say(&title),
         id: listed.id.clone(),
     };

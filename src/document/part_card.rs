@@ -1,6 +1,7 @@
 //! What the cards of light sensors and transducers have in common: pins at the control unit,
 //! a table over what they sense, the circuit, what each fault reads.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::card::{self, KeyFigure};
@@ -21,8 +22,8 @@ use crate::spec::Role;
 use crate::words::{Message, Words};
 
 /// Everything the template of such a card gets.
-#[derive(Debug, Serialize)]
-struct PartCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct PartCard {
     furniture: Furniture,
     place: String,
     place_mark: String,
@@ -45,7 +46,7 @@ impl Data for PartCard {
 }
 
 /// The drawing: which one, the wires from top to bottom, what stands inside the control unit.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Circuit {
     pub form: &'static str,
     pub reference: String,
@@ -82,7 +83,12 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed, part: Part<'_>) -> 
     let Context { model, words, .. } = context;
     let system = model.systems.get(part.system)?;
     let mut marks = Marks::default();
-    let kind = Kind { word: part.kind, paper: "a5", title: part.title.to_owned(), id: listed.id.clone() };
+    let kind = Kind {
+        word: part.kind,
+        size: context.size_of(listed),
+        title: part.title.to_owned(),
+        id: listed.id.clone(),
+    };
     let furniture = Furniture::new(context, kind, part.system, system, &mut marks);
     let (place, place_mark) = card::place(words, part.facts, &mut marks);
     let mut readings = table_of(model, words, &part.name)?;

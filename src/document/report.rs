@@ -3,9 +3,10 @@
 //! Filled in by hand; what is known of the vehicle, the windows of its test sheet and the
 //! codes of the papers used are printed.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::test_sheet::group::{Quoted, quoted};
 use super::test_sheet::header;
@@ -34,8 +35,8 @@ const SIGN_OFF: [&str; 4] =
     ["report-sign-technician", "report-sign-checked", "report-sign-received", "report-sign-date"];
 
 /// Everything a report's template gets.
-#[derive(Debug, Serialize)]
-struct ResultReport {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct ResultReport {
     furniture: Furniture,
     vehicle: Vec<header::Labelled>,
     boxes: Vec<WriteOn>,
@@ -60,7 +61,7 @@ impl Data for ResultReport {
 }
 
 /// A paper that the work used, and the code it has today.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct PaperUsed {
     id: String,
     code: String,
@@ -78,7 +79,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let title = Message::new("sheet-title").with("title", &report.title).with("vehicle", &vehicle.title);
     let kind = Kind {
         word: "doc-report",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words.say(&title),
         id: listed.id.clone(),
     };

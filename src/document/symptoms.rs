@@ -1,9 +1,10 @@
 //! The symptom index of a system: from a complaint to its checklist and the first tests.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::checklist::Numbers;
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, finish};
 use crate::model::{Checklist, Model, Symptom};
@@ -15,8 +16,8 @@ const TEMPLATE: &str = "symptoms.typ";
 const SHOWN: usize = 5;
 
 /// Everything the index's template gets.
-#[derive(Debug, Serialize)]
-struct Index {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct Index {
     furniture: Furniture,
     intro: String,
     rows: Vec<Row>,
@@ -29,7 +30,7 @@ impl Data for Index {
 }
 
 /// A complaint.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Row {
     symptom: String,
     /// The checklist's id, or that there is none.
@@ -60,7 +61,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let mut marks = Marks::default();
     let kind = Kind {
         word: "doc-symptoms",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words.say(&Message::new("check-index-title").with("system", &system.title)),
         id: listed.id.clone(),
     };

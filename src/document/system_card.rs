@@ -5,11 +5,12 @@
 
 use std::collections::BTreeMap;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room};
 use super::ends;
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::given::{Given, given};
 use super::marks::Marks;
 use super::users::{self, Thing, User, WhichEnd};
@@ -21,8 +22,8 @@ use crate::words::{Message, Words};
 const TEMPLATE: &str = "system-card.typ";
 
 /// Everything a system card's template gets.
-#[derive(Debug, Serialize)]
-struct SystemCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct SystemCard {
     furniture: Furniture,
     given: Vec<Given>,
     sections: Vec<Section>,
@@ -31,7 +32,7 @@ struct SystemCard {
 }
 
 /// One connector of the control unit with all that hangs on it.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Section {
     title: String,
     card: String,
@@ -39,14 +40,14 @@ struct Section {
 }
 
 /// An input, an output, or both beside each other.
-#[derive(Debug, Default, Serialize)]
+#[derive(Debug, Default, Serialize, JsonSchema)]
 struct Row {
     input: Option<Part>,
     output: Option<Part>,
 }
 
 /// A thing: what it is, its own plug, the card that tests it, its pins at the unit.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Part {
     title: String,
     plug: String,
@@ -70,7 +71,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let mut marks = Marks::default();
     let kind = Kind {
         word: "doc-system-card",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words.say(&Message::new("card-system-title").with("system", &system.title)),
         id: listed.id.clone(),
     };

@@ -1,11 +1,12 @@
 //! Boxes to write in by hand.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::words::Words;
 
 /// A box, with what belongs in it and the unit printed there.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct WriteOn {
     label: String,
     unit: &'static str,

@@ -39,6 +39,7 @@ pub fn build(set: &Set) -> Option<Model> {
         shop: Shop {
             title: text(&shop.title)?,
             paper: shop.paper.as_ref()?.value,
+            sizes: shop.sizes.iter().map(|(kind, size)| (*kind, size.value)).collect(),
             notice: text(&shop.notice),
             decision: convert::decision(shop),
             soak: shop.soak.as_ref().map(|soak| soak.value),
@@ -290,5 +291,7 @@ fn build_card(set: &Set, id: &str, card: &spec::Card) -> Option<Card> {
             Fact::new(format!("card.{id}.at"), "fact-sensors-at", card.at.as_ref()),
         ),
         view: card.view.as_ref().map(|view| view.value),
+        size: card.size.as_ref().map(|size| size.value),
+        strip: card.strip.as_ref().map(|strip| strip.value),
     })
 }

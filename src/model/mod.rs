@@ -17,6 +17,7 @@ mod lamination;
 mod light;
 pub mod load;
 mod mode;
+pub mod offered;
 mod panel;
 mod paper;
 mod pins;
@@ -59,8 +60,8 @@ pub use wire::Wire;
 
 use crate::physics::atmosphere::Site;
 use crate::physics::decision::Rule;
-use crate::quantity::{TemperatureDifference, Toleranced, Voltage};
-use crate::spec::{Paper, Sourced};
+use crate::quantity::{Size, TemperatureDifference, Toleranced, Voltage};
+use crate::spec::{Paper, PaperKind, Sourced};
 
 /// A whole set of specs, checked and linked.
 #[derive(Debug)]
@@ -120,6 +121,8 @@ pub struct Shop {
     pub title: String,
     /// The paper of its test sheets.
     pub paper: Paper,
+    /// The sizes of its other papers, by kind, where it chose them.
+    pub sizes: BTreeMap<PaperKind, Size>,
     /// A line printed in bold on every page.
     pub notice: Option<String>,
     /// How it decides over a reading near a limit.

@@ -3,7 +3,7 @@
 use super::fact::Fact;
 use super::instrument::{Multimeter, Thermometer};
 use super::sensor::Sensor;
-use crate::quantity::{Interval, Temperature, TemperatureDifference};
+use crate::quantity::{Interval, Size, Temperature, TemperatureDifference};
 use crate::spec::{About, Measure, Spot, Surface, View};
 
 /// A card about one thing.
@@ -29,6 +29,10 @@ pub struct Card {
     pub at: (Option<Temperature>, Fact),
     /// From where its connector is drawn, where the lead chose that.
     pub view: Option<View>,
+    /// The size it is printed in, where the lead chose that.
+    pub size: Option<Size>,
+    /// How many sides its strip table may take, where it is that table alone.
+    pub strip: Option<usize>,
 }
 
 impl Card {

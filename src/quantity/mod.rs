@@ -16,6 +16,7 @@ mod phrasing;
 mod read;
 mod scalar;
 mod set_points;
+mod size;
 mod temperature;
 mod trace;
 mod unit;
@@ -36,6 +37,7 @@ pub use scalar::{
     Resistance, Scalar, SpecificEnthalpy, Voltage,
 };
 pub use set_points::{SetPoints, set_points};
+pub use size::{Format, Size};
 pub use temperature::{Temperature, TemperatureDifference};
 pub use trace::{Traced, traced};
 pub use unit::{Dimension, Unit};

@@ -58,6 +58,7 @@ mod set_points;
 mod shared;
 mod sheet_fits;
 mod shop_named;
+mod sizes;
 mod stall_current;
 mod stops_apart;
 mod strip_rows;
@@ -154,6 +155,7 @@ pub fn check(set: &Set, findings: &Findings) {
         request_scenario::check,
         request_watch::check,
         sheet_fits::check,
+        sizes::check,
         shop_named::check,
         stall_current::check,
         stops_apart::check,

@@ -1,9 +1,10 @@
 //! `[card.ID]`: one laminated card about one thing.
 
 use super::connector::View;
+use super::paper_kind::PaperKind;
 use super::reader::Reader;
 use super::value::{At, Sourced};
-use crate::quantity::{Interval, Temperature, TemperatureDifference, interval, scalar};
+use crate::quantity::{Interval, Size, Temperature, TemperatureDifference, interval, scalar};
 
 /// What a card may be about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -78,6 +79,10 @@ pub struct Card {
     pub at: Option<Sourced<Temperature>>,
     /// From where a connector's face is drawn, where not as its table has it.
     pub view: Option<At<View>>,
+    /// The size it is printed in.
+    pub size: Option<At<Size>>,
+    /// How many sides its strip table may take, where it is that table alone.
+    pub strip: Option<At<usize>>,
 }
 
 impl Card {
@@ -94,7 +99,20 @@ impl Card {
             hangs: reader.choice("hangs", &[("wall", Hangs::Wall)]),
             at: reader.sourced("at", scalar),
             view: reader.choice("view", View::WORDS),
+            size: reader.size("size"),
+            strip: reader.choice("strip", &[("one side", 1), ("two sides", 2)]),
         }
+    }
+
+    /// Which kind of paper it is.
+    #[must_use]
+    pub fn kind(&self) -> Option<PaperKind> {
+        let (about, _) = self.about.first()?;
+        Some(match (about, &self.hangs, &self.strip) {
+            (About::Sensor, Some(_), _) => PaperKind::Wall,
+            (About::Sensor, None, Some(_)) => PaperKind::Strip,
+            _ => PaperKind::Card(*about),
+        })
     }
 
     /// The id of the thing it is about, where that is one of this kind.

@@ -1,9 +1,12 @@
 //! The shop that prints, and the vehicle systems it serves.
 
 use super::lamination::Lamination;
+use super::paper_kind::PaperKind;
 use super::reader::Reader;
 use super::value::{At, Sourced};
-use crate::quantity::{Length, Ratio, TemperatureDifference, Toleranced, Voltage, ratio, scalar, toleranced};
+use crate::quantity::{
+    Length, Ratio, Size, TemperatureDifference, Toleranced, Voltage, ratio, scalar, toleranced,
+};
 use crate::words::Language;
 
 /// `[shop]`: whose paper this is.
@@ -13,6 +16,8 @@ pub struct Shop {
     pub title: Option<At<String>>,
     /// The paper of test sheets.
     pub paper: Option<At<Paper>>,
+    /// The sizes of single kinds of paper.
+    pub sizes: Vec<(PaperKind, At<Size>)>,
     /// The language of its papers and of what the program says.
     pub language: Option<At<Language>>,
     /// A line printed in bold on every page, such as a mark of invented values.
@@ -55,6 +60,7 @@ impl Shop {
         Self {
             title: reader.text("title"),
             paper: reader.choice("paper", &[("A4", Paper::A4), ("letter", Paper::Letter)]),
+            sizes: sizes(reader),
             language: reader
                 .choice_like("language", &languages(), &|text| Language::meant_by(text).map(Language::code)),
             notice: reader.text("notice"),
@@ -67,6 +73,15 @@ impl Shop {
             lamination: reader.table("lamination").map(|lamination| Lamination::read(&lamination)),
         }
     }
+}
+
+/// `[shop.sizes]`: a kind of paper each.
+fn sizes(reader: &Reader<'_>) -> Vec<(PaperKind, At<Size>)> {
+    let Some(table) = reader.table("sizes") else { return Vec::new() };
+    let read = |(key, kind, _): &(&'static str, PaperKind, _)| Some((*kind, table.size(key)?));
+    let sizes = PaperKind::ALL.iter().filter_map(read).collect();
+    table.finish();
+    sizes
 }
 
 fn languages() -> Vec<(&'static str, Language)> {

@@ -7,7 +7,9 @@
 //! missing glyph, an unknown font or an element out of place, and none of
 //! these may reach a wall.
 
+mod changes;
 mod embedded;
+mod fits;
 mod fonts;
 mod geometry;
 mod impose;
@@ -21,12 +23,13 @@ mod world;
 use std::sync::OnceLock;
 
 use chrono::{Datelike, NaiveDate};
+use serde_json::Value;
 use typst::diag::{SourceDiagnostic, Warned};
 use typst::foundations::{Datetime, Smart};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
-use crate::document::{Document, Reading};
+use crate::document::{self, Document, Reading};
 use crate::model::Lamination;
 use crate::words::{Message, Words};
 pub use embedded::TEMPLATES;
@@ -62,6 +65,8 @@ pub struct Job<'a> {
     /// takes a second layout. A number that turns out wrong costs that second
     /// layout and nothing else.
     pub pages: usize,
+    /// How many pages it may have; 0 for any number.
+    pub sides: usize,
     /// From where it is read: what is too small for that is refused.
     pub reading: Reading,
     /// How it is laminated, where it is: what that would cover or cut is refused.
@@ -79,11 +84,20 @@ impl<'a> Job<'a> {
             template: document.template,
             data: &document.data,
             pages: document.pages,
+            sides: document.sides,
             reading: document.reading,
             lamination: document.lamination.as_ref(),
             date,
         }
     }
+}
+
+/// The JSON Schema of the data of each template that receives any, by the template's name.
+#[must_use]
+pub fn schemas() -> Vec<(&'static str, Value)> {
+    let mut all = document::schemas();
+    all.push(impose::schema());
+    all
 }
 
 /// A typeset document.
@@ -102,6 +116,8 @@ pub struct Failure {
     pub id: String,
     /// What the typesetting library said, each with file and line, or what cannot be read.
     pub messages: Vec<Message>,
+    /// Whether all that is wrong is that it does not fit its pages.
+    pub crowded: bool,
 }
 
 impl Failure {
@@ -174,17 +190,25 @@ impl Typesetter {
             let made = layout(&world).and_then(|document| {
                 legible::check(&document, job.reading)?;
                 job.lamination.map_or(Ok(()), |lamination| keep_out::check(&document, lamination))?;
-                Ok((make(&world, &document)?, document.pages().len()))
+                let document = changes::drawn(document, job.lamination);
+                let made = make(&world, &document)?;
+                let count = document.pages().len();
+                // A wrong number of pages is laid out again before anything is said of it.
+                let fit = if pages > 0 && pages != count { Ok(()) } else { fits(&document, job.sides) };
+                Ok((made, count, fit))
             });
             // Before any `?`: a failing document must not leave its cache behind.
             comemo::evict(KEPT);
             made
         };
         let made = match once(job.pages) {
-            Ok((_, count)) if job.pages > 0 && count != job.pages => once(0),
+            Ok((_, count, _)) if job.pages > 0 && count != job.pages => once(0),
             other => other,
         };
-        made.map_err(|messages| Failure { id: job.id.to_owned(), messages })
+        let failure = |messages, crowded| Failure { id: job.id.to_owned(), messages, crowded };
+        let (made, count, fit) = made.map_err(|messages| failure(messages, false))?;
+        fit.map_err(|message| failure(vec![message], true))?;
+        Ok((made, count))
     }
 
     /// How many pages a document has.
@@ -201,9 +225,10 @@ impl Typesetter {
     /// As [`pdf`](Self::pdf).
     pub fn pieces(&self, job: Job<'_>) -> Result<Vec<Piece>, Failure> {
         let world = World::new(&self.base, job.template, job.data, 0);
-        let pieces = layout(&world).map(|document| pieces::of(&document));
+        let laid = layout(&world).map(|document| changes::drawn(document, job.lamination));
+        let pieces = laid.map(|document| pieces::of(&document));
         comemo::evict(KEPT);
-        pieces.map_err(|messages| Failure { id: job.id.to_owned(), messages })
+        pieces.map_err(|messages| Failure { id: job.id.to_owned(), messages, crowded: false })
     }
 
     fn export(
@@ -235,6 +260,15 @@ impl Typesetter {
         };
         typst_pdf::pdf(document, &options).map_err(|errors| told(world, &errors))
     }
+}
+
+/// Whether the text of a document fits its pages, and these its sides.
+fn fits(document: &PagedDocument, sides: usize) -> Result<(), Message> {
+    let count = document.pages().len();
+    if sides > 0 && count > sides {
+        return Err(Message::new("run-too-many-sides").with_count("pages", count).with_count("sides", sides));
+    }
+    fits::check(&pieces::of(document))
 }
 
 /// Lays a document out; a warning is an error.

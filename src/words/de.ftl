@@ -814,6 +814,41 @@ doc-quantity-to = bis
 doc-quantity-digits = Digits
 doc-units = Ω, V DC, °C; °F = 1,8 × °C + 32
 doc-printed = gedruckt { $date }
+doc-issued = ausgegeben { $date } von { $by }
+doc-changed = Geändert seit { $revision }, markiert ▶▌: { $cells ->
+    [one] ein Wert
+   *[other] { $cells } Werte
+}.
+doc-changed-short = ▶▌ geändert seit { $revision }: { $cells }
+doc-changed-none = Neu ausgegeben seit { $revision }, kein Wert geändert.
+doc-changed-title = Geändert seit { $revision }
+
+## Einzugsliste
+
+# unchecked: the trade’s word for a list of copies to take back
+doc-pull-list = Einzugsliste
+pulled-title = Abhängen und vernichten
+pulled-total = { $copies ->
+    [one] ein Exemplar
+   *[other] { $copies } Exemplare
+} an { $places ->
+    [one] einem Ort
+   *[other] { $places } Orten
+}
+pulled-intro = Jedes Exemplar abhängen, die neue Revision an seine Stelle hängen und das alte vernichten: durch den Code schneiden. Sofort abhaken. Was nicht gefunden wird, bleibt ohne Haken.
+pulled-place = Ort
+pulled-holder = Inhaber
+pulled-paper = Papier
+pulled-revision = Revision
+pulled-because = Wegen
+pulled-taken-down = abgehängt
+pulled-destroyed = vernichtet
+pulled-not-recorded = nicht verzeichnet
+pulled-withdrawn = { $revision }, zurückgezogen
+pulled-more = und { $values ->
+    [one] ein weiterer Wert
+   *[other] { $values } weitere Werte
+}
 
 ## Sensor card
 
@@ -1485,6 +1520,9 @@ run-part-unknown = die Vorlage kennzeichnet `{ $part }`, wofür kein Leseabstand
 run-illegible = Seite { $page }: `{ $text }` ist mit { $size } pt zu klein: die Großbuchstaben sind { $height } mm hoch; aus { $distance } mm lesbar erst mit { $needed } pt (15 Bogenminuten)
 run-illegible-part = Seite { $page }, { $part }: `{ $text }` ist mit { $size } pt zu klein: die Großbuchstaben sind { $height } mm hoch; aus { $distance } mm lesbar erst mit { $needed } pt (15 Bogenminuten)
 run-no-templates = `{ $path }` enthält keine Vorlage (*.typ)
+run-template-without-data = die Vorlage `{ $name }` erhält keine eigenen Daten
+run-no-such-template = keine Vorlage heißt `{ $name }`; mit Daten gibt es: { $known }
+run-no-such-template-near = keine Vorlage heißt `{ $name }`; gemeint ist vielleicht `{ $near }`?
 run-strange-template = `{ $path }` ersetzt keine eingebaute Vorlage; benutzt wird sie nur, wo eine andere sie einbindet
 run-cannot-write = in `{ $path }` lässt sich nicht schreiben: { $reason }
 run-no-worker = ein Arbeitsprozess lässt sich nicht starten: { $reason }
@@ -1516,9 +1554,10 @@ run-progress = { $done } von { $all } Dokumenten
 run-printed = { $documents ->
     [one] 1 Dokument
    *[other] { $documents } Dokumente
-}, { $pages ->
-    [one] 1 Seite
-   *[other] { $pages } Seiten
+}{ $pages ->
+    [0] { "" }
+    [one] { ", " }1 Seite
+   *[other] { ", " }{ $pages } Seiten
 }, { $seconds } s, in { $out }; { $no-source ->
     [one] 1 Wert ohne Quelle
    *[other] { $no-source } Werte ohne Quelle
@@ -1589,6 +1628,7 @@ paper-back = Rückseite
 paper-cut-to = schneiden auf
 paper-pouch = Tasche innen mindestens
 paper-uncontrolled = Kopie: nicht gelenkt
+paper-changed-more = weitere
 paper-sources = Quellen
 paper-sources-at-end = Quellen am Ende
 
@@ -2365,3 +2405,16 @@ index-pages = { $pages ->
 }
 index-pages-uncounted = Seiten werden gezählt, wenn alles gedruckt ist
 index-lacking = { $not-given } Werte KEINE ANGABE und { $no-source } ohne Quelle im ganzen Satz, jeder einmal gezählt, auf wie vielen Papieren er auch steht
+
+spec-unknown-size = `{ $key }`: kein Papierformat heißt `{ $found }`
+doc-strip-card = Streifenkarte
+card-rests-on = Werte, Quellen, Schaltung und Fehler: Karte { $card }.
+run-past-edge = Seite { $page }: `{ $text }` ragt über die Seite hinaus
+run-text-on-text = Seite { $page }: `{ $text }` liegt auf `{ $other }`
+run-too-many-sides = es braucht { $pages } Seiten und darf höchstens { $sides } haben
+rule-size-not-offered = { $kind }: für `{ $size }` nicht gesetzt
+run-size-not-offered = { $kind }: für `{ $size }` nicht gesetzt; gesetzt für: { $sizes }
+run-fits = { $reason }; es passt: { $fits }
+run-fits-nothing = { $reason }; kein anderes Format und kein größerer Schritt passt
+run-fits-step = Schritt { $step } K
+run-fits-two-sides = zwei Seiten

@@ -252,6 +252,7 @@ spec-no-glyph = `{ $key }` holds the character { $code }, which no page can show
 spec-long-text = `{ $key }` has { $length } characters
 spec-empty-text-help = write it, or leave the key out: what is not given prints NOT GIVEN or is left away, and a key that must be there is asked for
 spec-empty-high-voltage-help = name the high-voltage parts in your own words; leave the key out only where the vehicle has none: without it no paper says STOP
+spec-unknown-size = `{ $key }`: no size of paper is called `{ $found }`
 spec-unknown-word = `{ $key }` cannot be `{ $found }`
 spec-bad-row = a row that is not a point of a curve
 spec-bad-pair = an entry of `{ $key }` is not a pair
@@ -730,6 +731,7 @@ fact-is-resistor-pack = resistor pack
 
 doc-sensor-card = Sensor card
 doc-wall-card = Wall card
+doc-strip-card = Strip card
 doc-actuator-card = Actuator card
 doc-driver-card = Driver card
 doc-test-sheet = Test sheet
@@ -741,6 +743,40 @@ doc-quantity-to = to
 doc-quantity-digits = digits
 doc-units = Ω, V DC, °C; °F = 1.8 × °C + 32
 doc-printed = printed { $date }
+doc-issued = issued { $date } by { $by }
+doc-changed = Changed since { $revision }, marked ▶▌: { $cells ->
+    [one] one value
+   *[other] { $cells } values
+}.
+doc-changed-short = ▶▌ changed since { $revision }: { $cells }
+doc-changed-none = Reissued since { $revision }, no value changed.
+doc-changed-title = Changed since { $revision }
+
+## Pull list
+
+doc-pull-list = Pull list
+pulled-title = Take down and destroy
+pulled-total = { $copies ->
+    [one] one copy
+   *[other] { $copies } copies
+} at { $places ->
+    [one] one place
+   *[other] { $places } places
+}
+pulled-intro = Take down each copy, put the new revision in its place, and destroy the old one: cut it through its code. Tick at once. What is not found stays without a tick.
+pulled-place = Place
+pulled-holder = Holder
+pulled-paper = Paper
+pulled-revision = Revision
+pulled-because = Because of
+pulled-taken-down = taken down
+pulled-destroyed = destroyed
+pulled-not-recorded = not recorded
+pulled-withdrawn = { $revision }, withdrawn
+pulled-more = and { $values ->
+    [one] one more value
+   *[other] { $values } more values
+}
 
 ## Sensor card
 
@@ -774,6 +810,7 @@ card-nominal = nominal
 card-max = max
 card-nominal-value = nominal { $value }
 card-ground = ground NOT GIVEN
+card-rests-on = Values, sources, circuit and faults: card { $card }.
 card-note-window = Worst-case limits, rounded inward.
 card-note-switched = The second resistor off.
 card-note-ohms = Ω: key off, at the sensor’s own pins.
@@ -1407,11 +1444,17 @@ run-templates-written = { $count } templates in `{ $path }`; to print with them:
 run-begun = A set begins in `{ $path }`. Write your own values over the examples, then: bayleaf check --specs { $path }
 run-not-empty = `{ $path }` is not empty; a new set needs a folder of its own
 run-library = { $said }
+run-past-edge = page { $page }: `{ $text }` leaves the page
+run-text-on-text = page { $page }: `{ $text }` lies on `{ $other }`
+run-too-many-sides = it takes { $pages } pages and may have { $sides } at most
 run-part-missing = the template marks nothing as `{ $part }`
 run-part-unknown = the template marks `{ $part }`, for which no reading distance is stated
 run-illegible = page { $page }: `{ $text }` at { $size } pt is too small: its capitals are { $height } mm high; to be read from { $distance } mm it needs { $needed } pt (15 minutes of arc)
 run-illegible-part = page { $page }, { $part }: `{ $text }` at { $size } pt is too small: its capitals are { $height } mm high; to be read from { $distance } mm it needs { $needed } pt (15 minutes of arc)
 run-no-templates = `{ $path }` holds no template (*.typ)
+run-template-without-data = template `{ $name }` receives no data of its own
+run-no-such-template = no template is called `{ $name }`; those with data: { $known }
+run-no-such-template-near = no template is called `{ $name }`; did you mean `{ $near }`?
 run-strange-template = `{ $path }` takes the place of no built-in template; it is used only where another one imports it
 run-cannot-write = cannot write to `{ $path }`: { $reason }
 run-no-worker = cannot start a worker process: { $reason }
@@ -1443,9 +1486,10 @@ run-progress = { $done } of { $all } documents
 run-printed = { $documents ->
     [one] 1 document
    *[other] { $documents } documents
-}, { $pages ->
-    [one] 1 page
-   *[other] { $pages } pages
+}{ $pages ->
+    [0] { "" }
+    [one] { ", " }1 page
+   *[other] { ", " }{ $pages } pages
 }, { $seconds } s, in { $out }; { $no-source ->
     [one] 1 value without a source
    *[other] { $no-source } values without a source
@@ -1516,6 +1560,7 @@ paper-back = back
 paper-cut-to = cut to
 paper-pouch = pouch inside at least
 paper-uncontrolled = uncontrolled when copied
+paper-changed-more = more
 paper-sources = Sources
 paper-sources-at-end = sources at the end
 
@@ -2289,3 +2334,10 @@ index-pages = { $pages ->
 }
 index-pages-uncounted = pages are counted when all is printed
 index-lacking = { $not-given } values NOT GIVEN and { $no-source } without a source in the whole set, each counted once however many papers show it
+
+rule-size-not-offered = { $kind }: not laid out for `{ $size }`
+run-size-not-offered = { $kind }: not laid out for `{ $size }`; laid out for: { $sizes }
+run-fits = { $reason }; what fits: { $fits }
+run-fits-nothing = { $reason }; no other size and no wider step fits
+run-fits-step = a step of { $step } K
+run-fits-two-sides = two sides

@@ -840,6 +840,41 @@ doc-quantity-to = a
 doc-quantity-digits = dígitos
 doc-units = Ω, V CC, °C; °F = 1,8 × °C + 32
 doc-printed = impreso { $date }
+doc-issued = emitido { $date } por { $by }
+doc-changed = Cambiado desde { $revision }, marcado ▶▌: { $cells ->
+    [one] un valor
+   *[other] { $cells } valores
+}.
+doc-changed-short = ▶▌ cambiado desde { $revision }: { $cells }
+doc-changed-none = Reemitido desde { $revision }, ningún valor cambiado.
+doc-changed-title = Cambiado desde { $revision }
+
+## Lista de retirada
+
+# unchecked: the trade’s word for a list of copies to take back
+doc-pull-list = Lista de retirada
+pulled-title = Retirar y destruir
+pulled-total = { $copies ->
+    [one] un ejemplar
+   *[other] { $copies } ejemplares
+} en { $places ->
+    [one] un lugar
+   *[other] { $places } lugares
+}
+pulled-intro = Retirar cada ejemplar, poner la nueva revisión en su lugar y destruir el anterior: cortarlo por el código. Marcar enseguida. Lo que no se encuentra queda sin marca.
+pulled-place = Lugar
+pulled-holder = Poseedor
+pulled-paper = Papel
+pulled-revision = Revisión
+pulled-because = A causa de
+pulled-taken-down = retirado
+pulled-destroyed = destruido
+pulled-not-recorded = no registrado
+pulled-withdrawn = { $revision }, anulado
+pulled-more = y { $values ->
+    [one] otro valor
+   *[other] { $values } valores más
+}
 
 ## Sensor card
 
@@ -1515,6 +1550,9 @@ run-part-unknown = la plantilla marca `{ $part }`, para lo que no hay distancia 
 run-illegible = página { $page }: `{ $text }` a { $size } pt es demasiado pequeño: sus mayúsculas miden { $height } mm de alto; para leerlo a { $distance } mm necesita { $needed } pt (15 minutos de arco)
 run-illegible-part = página { $page }, { $part }: `{ $text }` a { $size } pt es demasiado pequeño: sus mayúsculas miden { $height } mm de alto; para leerlo a { $distance } mm necesita { $needed } pt (15 minutos de arco)
 run-no-templates = `{ $path }` no contiene ninguna plantilla (*.typ)
+run-template-without-data = la plantilla `{ $name }` no recibe datos propios
+run-no-such-template = ninguna plantilla se llama `{ $name }`; las que reciben datos: { $known }
+run-no-such-template-near = ninguna plantilla se llama `{ $name }`; ¿quería decir `{ $near }`?
 run-strange-template = `{ $path }` no sustituye a ninguna plantilla incluida; solo se usa donde otra la importa
 run-cannot-write = no se puede escribir en `{ $path }`: { $reason }
 run-no-worker = no se puede iniciar un proceso auxiliar: { $reason }
@@ -1546,9 +1584,10 @@ run-progress = { $done } de { $all } documentos
 run-printed = { $documents ->
     [one] 1 documento
    *[other] { $documents } documentos
-}, { $pages ->
-    [one] 1 página
-   *[other] { $pages } páginas
+}{ $pages ->
+    [0] { "" }
+    [one] { ", " }1 página
+   *[other] { ", " }{ $pages } páginas
 }, { $seconds } s, en { $out }; { $no-source ->
     [one] 1 valor sin fuente
    *[other] { $no-source } valores sin fuente
@@ -1619,6 +1658,7 @@ paper-back = reverso
 paper-cut-to = cortar a
 paper-pouch = funda, interior mínimo
 paper-uncontrolled = copia no controlada
+paper-changed-more = más
 paper-sources = Fuentes
 paper-sources-at-end = fuentes al final
 
@@ -2355,7 +2395,7 @@ proof-part-timeline = Estados en el tiempo
 proof-part-notes = Notas
 proof-part-coil = Bobina
 proof-part-modes = Modos
-proof-part-run = Recorrido más corto
+proof-part-run = Serie más corta
 paper-formulas = Fórmulas, con sus fuentes
 paper-proof-inputs = Valores de las especificaciones en que se apoyan las cifras
 paper-key = clave de la especificación
@@ -2394,3 +2434,16 @@ index-pages = { $pages ->
 }
 index-pages-uncounted = las páginas se cuentan al imprimir todo
 index-lacking = { $not-given } valores SIN DATO y { $no-source } sin fuente en todo el conjunto, cada uno contado una vez por muchos papeles que lo muestren
+
+spec-unknown-size = `{ $key }`: ningún formato de papel se llama `{ $found }`
+doc-strip-card = Ficha de tabla
+card-rests-on = Valores, fuentes, circuito y fallos: ficha { $card }.
+run-past-edge = página { $page }: `{ $text }` se sale de la página
+run-text-on-text = página { $page }: `{ $text }` tapa `{ $other }`
+run-too-many-sides = necesita { $pages } páginas y puede tener { $sides } como máximo
+rule-size-not-offered = { $kind }: no existe en `{ $size }`
+run-size-not-offered = { $kind }: no existe en `{ $size }`; formatos posibles: { $sizes }
+run-fits = { $reason }; cabría: { $fits }
+run-fits-nothing = { $reason }; ningún otro formato ni paso mayor cabe
+run-fits-step = paso de { $step } K
+run-fits-two-sides = dos caras

@@ -847,6 +847,41 @@ doc-quantity-to = à
 doc-quantity-digits = digits
 doc-units = Ω, V CC, °C ; °F = 1,8 × °C + 32
 doc-printed = imprimé le { $date }
+doc-issued = émis le { $date } par { $by }
+doc-changed = Modifié depuis { $revision }, repéré ▶▌ : { $cells ->
+    [one] { $cells } valeur
+   *[other] { $cells } valeurs
+}.
+doc-changed-short = ▶▌ modifié depuis { $revision } : { $cells }
+doc-changed-none = Réémis depuis { $revision }, aucune valeur modifiée.
+doc-changed-title = Modifié depuis { $revision }
+
+## Liste de retrait
+
+# unchecked: the trade’s word for a list of copies to take back
+doc-pull-list = Liste de retrait
+pulled-title = À retirer et à détruire
+pulled-total = { $copies ->
+    [one] { $copies } exemplaire
+   *[other] { $copies } exemplaires
+}, { $places ->
+    [one] { $places } endroit
+   *[other] { $places } endroits
+}
+pulled-intro = Retirer chaque exemplaire, mettre la nouvelle révision à sa place et détruire l’ancien : le couper à travers son code. Cocher aussitôt. Ce qui n’est pas trouvé reste sans coche.
+pulled-place = Endroit
+pulled-holder = Détenteur
+pulled-paper = Papier
+pulled-revision = Révision
+pulled-because = À cause de
+pulled-taken-down = retiré
+pulled-destroyed = détruit
+pulled-not-recorded = non enregistré
+pulled-withdrawn = { $revision }, abrogé
+pulled-more = et { $values ->
+    [one] { $values } autre valeur
+   *[other] { $values } autres valeurs
+}
 
 ## Sensor card
 
@@ -1518,6 +1553,9 @@ run-part-unknown = le modèle de page marque `{ $part }`, pour lequel aucune dis
 run-illegible = page { $page } : `{ $text }` en { $size } pt est trop petit : ses capitales ont { $height } mm de haut ; pour être lu à { $distance } mm il faut { $needed } pt (15 minutes d’arc)
 run-illegible-part = page { $page }, { $part } : `{ $text }` en { $size } pt est trop petit : ses capitales ont { $height } mm de haut ; pour être lu à { $distance } mm il faut { $needed } pt (15 minutes d’arc)
 run-no-templates = `{ $path }` ne contient aucun modèle de page (*.typ)
+run-template-without-data = le modèle de page `{ $name }` ne reçoit pas de données à lui
+run-no-such-template = aucun modèle de page ne s’appelle `{ $name }` ; ceux qui reçoivent des données : { $known }
+run-no-such-template-near = aucun modèle de page ne s’appelle `{ $name }` ; vouliez-vous dire `{ $near }` ?
 run-strange-template = `{ $path }` ne remplace aucun modèle intégré ; il ne sert que si un autre l’importe
 run-cannot-write = écriture impossible dans `{ $path }` : { $reason }
 run-no-worker = impossible de lancer un processus auxiliaire : { $reason }
@@ -1549,9 +1587,10 @@ run-progress = { $done } documents sur { $all }
 run-printed = { $documents ->
     [one] { $documents } document
    *[other] { $documents } documents
-}, { $pages ->
-    [one] { $pages } page
-   *[other] { $pages } pages
+}{ $pages ->
+    [0] { "" }
+    [one] { ", " }{ $pages } page
+   *[other] { ", " }{ $pages } pages
 }, { $seconds } s, dans { $out } ; { $no-source ->
     [one] { $no-source } valeur sans source
    *[other] { $no-source } valeurs sans source
@@ -1622,6 +1661,7 @@ paper-back = verso
 paper-cut-to = couper à
 paper-pouch = pochette, intérieur au moins
 paper-uncontrolled = copie non maîtrisée
+paper-changed-more = de plus
 paper-sources = Sources
 paper-sources-at-end = sources à la fin
 
@@ -2395,3 +2435,16 @@ index-pages = { $pages ->
 }
 index-pages-uncounted = les pages se comptent quand tout est imprimé
 index-lacking = { $not-given } valeurs NON DONNÉ et { $no-source } sans source dans tout le jeu, chacune comptée une seule fois
+
+spec-unknown-size = `{ $key }` : aucun format de papier ne s’appelle `{ $found }`
+doc-strip-card = Carte-tableau
+card-rests-on = Valeurs, sources, circuit et défauts : carte { $card }.
+run-past-edge = page { $page } : `{ $text }` sort de la page
+run-text-on-text = page { $page } : `{ $text }` recouvre `{ $other }`
+run-too-many-sides = il faut { $pages } pages et { $sides } au plus sont permises
+rule-size-not-offered = { $kind } : n’existe pas en `{ $size }`
+run-size-not-offered = { $kind } : n’existe pas en `{ $size }` ; formats possibles : { $sizes }
+run-fits = { $reason } ; conviendrait : { $fits }
+run-fits-nothing = { $reason } ; aucun autre format ni pas plus grand ne convient
+run-fits-step = pas de { $step } K
+run-fits-two-sides = deux faces

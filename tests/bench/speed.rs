@@ -18,7 +18,7 @@ use std::process::{Child, Command, Stdio};
 use std::sync::Once;
 use std::time::{Duration, Instant};
 
-use bayleaf::document::{self, Context, Distance, Document, Listed, Reading};
+use bayleaf::document::{self, Context, Distance, Document, Listed, Reading, Trial};
 use bayleaf::model::{self, Model};
 use bayleaf::quantity::Temperature;
 use bayleaf::spec::{self, Set};
@@ -86,7 +86,15 @@ impl Bench {
     fn context(&self) -> Context<'_> {
         let date = "2026-11-24".parse().expect("a date");
         let bay = Some(Temperature::from_celsius(31.0));
-        Context { model: &self.model, words: &self.words, date, bay }
+        Context {
+            model: &self.model,
+            words: &self.words,
+            date,
+            bay,
+            size: None,
+            trial: Trial::default(),
+            stamp: None,
+        }
     }
 
     /// Every document of the demo set with this template.
@@ -120,6 +128,7 @@ impl Bench {
                     template: "strip-alone.typ",
                     data,
                     pages: 0,
+                    sides: 0,
                     reading,
                     lamination: None,
                     date,

@@ -2,7 +2,7 @@
 
 use std::fs;
 
-use super::{GOOD, bayleaf, errors, folder, names_in, said, write};
+use super::{GOOD, bayleaf, errors, folder, must_contain, names_in, said, write};
 
 fn theme() -> String {
     let path = concat!(env!("CARGO_MANIFEST_DIR"), "/templates/theme.typ");
@@ -86,4 +86,41 @@ fn a_changed_template_is_overwritten_only_where_that_is_asked_for() {
     assert_eq!(fs::read_to_string(folder.path().join("own/theme.typ")).ok(), Some(theme()));
     // What is the same already stands in nobody's way.
     assert!(bayleaf(folder.path(), &["templates", "--write", "own"]).status.success());
+}
+
+#[test]
+fn a_template_is_handed_out_with_the_schema_of_its_data() {
+    let folder = folder();
+    write(folder.path(), "specs/set.toml", GOOD);
+    assert!(bayleaf(folder.path(), &["templates", "--write", "own"]).status.success());
+    let beside =
+        fs::read_to_string(folder.path().join("own/sensor-card.schema.json")).expect("it was written");
+    for name in ["sensor-card.typ", "sensor-card"] {
+        let printed = bayleaf(folder.path(), &["schema", "--template", name]);
+        assert_eq!(said(&printed), beside);
+    }
+    let output = bayleaf(folder.path(), &["print", "--format", "json", "--jobs", "2"]);
+    assert!(output.status.success(), "{}", errors(&output));
+    assert!(!said(&output).contains("page"), "{}", said(&output));
+    let data = fs::read_to_string(folder.path().join("out/SEN-1.json")).expect("it was written");
+    must_contain(&data, "\"$schema\": \"sensor-card.schema.json\"");
+    must_contain(&data, "\"furniture\": {");
+    assert!(!folder.path().join("out/SEN-1.pdf").exists());
+    write(folder.path(), "own/sensor-card.schema.json", "{}");
+    let refused = bayleaf(folder.path(), &["templates", "--write", "own"]);
+    must_contain(&errors(&refused), "sensor-card.schema.json` exists and differs");
+}
+
+#[test]
+fn a_schema_of_no_template_is_an_error() {
+    let folder = folder();
+    let near = bayleaf(folder.path(), &["schema", "--template", "sensor-crad.typ"]);
+    assert_eq!(near.status.code(), Some(2));
+    must_contain(&errors(&near), "did you mean `sensor-card.typ`?");
+    // A look alone receives no data.
+    let none = bayleaf(folder.path(), &["schema", "--template", "theme.typ"]);
+    assert_eq!(none.status.code(), Some(2));
+    must_contain(&errors(&none), "`theme.typ` receives no data");
+    let strange = bayleaf(folder.path(), &["schema", "--template", "letterhead"]);
+    must_contain(&errors(&strange), "test-sheet.typ");
 }

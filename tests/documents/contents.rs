@@ -1,6 +1,6 @@
 //! What a document says does not depend on the language that it says it in.
 
-use bayleaf::document::{Context, Listed, Paperwork, compose, list};
+use bayleaf::document::{Context, Listed, Paperwork, Trial, compose, list};
 use bayleaf::words::{Language, Words};
 use serde_json::Value;
 
@@ -25,7 +25,7 @@ fn every_language_says_the_same_in_the_same_places() {
     let date = chrono::NaiveDate::from_ymd_opt(2026, 3, 1).expect("a day");
     let bay = Some(bayleaf::quantity::Temperature::from_celsius(31.0));
     let leaves = |words: &Words, listed: &Listed| {
-        let context = Context { model: &model, words, date, bay };
+        let context = Context { model: &model, words, date, bay, size: None, trial: Trial::default(), stamp: None };
         let document = compose(context, listed).expect("the demo's papers");
         let data: Value = serde_json::from_slice(&document.data).expect("JSON");
         let code = data.pointer("/furniture/fingerprint").cloned();
@@ -58,7 +58,7 @@ fn a_corrected_pull_up_moves_the_papers_that_show_it_and_no_other() {
     let date = chrono::NaiveDate::from_ymd_opt(2026, 3, 1).expect("a day");
     let said = |model| {
         let bay = Some(bayleaf::quantity::Temperature::from_celsius(31.0));
-        let context = Context { model, words: &words, date, bay };
+        let context = Context { model, words: &words, date, bay, size: None, trial: Trial::default(), stamp: None };
         let said = |listed: Listed| {
             let document = compose(context, &listed).expect("the demo's papers");
             let mut data: Value = serde_json::from_slice(&document.data).expect("JSON");

@@ -45,7 +45,15 @@ fn numbers_have_the_decimal_mark_of_the_language() {
     let own: Vec<String> = own.iter().map(|text| text.replace('\u{a0}', " ")).collect();
     for language in Language::ALL.iter().filter(|language| language.numbers().0 == ',') {
         let words = Words::of(*language);
-        let context = Context { model: &model, words: &words, date, bay };
+        let context = Context {
+            model: &model,
+            words: &words,
+            date,
+            bay,
+            size: None,
+            trial: bayleaf::document::Trial::default(),
+            stamp: None,
+        };
         let mut strange = Vec::new();
         for listed in list(&model).iter().chain(&proofs(&model)) {
             let document = compose(context, listed).expect("the demo's papers can be composed");

@@ -151,7 +151,15 @@ fn a_choice_of_the_specs_is_said_in_the_language_of_the_paper() {
     let model = demo();
     let words = Words::of(Language::German);
     let date = "2026-11-24".parse().expect("a date");
-    let context = Context { model: &model, words: &words, date, bay: None };
+    let context = Context {
+        model: &model,
+        words: &words,
+        date,
+        bay: None,
+        size: None,
+        trial: document::Trial::default(),
+        stamp: None,
+    };
     let listed = document::list(&model);
     // What the specs may choose, as they write it.
     let english =

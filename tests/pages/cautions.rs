@@ -38,7 +38,9 @@ fn cautions_of_a_card_take_three_lines_at_most_and_none_is_without_them() {
         assert!(lines > 0, "{}", document.id);
         if data["cautions"]["apart"] == false {
             cards += 1;
-            assert!(lines <= 3, "{}: {lines} lines of cautions", document.id);
+            // What takes three lines of 132 mm takes more on a paper for the pocket.
+            let most = if document.size.millimetres().0 < 110.0 { 6 } else { 3 };
+            assert!(lines <= most, "{}: {lines} lines of cautions", document.id);
         }
     }
     assert!(cards > 10, "only {cards} cards were looked at");

@@ -13,7 +13,15 @@ use super::{check_geometry_with, date, demo, job};
 fn of_language(language: Language) -> (Typesetter, Vec<Document>) {
     let (model, words) = (demo(), Words::of(language));
     let bay = Some(Temperature::from_celsius(31.0));
-    let context = Context { model: &model, words: &words, date: date(), bay };
+    let context = Context {
+        model: &model,
+        words: &words,
+        date: date(),
+        bay,
+        size: None,
+        trial: bayleaf::document::Trial::default(),
+        stamp: None,
+    };
     let mut listed = document::list(&model);
     for proof in document::proofs(&model) {
         if !listed.iter().any(|known| known.paperwork == proof.paperwork) {

@@ -133,7 +133,7 @@ fn titles_stay_in_their_bands() {
             // The first shape of a page that is as wide as a band and higher than a line.
             let band = pieces.iter().find(|piece| {
                 let [left, top, right, bottom] = piece.area;
-                piece.text.is_none() && right - left > 80.0 && bottom - top > 8.0 && top < 16.0
+                piece.text.is_none() && right - left > 60.0 && bottom - top > 8.0 && top < 16.0
             });
             let [_, top, right, bottom] = band.expect("every page has a band").area;
             for piece in

@@ -19,6 +19,7 @@ fn refused(body: &str) -> Option<String> {
         template: "page.typ",
         data: b"{}",
         pages: 0,
+        sides: 0,
         reading,
         lamination: None,
         date: super::date(),

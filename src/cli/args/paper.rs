@@ -6,10 +6,13 @@ use chrono::{Local, NaiveDate};
 use clap::{Args, ValueEnum};
 
 use super::Specs;
-use super::parse::{Share, pixels_per_inch, share, temperature};
-use crate::quantity::Temperature;
+use super::parse::{Share, pixels_per_inch, share, size, temperature};
+use crate::document::{Context, Trial};
+use crate::model::Model;
+use crate::quantity::{Size, Temperature};
 use crate::spec::Paper;
 use crate::typeset::Flip;
+use crate::words::Words;
 
 /// What decides, beside the specs, what a page says and how it looks.
 #[derive(Debug, Args)]
@@ -24,6 +27,14 @@ pub struct Edition {
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub at: Option<Temperature>,
 
+    /// Size of the pages: A4, A5, A6, letter, "half letter", "4x6 in", "100x150 mm", upright or
+    /// with "landscape" behind it
+    ///
+    /// Wins over a card's own size and the shop's. A kind of paper that is not laid out for the
+    /// size is refused, with those that it is laid out for.
+    #[arg(long, value_name = "SIZE", value_parser = size)]
+    pub size: Option<Size>,
+
     /// Date printed on the pages; today where not given
     #[arg(long, value_name = "YYYY-MM-DD")]
     pub date: Option<NaiveDate>,
@@ -34,6 +45,13 @@ impl Edition {
     #[must_use]
     pub fn issued(&self) -> NaiveDate {
         self.date.unwrap_or_else(|| Local::now().date_naive())
+    }
+
+    /// What documents of a set are composed from.
+    #[must_use]
+    pub fn context<'a>(&self, model: &'a Model, words: &'a Words) -> Context<'a> {
+        let (date, bay, size) = (self.issued(), self.at, self.size);
+        Context { model, words, date, bay, size, trial: Trial::default(), stamp: None }
     }
 }
 
@@ -52,7 +70,7 @@ pub struct Print {
     #[arg(long, value_name = "DIR", default_value = "out")]
     pub out: PathBuf,
 
-    /// Form of the files: whole documents as PDF, or a picture of each page
+    /// Form of the files: whole documents as PDF, a picture of each page, or the data of its template
     #[arg(long, value_enum, default_value_t = PaperFormat::Pdf)]
     pub format: PaperFormat,
 
@@ -151,6 +169,8 @@ pub enum PaperFormat {
     Png,
     /// Lines: ID-1.svg, ID-2.svg
     Svg,
+    /// What a document's template receives, and the name of its schema: ID.json
+    Json,
 }
 
 /// Arguments of `preview`.

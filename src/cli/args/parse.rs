@@ -1,7 +1,10 @@
 //! What the values of options are read as.
 
+use crate::diag::nearest;
 use crate::document::judgement::Reading;
-use crate::quantity::{Pressure, Ratio, Resistance, Temperature, TemperatureDifference, Voltage, scalar};
+use crate::quantity::{
+    Pressure, Ratio, Resistance, Size, Temperature, TemperatureDifference, Voltage, scalar,
+};
 use crate::words::Language;
 
 /// One of several equal shares.
@@ -43,6 +46,15 @@ pub(super) fn temperature(text: &str) -> Result<Temperature, String> {
     let above_absolute_zero = |at: &Temperature| at.kelvins() > 0.0;
     let read = scalar::<Temperature>(text).ok().filter(above_absolute_zero);
     read.ok_or_else(|| "expected a temperature with its unit, such as \"31 °C\" or \"88 °F\"".to_owned())
+}
+
+pub(super) fn size(text: &str) -> Result<Size, String> {
+    Size::named(text).ok_or_else(|| {
+        let all: Vec<&str> = Size::names().collect();
+        let near = nearest(text, all.iter().copied());
+        let near = near.map(|near| format!("did you mean \"{near}\"? ")).unwrap_or_default();
+        format!("{near}expected one of {}", all.join(", "))
+    })
 }
 
 pub(super) fn pixels_per_inch(text: &str) -> Result<f64, String> {

@@ -12,7 +12,7 @@ use super::sheets::{self, Bundled, Kept};
 use crate::cli::args::{PaperFormat, Print};
 use crate::cli::outcome::{Outcome, say};
 use crate::cli::templates::Templates;
-use crate::cli::whole;
+use crate::cli::{sizes, whole};
 use crate::diag::reason;
 use crate::document::{self, Context, Document, Listed};
 use crate::typeset::{Failure, Job, Laid, Leaf, Picture, Press, Typesetter};
@@ -147,7 +147,9 @@ impl<'a> Batch<'a> {
         let date = self.context.date;
         // One that cannot be laid out is reported where it is printed.
         let counted = |document: &Document| self.typesetter.page_count(Job::of(document, date)).ok();
-        let pages = |document: &Document| printed.get(&document.id).copied().or_else(|| counted(document));
+        // Data are written without being laid out.
+        let known = |document: &Document| printed.get(&document.id).copied().filter(|pages| *pages > 0);
+        let pages = |document: &Document| known(document).or_else(|| counted(document));
         self.written(listed, document::compose_index(self.context, listed, &pages)).0
     }
 
@@ -165,7 +167,9 @@ impl<'a> Batch<'a> {
                 let mut written = files.iter().map(|(name, bytes)| whole::write(&self.out, name, bytes));
                 report.failure = written.find_map(Result::err).map(|error| reason(&error));
             }
-            Err(failure) => report.failure = Some(failure.said(self.context.words)),
+            Err(failure) => {
+                report.failure = Some(sizes::reason(self.context, &self.typesetter, listed, &failure));
+            }
         }
         report.no_source = document.no_source;
         report.not_given = document.not_given;
@@ -202,6 +206,7 @@ impl<'a> Batch<'a> {
             }
             PaperFormat::Png => Picture::Png { ppi: self.ppi },
             PaperFormat::Svg => Picture::Svg,
+            PaperFormat::Json => return Ok(vec![(format!("{}.json", document.id), document.named_data())]),
         };
         let end = if picture == Picture::Svg { "svg" } else { "png" };
         let pictures = self.typesetter.pictures(job, picture)?;

@@ -71,6 +71,9 @@ fn command(
     if let (None, Some(format)) = (arguments.sheet, arguments.format.to_possible_value()) {
         command.arg(format!("--format={}", format.get_name())).arg(format!("--ppi={}", arguments.ppi));
     }
+    if let Some(size) = arguments.edition.size {
+        command.arg(format!("--size={size}"));
+    }
     if let (Some(_), Some(flip)) = (arguments.sheet, arguments.flip.to_possible_value()) {
         command.arg(format!("--flip={}", flip.get_name()));
     }

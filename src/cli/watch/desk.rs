@@ -11,9 +11,9 @@ use crate::cli::args::Watch;
 use crate::cli::load::{Loaded, Written};
 use crate::cli::outcome::{complain, note, say, seconds_since, unwritten};
 use crate::cli::templates::Templates;
-use crate::cli::{print, whole};
+use crate::cli::{print, sizes, whole};
 use crate::diag::reason;
-use crate::document::{self, Context, Document, Paperwork};
+use crate::document::{self, Document, Paperwork};
 use crate::typeset::{Job, Typesetter};
 use crate::words::{Language, Message, Words};
 
@@ -102,12 +102,12 @@ impl<'a> Desk<'a> {
         }
         let kept = kept.unwrap_or_else(|| (look, templates.typesetter(words)));
         let (_, typesetter) = self.typesetter.insert(kept);
-        let date = self.arguments.edition.issued();
-        let context = Context { model: &loaded.model, words, date, bay: self.arguments.edition.at };
+        let context = self.arguments.edition.context(&loaded.model, words);
         let ids = &self.arguments.ids;
         let mut chosen = print::chosen(loaded, ids, false)?;
         // The index changes with each of the others; who names it wants it.
         chosen.retain(|listed| !ids.is_empty() || listed.paperwork != Paperwork::Index);
+        sizes::refuse(context, chosen.iter())?;
         let count = chosen.len();
         let mut drawn = 0;
         for listed in &chosen {
@@ -119,10 +119,12 @@ impl<'a> Desk<'a> {
                 continue;
             }
             drawn += 1;
-            let picture = typesetter.preview(Job::of(&document, date), self.arguments.ppi);
-            let made = picture.map_err(|failure| failure.said(words)).and_then(|picture| {
-                whole::write(&self.arguments.out, &file, &picture).map_err(|error| reason(&error))
-            });
+            let picture = typesetter.preview(Job::of(&document, context.date), self.arguments.ppi);
+            let made = picture
+                .map_err(|failure| sizes::reason(context, typesetter, listed, &failure))
+                .and_then(|picture| {
+                    whole::write(&self.arguments.out, &file, &picture).map_err(|error| reason(&error))
+                });
             match made {
                 // A picture that nobody is told of is there all the same.
                 Ok(()) => drop(say(path.display())),

@@ -1,5 +1,6 @@
 //! The circuit drawing of an actuator: control unit left, actuator right, a wire for each pin.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::document::ends::short;
@@ -17,7 +18,7 @@ const MOST_LINES: usize = 9;
 const MOST_RUNGS: usize = 8;
 
 /// What stands at the parts of the drawing.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Circuit {
     /// `potentiometer`, `contacts`, `series`, `parallel` or `motor`.
     form: &'static str,
@@ -39,7 +40,7 @@ pub(super) struct Circuit {
 }
 
 /// One wire: what it does, and its pin at each end.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Line {
     role: &'static str,
     /// What stands inside the control unit.

@@ -7,6 +7,7 @@ mod front;
 mod motion;
 mod wrong;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::card::{self, KeyFigure};
@@ -24,8 +25,8 @@ use crate::words::Words;
 const TEMPLATE: &str = "actuator-card.typ";
 
 /// Everything an actuator card's template gets.
-#[derive(Debug, Serialize)]
-struct ActuatorCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct ActuatorCard {
     furniture: Furniture,
     place: String,
     place_mark: String,
@@ -60,8 +61,12 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let actuator = model.actuators.get(card.of(About::Actuator)?)?;
     let system = model.systems.get(&actuator.system)?;
     let mut marks = Marks::default();
-    let kind =
-        Kind { word: "doc-actuator-card", paper: "a5", title: actuator.title.clone(), id: listed.id.clone() };
+    let kind = Kind {
+        word: "doc-actuator-card",
+        size: context.size_of(listed),
+        title: actuator.title.clone(),
+        id: listed.id.clone(),
+    };
     let furniture = Furniture::new(context, kind, &actuator.system, system, &mut marks);
     let (place, place_mark) = card::place(words, &actuator.facts, &mut marks);
     let names = actuator.contacts.as_ref().map(|contacts| contacts.names.clone()).unwrap_or_default();

@@ -1,5 +1,6 @@
 //! The map of a checklist on one page: where its boxes stand, and the lines between them.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::question::answer_word;
@@ -10,7 +11,7 @@ use crate::spec::{Answer, EndingKind};
 use crate::words::{Message, Words};
 
 /// Boxes and lines, in widths of a box and in layers from the top.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Drawing {
     title: String,
     longest: String,
@@ -25,7 +26,7 @@ pub(super) struct Drawing {
 }
 
 /// A step's or an ending's box.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Place {
     layer: usize,
     x: f64,
@@ -38,14 +39,14 @@ struct Place {
 }
 
 /// The lines of one answer.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Line {
     answer: String,
     on_longest: bool,
     bends: Vec<Bend>,
 }
 
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Bend {
     gap: usize,
     from: f64,

@@ -4,10 +4,11 @@ mod chart;
 mod numbers;
 mod question;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, finish};
@@ -33,8 +34,8 @@ const SIGN_OFF: [&str; 4] =
     ["check-box-reached", "sheet-sign-name", "sheet-sign-signature", "sheet-sign-date"];
 
 /// Everything a checklist's template gets.
-#[derive(Debug, Serialize)]
-struct Page {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct Page {
     furniture: Furniture,
     symptom: String,
     /// How to walk it, and how long that takes at most.
@@ -54,7 +55,7 @@ impl Data for Page {
 }
 
 /// An ending: which, what it means, what to do.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct EndBlock {
     letter: String,
     kind: String,
@@ -76,7 +77,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let mut marks = Marks::default();
     let kind = Kind {
         word: "doc-checklist",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words
             .say(&Message::new("check-title").with("title", &checklist.title).with("system", &system.title)),
         id: listed.id.clone(),

@@ -1,5 +1,6 @@
 //! One step on paper: what to do, where, in which state, what to expect, where to go.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::{Numbers, card_word};
@@ -15,7 +16,7 @@ use crate::words::{Message, Words};
 const WINDOW: usize = 48;
 
 /// A step.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Block {
     number: String,
     title: String,
@@ -32,7 +33,7 @@ pub(super) struct Block {
 }
 
 /// A labelled line: do, where, state, expect.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Line {
     label: String,
     text: String,
@@ -44,7 +45,7 @@ struct Line {
 }
 
 /// A box to tick, and where to go then.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Way {
     answer: String,
     go: String,

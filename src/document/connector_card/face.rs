@@ -1,5 +1,6 @@
 //! The face of a connector as one looks at it, drawn and in words.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::document::ends::{looked_at, view_word};
@@ -8,7 +9,7 @@ use crate::spec::{Corner, Edge, Side, View};
 use crate::words::{Message, Words};
 
 /// The drawing.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Face {
     caption: String,
     /// The marks, row by row; empty where there is no pin hole.
@@ -21,14 +22,14 @@ pub(super) struct Face {
 }
 
 /// A key: the edge it is at, and at which end of it.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Key {
     edge: &'static str,
     end: &'static str,
 }
 
 /// One line of how to look at it: what, and how.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Look {
     what: String,
     how: String,

@@ -3,6 +3,7 @@
 mod expected;
 mod face;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room};
@@ -21,8 +22,8 @@ use face::{Face, Look, Seen};
 const TEMPLATE: &str = "connector-card.typ";
 
 /// Everything a connector card's template gets.
-#[derive(Debug, Serialize)]
-struct ConnectorCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct ConnectorCard {
     furniture: Furniture,
     /// The drawing, or nothing where the spec has no rows.
     face: Option<Face>,
@@ -37,7 +38,7 @@ struct ConnectorCard {
 }
 
 /// One pin: two lines, and a third for those that share it.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct PinRow {
     pin: String,
     wire: String,
@@ -68,7 +69,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let mut marks = Marks::default();
     let kind = Kind {
         word: "doc-connector-card",
-        paper: "a5",
+        size: context.size_of(listed),
         title: ends::title(words, &connector.id, &connector.title),
         id: listed.id.clone(),
     };

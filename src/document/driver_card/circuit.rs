@@ -1,5 +1,6 @@
 //! The circuit drawing of a switched load: battery, load, switch, ground, and where to measure.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::document::ends::short;
@@ -9,7 +10,7 @@ use crate::spec::Role;
 use crate::words::{Message, Words};
 
 /// What stands at the parts of the drawing.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Circuit {
     /// `low`, `high`, or empty where nobody said on which side the switch is.
     side: &'static str,

@@ -7,6 +7,7 @@ mod front;
 mod waveform;
 mod wrong;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::axis::Trace;
@@ -37,8 +38,8 @@ const AT_LOADS: &[Touch] = &[
 ];
 
 /// Everything a driver card's template gets.
-#[derive(Debug, Serialize)]
-struct DriverCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct DriverCard {
     furniture: Furniture,
     /// `blower`, `solenoid`, `clutch` or `relay`.
     form: &'static str,
@@ -75,8 +76,12 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let driver = model.drivers.get(card.of(About::Driver)?)?;
     let system = model.systems.get(&driver.system)?;
     let mut marks = Marks::default();
-    let kind =
-        Kind { word: "doc-driver-card", paper: "a5", title: driver.title.clone(), id: listed.id.clone() };
+    let kind = Kind {
+        word: "doc-driver-card",
+        size: context.size_of(listed),
+        title: driver.title.clone(),
+        id: listed.id.clone(),
+    };
     let furniture = Furniture::new(context, kind, &driver.system, system, &mut marks);
     let (place, place_mark) = card::place(words, &driver.facts, &mut marks);
     let ends = driver.unit_ends.iter().chain(&driver.own_ends);

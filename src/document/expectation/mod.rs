@@ -7,6 +7,7 @@ mod sensor;
 mod steps;
 mod wave;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::Context;
@@ -48,7 +49,7 @@ pub(super) struct Expectation {
 }
 
 /// One more box to write in.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
 pub(super) struct Field {
     pub label: String,
     /// What is expected there; empty where it is only needed for the result.

@@ -1,5 +1,6 @@
 //! Rows of a test's own: the positions of a truth table, the events of a sequence.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::limits::{between, table_of};
@@ -12,7 +13,7 @@ use crate::quantity::Duration;
 use crate::words::{Message, Words};
 
 /// One row with a box of its own.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
 pub(in crate::document) struct StepRow {
     /// Behind the test's number: a, b, c.
     pub mark: String,

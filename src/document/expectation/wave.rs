@@ -1,5 +1,6 @@
 //! A switched line: frequency, period, duty and levels, and how it should look.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::limits::{Shown, between};
@@ -10,7 +11,7 @@ use crate::quantity::{Frequency, Interval, Ratio, Voltage, ten_to};
 use crate::words::{Message, Words};
 
 /// The line over two periods; all words and figures are text.
-#[derive(Debug, Clone, PartialEq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub(in crate::document) struct Sketch {
     /// The part of a period at the high level.
     pub duty: f64,

@@ -8,10 +8,11 @@ mod basis;
 mod numbers;
 mod walk;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 use serde_json::Value;
 
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, Paperwork, finish, said};
 use crate::model::Model;
@@ -25,8 +26,8 @@ const TEMPLATE: &str = "proof.typ";
 const DIGITS: usize = 10;
 
 /// Everything a proof sheet's template gets.
-#[derive(Debug, Serialize)]
-struct Proof {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct Proof {
     furniture: Furniture,
     intro: Vec<String>,
     formulas: Vec<String>,
@@ -45,7 +46,7 @@ impl Data for Proof {
 }
 
 /// A value that figures rest on.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Input {
     what: String,
     key: String,
@@ -54,7 +55,7 @@ struct Input {
 }
 
 /// The computed numbers of a block of the card.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Shown {
     title: String,
     lines: Vec<[String; 4]>,
@@ -108,7 +109,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let counted =
         Message::new("proof-counted").with("computed", computed).with("given", given).with("digits", DIGITS);
     let title = words.say(&Message::new("proof-title").with("title", furniture.title));
-    let kind = Kind { word: "doc-proof", paper: shop_paper(model), title, id: listed.id.clone() };
+    let kind = Kind { word: "doc-proof", size: context.size_of(listed), title, id: listed.id.clone() };
     let furniture = Furniture::like(context, kind, furniture.applicability, furniture.stop);
     let data = Proof {
         furniture,
@@ -216,7 +217,7 @@ fn title(words: &Words, key: &str) -> String {
         "given" | "points" => "proof-part-given",
         "next" => "proof-part-next",
         "drops" => "proof-part-drops",
-        "pins" => "proof-part-pins",
+        "pins" | "end" => "proof-part-pins",
         "fluids" => "proof-part-fluids",
         "vents" => "proof-part-vents",
         "measuring" => "proof-part-measuring",

@@ -1,5 +1,6 @@
 //! The timeline: a lane for each condition, one for the request, positions in parts of the width.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::levels::signs;
@@ -19,7 +20,7 @@ const MOST_STEPS: f64 = 12.0;
 const MARGIN: f64 = 0.12;
 
 /// A whole timeline.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Timeline {
     ticks: Vec<Tick>,
     axis: String,
@@ -32,7 +33,7 @@ pub(super) struct Timeline {
 }
 
 /// One lane: its stretches, and for a condition what its value does.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Lane {
     label: String,
     stretches: Vec<Stretch>,
@@ -41,7 +42,7 @@ struct Lane {
 }
 
 /// A stretch of a lane, of one kind of line.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Stretch {
     from: f64,
     to: f64,
@@ -49,7 +50,7 @@ struct Stretch {
 }
 
 /// A threshold in a lane.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Drawn {
     at: f64,
     text: String,
@@ -57,7 +58,7 @@ struct Drawn {
 }
 
 /// A kind of line and its words.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Key {
     kind: &'static str,
     text: String,

@@ -3,10 +3,11 @@
 mod lanes;
 mod levels;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::grid::{Column, Grid};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, finish, said, table};
@@ -19,8 +20,8 @@ use lanes::Timeline;
 const TEMPLATE: &str = "request-card.typ";
 
 /// Everything a request card's template gets.
-#[derive(Debug, Serialize)]
-struct RequestCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct RequestCard {
     furniture: Furniture,
     key_facts: Vec<Told>,
     stages: Grid,
@@ -39,7 +40,7 @@ impl Data for RequestCard {
 }
 
 /// A line of its own: what it is, its value, its source.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Told {
     what: String,
     value: String,
@@ -54,7 +55,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let mut marks = Marks::default();
     let kind = Kind {
         word: "doc-request-card",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: request.title.clone(),
         id: listed.id.clone(),
     };

@@ -1,5 +1,6 @@
 //! What a wrong reading means, and what to do next.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::example;
@@ -13,7 +14,7 @@ use crate::spec::Topology;
 use crate::words::{Message, Words};
 
 /// A reading and its meaning.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Reading {
     reads: String,
     means: String,

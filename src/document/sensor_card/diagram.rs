@@ -1,5 +1,6 @@
 //! The topology drawing: how the control unit reads the sensor.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::document::ends::short;
@@ -9,7 +10,7 @@ use crate::spec::Topology;
 use crate::words::{Message, Words};
 
 /// What stands at the parts of the drawing.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Diagram {
     kind: &'static str,
     reference: String,

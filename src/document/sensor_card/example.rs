@@ -1,5 +1,6 @@
 //! A worked example with this sensor's own numbers.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::figures::{self, nominal_ohms, nominal_volts};
@@ -18,7 +19,7 @@ const USUAL: Temperature = Temperature::from_celsius(31.0);
 /// kiloohm is nothing to one sensor and beyond every temperature of another.
 const EXTRA: [f64; 4] = [500.0, 100.0, 10.0, 1.0];
 
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Example {
     title: String,
     lines: Vec<String>,

@@ -8,7 +8,9 @@ mod plot;
 pub(super) mod reading;
 mod signature;
 mod strip;
+pub(super) mod strip_card;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::axis::Trace;
@@ -17,7 +19,7 @@ use super::card::KeyFigure;
 use super::caution::{self, Cautions, Room};
 use super::ends::{self, End};
 use super::figures;
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::given::{Given, given};
 use super::grid::Grid;
 use super::marks::Marks;
@@ -34,8 +36,8 @@ const TEMPLATE: &str = "sensor-card.typ";
 const WALL_TEMPLATE: &str = "wall-card.typ";
 
 /// Everything a sensor card's template gets.
-#[derive(Debug, Serialize)]
-struct SensorCard {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct SensorCard {
     furniture: Furniture,
     place: String,
     place_mark: String,
@@ -63,7 +65,7 @@ impl Data for SensorCard {
 }
 
 /// The table as its source gives it.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct PointTable {
     title: String,
     columns: Vec<String>,
@@ -80,12 +82,11 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let bench = Bench::of_card(model, card)?;
     let mut marks = Marks::default();
     let on_a_wall = listed.paperwork == Paperwork::WallCard;
-    let (word, paper, template) = if on_a_wall {
-        ("doc-wall-card", shop_paper(model), WALL_TEMPLATE)
-    } else {
-        ("doc-sensor-card", "a5", TEMPLATE)
-    };
-    let kind = Kind { word, paper, title: sensor.title.clone(), id: listed.id.clone() };
+    let (word, template) =
+        if on_a_wall { ("doc-wall-card", WALL_TEMPLATE) } else { ("doc-sensor-card", TEMPLATE) };
+    let size = context.size_of(listed);
+    let plan = context.plan(listed);
+    let kind = Kind { word, size, title: sensor.title.clone(), id: listed.id.clone() };
     let furniture = Furniture::new(context, kind, &sensor.system, system, &mut marks);
     let location = sensor.other_facts.iter().find(|fact| fact.label == "fact-location");
     let data = SensorCard {
@@ -99,7 +100,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
             .into_iter()
             .map(|at| reading::key_figure(words, &readings, at, strip::ohm_decimals(&readings, card)))
             .collect(),
-        strip: strip::compose(words, &readings, card),
+        strip: strip::compose(words, &readings, card, plan),
         topology: diagram::compose(words, sensor, card),
         plots: plot::compose(words, &readings, card),
         example: example::compose(words, &readings, card),
@@ -114,7 +115,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     };
     // Front and back, or two leaves; unless the strip runs on or the source's own table is long.
     let sides = if data.faults.is_some() { 4 } else { 2 };
-    let pages = if strip::fits_a_side(card, sensor) { sides } else { 0 };
+    let pages = if strip::fits(card, sensor, plan) && plan.slope { sides } else { 0 };
     Some(finish(context, listed, (template, pages), data, marks))
 }
 

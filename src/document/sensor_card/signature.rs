@@ -2,6 +2,7 @@
 //!
 //! Read at two temperatures, a fault in the wires and one in a part give themselves away.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::faults;
@@ -25,14 +26,14 @@ const MOST: f64 = 25.0;
 const END: f64 = 60.0;
 
 /// Two plots of errors: of faults in the wires, of faults in parts.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Signature {
     title: String,
     notes: Vec<String>,
     panels: Vec<Panel>,
 }
 
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Panel {
     title: String,
     x: Scale,
@@ -46,12 +47,12 @@ struct Panel {
 }
 
 /// What stands along an axis.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Scale {
     ticks: Vec<Tick>,
 }
 
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Line {
     name: String,
     /// The error at the cold end and at the hot end.

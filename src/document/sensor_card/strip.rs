@@ -1,9 +1,11 @@
 //! The strip table: a row per step of temperature.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::figures::{self, VOLT_DECIMALS};
 use super::reading::{self, Readings};
+use crate::document::plan::Plan;
 use crate::document::table::BLANK;
 use crate::model::strip::{rows_in, temperatures};
 use crate::model::{Card, Sensor};
@@ -11,23 +13,17 @@ use crate::physics::tolerance::Tolerance;
 use crate::quantity::{Interval, Rounding, Temperature, TemperatureDifference, figure, ten_to};
 use crate::words::{Message, Words};
 
-/// Rows of the strip that fit the front of a card at the legible size.
-///
-/// The template decides; tests/pages.rs typesets a card of the demo set with this
-/// many rows and sees that it has two sides.
-const ROWS_ON_A_SIDE: usize = 26;
-
 /// Steps to choose from where the lead has not chosen, in kelvin.
 const STEPS: [f64; 3] = [1.0, 2.0, 5.0];
 
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Strip {
     columns: Vec<Column>,
     rows: Vec<Vec<String>>,
     notes: [String; 2],
 }
 
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Column {
     head: &'static str,
     sub: String,
@@ -56,25 +52,27 @@ pub(super) fn key_temperatures(range: Interval<Temperature>) -> Vec<Temperature>
 }
 
 /// The smallest step whose rows fit one side, or the largest there is.
-fn step(card: &Card, sensor: &Sensor) -> TemperatureDifference {
-    card.step.unwrap_or_else(|| {
+fn step(card: &Card, sensor: &Sensor, plan: Plan) -> TemperatureDifference {
+    plan.step.unwrap_or_else(|| {
         let steps = STEPS.map(TemperatureDifference::from_kelvins);
-        let fits = |step: &TemperatureDifference| rows_in(card.range_of(sensor), *step) <= ROWS_ON_A_SIDE;
+        let fits = |step: &TemperatureDifference| rows_in(card.range_of(sensor), *step) <= plan.rows;
         steps.into_iter().find(fits).unwrap_or(steps[STEPS.len() - 1])
     })
 }
 
-/// Whether the whole strip fits the front.
-pub(super) fn fits_a_side(card: &Card, sensor: &Sensor) -> bool {
-    rows_in(card.range_of(sensor), step(card, sensor)) <= ROWS_ON_A_SIDE
+/// Whether the whole strip has the room that is planned for it.
+pub(super) fn fits(card: &Card, sensor: &Sensor, plan: Plan) -> bool {
+    rows_in(card.range_of(sensor), step(card, sensor, plan)) <= plan.rows
 }
 
 /// Composes the table.
-pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Strip {
+pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card, plan: Plan) -> Strip {
     let sensor = readings.sensor;
-    let temperatures = temperatures(card.range_of(sensor), step(card, sensor));
+    let temperatures = temperatures(card.range_of(sensor), step(card, sensor, plan));
     let decimals = ohm_decimals(readings, card);
-    let rows: Vec<Vec<String>> = temperatures.iter().map(|&at| row(readings, at, decimals)).collect();
+    let count = if plan.slope { 9 } else { 8 };
+    let row = |at: &Temperature| row(readings, *at, decimals).into_iter().take(count).collect();
+    let rows: Vec<Vec<String>> = temperatures.iter().map(row).collect();
     let (min, nominal, max) = (words.word("card-min"), words.word("card-nominal"), words.word("card-max"));
     let heads = [
         ("°C", String::new()),
@@ -87,7 +85,7 @@ pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> St
         ("V", max),
         ("%/K", String::new()),
     ];
-    let columns = heads.into_iter().map(|(head, sub)| Column { head, sub });
+    let columns = heads.into_iter().take(count).map(|(head, sub)| Column { head, sub });
     Strip { columns: columns.collect(), notes: notes(words, readings, card), rows }
 }
 

@@ -1,5 +1,6 @@
 //! A group of tests: its head, its rows, and what their wrong readings mean.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::row::{self, TestRow};
@@ -10,7 +11,7 @@ use crate::document::marks::Marks;
 use crate::model::{Group, RowOf, Sheet, Test, Vehicle};
 
 /// Tests under one head.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct TestGroup {
     title: String,
     state: String,
@@ -21,7 +22,7 @@ pub(super) struct TestGroup {
 }
 
 /// One row as a report quotes it.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(in crate::document) struct Quoted {
     pub number: String,
     pub title: String,
@@ -51,7 +52,7 @@ pub(in crate::document) fn quoted(
 }
 
 /// What wrong readings of one test mean, and what to do next.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Meaning {
     number: String,
     lines: Vec<String>,

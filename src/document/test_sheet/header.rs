@@ -1,5 +1,6 @@
 //! The head of a sheet: which vehicle, which instruments.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::document::marks::Marks;
@@ -10,14 +11,14 @@ use crate::spec::{Measure, Reads};
 use crate::words::{Message, Words};
 
 /// A known fact of the vehicle.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(in crate::document) struct Labelled {
     label: String,
     value: String,
 }
 
 /// An instrument, and how far to trust it.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Instrument {
     role: String,
     name: String,

@@ -6,10 +6,11 @@ mod place;
 mod row;
 mod state;
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
-use super::furniture::{Furniture, Kind, shop_paper};
+use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, Paperwork, finish};
@@ -41,8 +42,8 @@ const SIGN_OFF: [&str; 4] =
     ["sheet-sign-name", "sheet-sign-signature", "sheet-sign-date", "sheet-sign-checked"];
 
 /// Everything a test sheet's template gets.
-#[derive(Debug, Serialize)]
-struct TestSheet {
+#[derive(Debug, Serialize, JsonSchema)]
+pub(super) struct TestSheet {
     furniture: Furniture,
     vehicle: Vec<header::Labelled>,
     boxes: Vec<WriteOn>,
@@ -69,7 +70,7 @@ impl Data for TestSheet {
     }
 }
 
-#[derive(Debug, Serialize)]
+#[derive(Debug, Serialize, JsonSchema)]
 struct Label {
     label: String,
 }
@@ -85,7 +86,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let title = Message::new("sheet-title").with("title", &sheet.title).with("vehicle", &vehicle.title);
     let kind = Kind {
         word: "doc-test-sheet",
-        paper: shop_paper(model),
+        size: context.size_of(listed),
         title: words.say(&title),
         id: listed.id.clone(),
     };

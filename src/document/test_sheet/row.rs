@@ -1,5 +1,6 @@
 //! One row: what, where, what to expect, where to write.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::group::Quoted;
@@ -14,7 +15,7 @@ use crate::physics::circuit::Probe;
 use crate::spec::{Measure, Spot};
 
 /// One row of the data that the template gets.
-#[derive(Debug, Default, Serialize)]
+#[derive(Debug, Default, Serialize, JsonSchema)]
 pub(super) struct TestRow {
     pub number: String,
     title: String,

@@ -7,7 +7,7 @@ use toml::de::DeValue;
 use super::{At, Reader, Shape, Sourced, misread};
 use crate::diag::{Finding, Place, nearest};
 use crate::fonts::can_show;
-use crate::quantity::{Misread, Phrasing, number};
+use crate::quantity::{Misread, Phrasing, Size, number};
 use crate::words::Message;
 
 impl<'a> Reader<'a> {
@@ -190,6 +190,18 @@ impl<'a> Reader<'a> {
         self.one_of(key, self.text(key)?, words)
     }
 
+    /// The size of a page.
+    pub(in crate::spec) fn size(&self, key: &'static str) -> Option<At<Size>> {
+        self.note(key, || Shape::Word(Size::names().collect()));
+        let text = self.text(key)?;
+        if let Some(value) = Size::named(&text.value) {
+            return Some(At { value, place: text.place });
+        }
+        let near = nearest(&text.value, Size::names());
+        self.report(not_among("spec-unknown-size", key, text, Size::names(), near));
+        None
+    }
+
     /// One of a few words that people may know by other names: `like` tells which is meant.
     pub(in crate::spec) fn choice_like<T: Copy>(
         &self,
@@ -245,14 +257,8 @@ impl<'a> Reader<'a> {
         if let Some(&(_, value)) = words.iter().find(|(word, _)| *word == text.value) {
             return Some(At { value, place: text.place });
         }
-        let all = words.iter().map(|(word, _)| format!("`{word}`")).collect::<Vec<_>>().join(", ");
-        let message = Message::new("spec-unknown-word").with("key", key).with("found", &text.value);
-        let label = Message::new("wanted-one-of").with("words", all);
-        let mut finding = Finding::error(message, text.place, label);
-        if let Some(near) = like(&text.value) {
-            finding = finding.help(Message::new("did-you-mean").with("word", near));
-        }
-        self.file.findings.report(finding);
+        let near = like(&text.value);
+        self.report(not_among("spec-unknown-word", key, text, words.iter().map(|(word, _)| *word), near));
         None
     }
 
@@ -301,6 +307,23 @@ fn unprintable(file: &str, key: &str, text: &str, place: &Place) -> Option<Findi
     let message = Message::new("spec-no-glyph").with("key", key).with("code", code);
     let finding = Finding::error(message, Place { file: place.file, span }, Message::new("wanted-glyph"));
     Some(finding)
+}
+
+/// A finding for a text that is none of a few words.
+fn not_among(
+    id: &'static str,
+    key: &'static str,
+    text: At<String>,
+    words: impl Iterator<Item = &'static str>,
+    near: Option<&'static str>,
+) -> Finding {
+    let all = words.map(|word| format!("`{word}`")).collect::<Vec<_>>().join(", ");
+    let message = Message::new(id).with("key", key).with("found", &text.value);
+    let finding = Finding::error(message, text.place, Message::new("wanted-one-of").with("words", all));
+    match near {
+        Some(near) => finding.help(Message::new("did-you-mean").with("word", near)),
+        None => finding,
+    }
 }
 
 /// A TOML integer or float as a number.

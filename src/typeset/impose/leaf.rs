@@ -81,7 +81,11 @@ pub(super) fn of(
 }
 
 /// What a bar keeps clear of: the holes of a page.
-pub(super) fn kept(size: (f64, f64), lamination: Option<&Lamination>, on_back: bool) -> Vec<[f64; 4]> {
+pub(in crate::typeset) fn kept(
+    size: (f64, f64),
+    lamination: Option<&Lamination>,
+    on_back: bool,
+) -> Vec<[f64; 4]> {
     let punches = lamination.map_or(&[][..], |lamination| &lamination.punches);
     let square = |(x, y): (f64, f64), half: f64| [x - half, y - half, x + half, y + half];
     let half = |diameter: f64| diameter / 2.0 + crate::typeset::keep_out::AROUND_HOLE;

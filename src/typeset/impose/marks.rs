@@ -1,5 +1,6 @@
 //! Where to cut: marks beside the cards, and arcs for their round corners.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::arrange::Cell;
@@ -15,7 +16,7 @@ const NEAR: f64 = 0.5;
 const SHORTEST: f64 = 1.0;
 
 /// Guides of one side of a sheet, mm.
-#[derive(Debug, Clone, Default, PartialEq, Serialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, JsonSchema)]
 pub(super) struct Guides {
     /// Lines on which to cut: from x, y to x, y.
     pub cuts: Vec<[f64; 4]>,

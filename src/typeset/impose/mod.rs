@@ -13,7 +13,9 @@ mod side;
 mod spread;
 
 use chrono::NaiveDate;
+use schemars::JsonSchema;
 use serde::Serialize;
+use serde_json::Value;
 use typst::foundations::{Content, NativeElement};
 use typst::introspection::{Location, Tag, TagFlags};
 use typst::layout::{Frame, FrameItem, Point, Transform};
@@ -25,15 +27,17 @@ use super::geometry::size;
 use super::picture::refuse_blanks;
 use super::world::World;
 use super::{Failure, Job, KEPT, Piece, Printed, Typesetter, ink, layout, library, pieces};
+use crate::document::schema_of;
 use crate::model::Lamination;
 use crate::words::{Language, Message};
 use arrange::{Cell, arrange};
 pub use leaf::Leaf;
+pub(super) use leaf::kept;
 use leaf::{alike, push, untagged};
 use printed::{PrintedSide, SideData, millimetres};
 pub use side::Flip;
 use side::Side;
-use spread::UNPRINTABLE;
+pub(super) use spread::UNPRINTABLE;
 
 /// The template of the bar alone, and of a sheet's marks.
 const BAR: &str = "bar.typ";
@@ -94,12 +98,17 @@ struct Group {
 }
 
 /// What the template of a sheet receives.
-#[derive(Serialize)]
+#[derive(Serialize, JsonSchema)]
 struct SheetData {
     width: f64,
     height: f64,
     language: &'static str,
     sides: Vec<SideData>,
+}
+
+/// The schema of a sheet's data.
+pub(super) fn schema() -> (&'static str, Value) {
+    (SHEET, schema_of::<SheetData>(SHEET))
 }
 
 impl Typesetter {
@@ -108,7 +117,8 @@ impl Typesetter {
     /// # Errors
     /// As [`pdf`](Self::pdf); also where it fits no sheet.
     pub fn for_sheet(&self, job: Job<'_>, press: &Press) -> Result<Laid, Failure> {
-        let bar = self.bar().map_err(|messages| Failure { id: job.id.to_owned(), messages })?;
+        let bar =
+            self.bar().map_err(|messages| Failure { id: job.id.to_owned(), messages, crowded: false })?;
         let (laid, _) = self.made(job, |world, document| {
             let (wide, high) = press.sheet;
             let whole = |frame: &Frame| {
@@ -154,7 +164,7 @@ impl Typesetter {
     pub fn impose(&self, leaves: Vec<Leaf>, press: &Press) -> Result<Imposed, Failure> {
         let names: Vec<String> =
             leaves.iter().map(|leaf| format!("{}/{}", leaf.id, leaf.number + 1)).collect();
-        let named = |messages| Failure { id: names.join(" "), messages };
+        let named = |messages| Failure { id: names.join(" "), messages, crowded: false };
         let (document, without_bar) = self.sheets(leaves, press).map_err(named)?;
         let world = World::new(&self.base, SHEET, b"{}", 0);
         let pdf = self.exported(&world, &names.join(" "), press.date, &document, false);
@@ -168,7 +178,7 @@ impl Typesetter {
     /// As [`impose`](Self::impose).
     pub fn sheet_pieces(&self, leaves: Vec<Leaf>, press: &Press) -> Result<Vec<Piece>, Failure> {
         let sheets = self.sheets(leaves, press);
-        let failed = |messages| Failure { id: String::new(), messages };
+        let failed = |messages| Failure { id: String::new(), messages, crowded: false };
         sheets.map(|(document, _)| pieces::of(&document)).map_err(failed)
     }
 
@@ -251,7 +261,7 @@ fn with_bars(document: &PagedDocument, bar: &Bar) -> (PagedDocument, Vec<usize>)
         match place {
             Some(place) => {
                 // No part of what the document says: an artifact of the page.
-                let (start, end) = artifact(index);
+                let (start, end) = artifact(BARS, index);
                 page.frame.push(Point::zero(), start);
                 push(&mut page.frame, &bar.frame, place);
                 page.frame.push(Point::zero(), end);
@@ -264,10 +274,13 @@ fn with_bars(document: &PagedDocument, bar: &Bar) -> (PagedDocument, Vec<usize>)
     (PagedDocument::new(pages.into_iter().collect(), document.info().clone()), missing)
 }
 
+/// Which artifacts of a page the bars of 100 mm are.
+const BARS: u128 = 0;
+
 /// Begin and end of what is on the paper but not of the document.
-fn artifact(index: usize) -> (FrameItem, FrameItem) {
+pub(super) fn artifact(kind: u128, index: usize) -> (FrameItem, FrameItem) {
     let flags = TagFlags { introspectable: false, tagged: true };
-    let location = Location::new(u128::MAX).variant(index);
+    let location = Location::new(u128::MAX - kind).variant(index);
     let element = ArtifactElem::new(Content::empty()).with_kind(ArtifactKind::Page);
     let start = Tag::Start(element.pack().located(location), flags);
     (FrameItem::Tag(start), FrameItem::Tag(Tag::End(location, 0, flags)))

@@ -1,5 +1,6 @@
 //! One side of a printed sheet: its cards, and what stands beside them.
 
+use schemars::JsonSchema;
 use serde::Serialize;
 use typst::layout::{Abs, Frame, Size};
 
@@ -15,7 +16,7 @@ use crate::typeset::geometry::moved;
 const BESIDE_MARKS: f64 = 5.5;
 
 /// What the template of a sheet receives for each side.
-#[derive(Serialize)]
+#[derive(Serialize, JsonSchema)]
 pub(super) struct SideData {
     guides: Guides,
     /// Where the bar stands, where no card has it: x, y, and whether it reads upwards.
@@ -24,7 +25,7 @@ pub(super) struct SideData {
 }
 
 /// What is written beside the cards.
-#[derive(Clone, Serialize)]
+#[derive(Clone, Serialize, JsonSchema)]
 struct Note {
     x: f64,
     y: f64,

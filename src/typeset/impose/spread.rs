@@ -2,7 +2,7 @@
 
 /// What no printer of an office prints on, at each edge of a sheet, mm (common
 /// practice, no source).
-pub(super) const UNPRINTABLE: f64 = 5.0;
+pub(in crate::typeset) const UNPRINTABLE: f64 = 5.0;
 
 /// Between two cards where there is room: a cut for each, with its mark between, mm.
 const GUTTER: f64 = 6.0;

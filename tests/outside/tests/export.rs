@@ -2,27 +2,21 @@
 
 use std::collections::BTreeMap;
 use std::fs;
-use std::path::{Path, PathBuf};
-use std::process::Command;
+use std::path::PathBuf;
 use std::sync::atomic::{AtomicUsize, Ordering};
 
+use bayleaf_outside::{root, said};
 use calamine::{Data, Reader, Xlsx, open_workbook};
 use serde_json::Value;
 
 fn export(format: &str) -> PathBuf {
-    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
-    let path = std::env::var("BAYLEAF").unwrap_or_else(|_| "target/debug/bayleaf".to_owned());
     // Tests run beside each other: each export has a folder of its own.
     static EXPORTS: AtomicUsize = AtomicUsize::new(0);
     let number = EXPORTS.fetch_add(1, Ordering::Relaxed);
-    let folder = root.join("target/outside-export").join(format!("{format}-{number}"));
+    let folder = root().join("target/outside-export").join(format!("{format}-{number}"));
     drop(fs::remove_dir_all(&folder));
-    let output = Command::new(root.join(path))
-        .args(["export", "--format", format, "--specs"])
-        .args([&root.join("specs"), &folder])
-        .output()
-        .expect("the binary starts: `cargo build` comes before this test");
-    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    let [specs, to] = [&root().join("specs"), &folder].map(|path| path.display().to_string());
+    drop(said(&["export", "--format", format, "--specs", &specs, &to]));
     folder
 }
 

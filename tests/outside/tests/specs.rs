@@ -5,8 +5,8 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::process::Command;
 
+use bayleaf_outside::{root, said, validator};
 use jsonschema::Validator;
 use serde_json::Value;
 
@@ -20,33 +20,6 @@ const BEYOND_SCHEMA: &[(&str, &[&str])] = &[
     ("a rule knows which keys go together", beyond::RULES),
     ("what a text means", beyond::TEXTS),
 ];
-
-fn root() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")
-}
-
-/// The binary: `BAYLEAF`, or the one built last.
-fn bayleaf() -> PathBuf {
-    if let Some(path) = std::env::var_os("BAYLEAF") {
-        return root().join(path);
-    }
-    let built = ["target/debug/bayleaf", "target/release/bayleaf"].map(|path| root().join(path));
-    let age = |path: &PathBuf| fs::metadata(path).and_then(|data| data.modified()).ok();
-    let newest = built.into_iter().filter(|path| path.exists()).max_by_key(age);
-    newest.expect("`cargo build` comes before this test, or BAYLEAF names the binary")
-}
-
-fn said(arguments: &[&str]) -> String {
-    let output = Command::new(bayleaf()).args(arguments).output().expect("the binary starts");
-    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
-    String::from_utf8(output.stdout).expect("it says UTF-8")
-}
-
-fn validator() -> Validator {
-    let schema: Value = serde_json::from_str(&said(&["schema"])).expect("the schema is JSON");
-    assert!(jsonschema::draft7::meta::is_valid(&schema), "it is a schema of draft 7");
-    jsonschema::draft7::new(&schema).expect("the schema compiles")
-}
 
 /// A spec as JSON; `None` where it is no TOML.
 fn spec(text: &str) -> Option<Value> {
@@ -70,19 +43,17 @@ fn specs_below(folder: &Path) -> Vec<PathBuf> {
 fn refusals(validator: &Validator, path: &Path) -> Vec<String> {
     let text = fs::read_to_string(path).expect("specs are UTF-8");
     match spec(&text) {
-        Some(spec) => {
-            validator.iter_errors(&spec).map(|error| format!("{}: {error}", error.instance_path())).collect()
-        }
+        Some(spec) => bayleaf_outside::refusals(validator, &spec),
         None => vec!["no TOML".to_owned()],
     }
 }
 
 #[test]
 fn the_demo_set_and_a_new_set_are_valid() {
-    let validator = validator();
+    let validator = validator(&said(&["schema"]));
     let new = root().join("target/outside-new");
     drop(fs::remove_dir_all(&new));
-    said(&["new", &new.display().to_string()]);
+    drop(said(&["new", &new.display().to_string()]));
     let mut all = specs_below(&root().join("specs"));
     assert!(all.len() > 20, "the demo set has {} files", all.len());
     all.extend(specs_below(&new));
@@ -94,7 +65,7 @@ fn the_demo_set_and_a_new_set_are_valid() {
 
 #[test]
 fn broken_specs_are_refused_where_a_schema_can_tell() {
-    let validator = validator();
+    let validator = validator(&said(&["schema"]));
     let folder = root().join("tests/findings");
     let mut passed = BTreeSet::new();
     let mut refused = 0;

@@ -1,0 +1,158 @@
+//! Every kind of paper in every size it is laid out for; small cards measured on the raster.
+
+use std::collections::BTreeMap;
+
+use bayleaf::document::{self, Context, Document, Trial};
+use bayleaf::model::{Model, offered};
+use bayleaf::quantity::{Size, Temperature, TemperatureDifference};
+use bayleaf::spec::PaperKind;
+use bayleaf::typeset::{Picture, Piece};
+use bayleaf::words::Words;
+
+use super::{check_geometry, date, demo, job, typesetter};
+
+/// How many papers of a kind are looked at in each size.
+const OF_A_KIND: usize = 2;
+
+const PPI: f64 = 200.0;
+
+/// The margin of a size, in millimetres, as the theme has it.
+pub(super) fn margin((width, height): (f64, f64)) -> f64 {
+    match width.max(height) {
+        longest if longest < 160.0 => 5.0,
+        longest if longest < 220.0 => 8.0,
+        _ => 14.0,
+    }
+}
+
+fn in_size(model: &Model, size: Size) -> Vec<Document> {
+    let words = Words::english();
+    let bay = Some(Temperature::from_celsius(31.0));
+    // A strip table of few rows is on two sides of every size.
+    let trial = Trial { step: Some(TemperatureDifference::from_kelvins(10.0)), sides: Some(2) };
+    let context = Context { model, words: &words, date: date(), bay, size: Some(size), trial, stamp: None };
+    let mut seen: BTreeMap<PaperKind, usize> = BTreeMap::new();
+    let mut listed = document::list(model);
+    // From the end, then from the front: one paper of each system.
+    listed.reverse();
+    listed.extend(document::proofs(model));
+    let few = listed.into_iter().filter(|listed| {
+        let kind = listed.paperwork.kind();
+        let count = seen.entry(kind).or_default();
+        let wanted = offered::sizes(kind).any(|offered| offered == size) && *count < OF_A_KIND;
+        *count += usize::from(wanted);
+        wanted
+    });
+    few.map(|listed| document::compose(context, &listed).expect("a listed document exists")).collect()
+}
+
+#[test]
+fn every_kind_keeps_to_its_pages_in_every_size_it_is_laid_out_for() {
+    let model = demo();
+    for size in Size::all() {
+        let documents = in_size(&model, size);
+        for document in &documents {
+            check_geometry(document);
+            let pieces = typesetter().pieces(job(document)).expect("it lays out");
+            let (width, height) = size.millimetres();
+            let as_asked = |piece: &Piece| {
+                (piece.page_size.0 - width).abs() < 0.01 && (piece.page_size.1 - height).abs() < 0.01
+            };
+            assert!(pieces.iter().all(as_asked), "{} is not {size}", document.id);
+            typesetter().page_count(job(document)).unwrap_or_else(|failure| {
+                panic!("{} in {size}: {}", document.id, failure.said(&Words::english()))
+            });
+        }
+        let expected = if size.format.millimetres().0 > 120.0 { 2 } else { 0 };
+        assert!(documents.len() >= expected, "{size}: {} documents", documents.len());
+    }
+}
+
+#[test]
+fn small_cards_are_as_large_as_their_names_say() {
+    let model = demo();
+    // ISO 216 for A6 (from memory); the others are their own names, an inch is 25.4 mm.
+    for (name, width, height) in
+        [("A6", 105.0, 148.0), ("4x6 in", 4.0 * 25.4, 6.0 * 25.4), ("100x150 mm", 100.0, 150.0)]
+    {
+        let size = Size::named(name).expect("a size");
+        for document in in_size(&model, size) {
+            let pictures = typesetter().pictures(job(&document), Picture::Png { ppi: PPI }).expect("it fits");
+            for picture in &pictures {
+                let (columns, rows, _) = pixels(picture);
+                let nominal = |millimetres: f64| millimetres / 25.4 * PPI;
+                let near = |count: usize, millimetres| (count as f64 - nominal(millimetres)).abs() <= 1.0;
+                assert!(
+                    near(columns, width) && near(rows, height),
+                    "{} in {name}: {columns} × {rows}",
+                    document.id
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn text_stands_out_from_what_is_behind_it() {
+    let model = demo();
+    for name in ["A6", "A5", "A4"] {
+        for document in in_size(&model, Size::named(name).expect("a size")) {
+            let typesetter = typesetter();
+            let pictures = typesetter.pictures(job(&document), Picture::Png { ppi: PPI }).expect("it fits");
+            let pieces = typesetter.pieces(job(&document)).expect("it lays out");
+            let pages: Vec<_> = pictures.iter().map(|picture| pixels(picture)).collect();
+            // The draft mark is turned, and is no text to be read.
+            for piece in pieces.iter().filter(|piece| piece.text.is_some() && !piece.blank() && !piece.turned)
+            {
+                let (columns, rows, grey) = &pages[piece.page - 1];
+                let at = |millimetres: f64, most: usize| {
+                    ((millimetres / 25.4 * PPI).max(0.0) as usize).min(most - 1)
+                };
+                let [left, top, right, bottom] = piece.area;
+                let (mut darkest, mut lightest) = (255_u8, 0_u8);
+                for row in at(top, *rows)..=at(bottom, *rows) {
+                    for column in at(left, *columns)..=at(right, *columns) {
+                        let value = grey[row * columns + column];
+                        darkest = darkest.min(value);
+                        lightest = lightest.max(value);
+                    }
+                }
+                let ratio = (luminance(lightest) + 0.05) / (luminance(darkest) + 0.05);
+                // WCAG 2.2, success criterion 1.4.3: 4.5 to 1 for text.
+                assert!(
+                    ratio >= 4.5,
+                    "{} in {name}, page {}: {:?} has {ratio:.1}",
+                    document.id,
+                    piece.page,
+                    piece.text
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn relative_luminance_is_that_of_its_definition() {
+    // WCAG 2.2, contrast ratio: black on white is 21 to 1; #767676 on white is the lightest
+    // grey of 4.5 to 1 (4.54, in many secondary sources).
+    let ratio = |grey: u8| (luminance(255) + 0.05) / (luminance(grey) + 0.05);
+    assert!((ratio(0) - 21.0).abs() < 1e-9);
+    assert!((ratio(0x76) - 4.54).abs() < 0.01 && ratio(0x77) < 4.5);
+}
+
+/// The relative luminance of a grey.
+///
+/// # Source
+/// WCAG 2.2, definition of relative luminance (from memory).
+fn luminance(grey: u8) -> f64 {
+    let part = f64::from(grey) / 255.0;
+    if part <= 0.04045 { part / 12.92 } else { libm::pow((part + 0.055) / 1.055, 2.4) }
+}
+
+/// Columns, rows and grey values of a PNG.
+fn pixels(picture: &[u8]) -> (usize, usize, Vec<u8>) {
+    let mut reader = png::Decoder::new(std::io::Cursor::new(picture)).read_info().expect("it is a PNG");
+    let mut grey = vec![0; reader.output_buffer_size().expect("it has a size")];
+    let frame = reader.next_frame(&mut grey).expect("it has an image");
+    (frame.width as usize, frame.height as usize, grey)
+}
