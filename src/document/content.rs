@@ -38,8 +38,7 @@ const OF_THE_ISSUE: [&str; 9] =
     ["changed", "id", "date", "revision", "draft", "code", "language", "paper", "fingerprint"];
 
 /// Ids of words: a text that is one of them is no figure and nobody's own.
-static IDS: LazyLock<HashSet<String>> =
-    LazyLock::new(|| Words::english().ids().iter().cloned().collect());
+static IDS: LazyLock<HashSet<String>> = LazyLock::new(|| Words::english().ids().iter().cloned().collect());
 
 /// What a document says; nothing where there is no such document.
 #[must_use]
@@ -58,8 +57,7 @@ pub fn content(context: Context<'_>, listed: &Listed) -> Option<Content> {
 /// The code of a listed document's content; nothing where the set does not list it.
 pub(super) fn fingerprint_of(context: Context<'_>, listed: &Listed) -> Option<String> {
     let neutral = Words::neutral();
-    let (document, _) =
-        traced(|| compose(Context { words: &neutral, stamp: None, ..context }, listed));
+    let (document, _) = traced(|| compose(Context { words: &neutral, stamp: None, ..context }, listed));
     document.map(|document| document.furniture.fingerprint)
 }
 
