@@ -86,7 +86,9 @@ fn a_corrected_pull_up_moves_the_papers_that_show_it_and_no_other() {
     // Sheets and the reports that name their papers by codes: one of each vehicle.
     let of_vehicles = |sheet: &str| [11, 12, 14, 15].map(|number| format!("{sheet}.AMB-{number}"));
     let mut expected: Vec<String> =
-        ["CUR-C2", "CUR-EVAP", "CUR-EVAP-STRIP", "CUR-EVAP-WALL", "CUR-REQUEST", "CUR-S3"].map(str::to_owned).to_vec();
+        ["CUR-C2", "CUR-EVAP", "CUR-EVAP-STRIP", "CUR-EVAP-WALL", "CUR-REQUEST", "CUR-S3"]
+            .map(str::to_owned)
+            .to_vec();
     expected.extend(["CUR-PARTS", "CUR-SENSORS", "CUR-REPORT"].map(of_vehicles).concat());
     expected.extend(["CUR-NO-COLD", "SET.INDEX"].map(str::to_owned));
     assert_eq!(moved, expected);
