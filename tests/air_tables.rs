@@ -5,7 +5,7 @@
 use bayleaf::diag::{Findings, Sources};
 use bayleaf::document::table::{Ask, Cell, Table, of};
 use bayleaf::model::{self, Model};
-use bayleaf::quantity::{Temperature, TemperatureDifference};
+use bayleaf::quantity::{Step, Temperature};
 use bayleaf::rules;
 use bayleaf::spec::{self, Set};
 use bayleaf::words::Words;
@@ -73,8 +73,7 @@ position = [{{ name = "outside", outside = "100 %" }}, {{ name = "cabin", outsid
 
 fn table(model: &Model, id: &str) -> Table {
     let words = Words::english();
-    of(model, &words, &Ask { id, from: None, to: None, step: None, bay: None })
-        .expect("there is such a table")
+    of(model, &words, &Ask { id, ..Ask::default() }).expect("there is such a table")
 }
 
 /// The cell of a row in a column.
@@ -187,7 +186,7 @@ fn saturation_is_not_asked_for_where_there_is_none() {
     let model = model::build(&set).expect("the demo set is clean");
     let words = Words::english();
     let ask = |to: f64| {
-        let (from, step) = (Temperature::from_celsius(0.0), TemperatureDifference::from_kelvins(1.0));
+        let (from, step) = (Temperature::from_celsius(0.0), Step::of_kelvins(1.0));
         let to = Temperature::from_celsius(to);
         of(
             &model,
@@ -197,7 +196,7 @@ fn saturation_is_not_asked_for_where_there_is_none() {
                 from: Some(from),
                 to: Some(to),
                 step: Some(step),
-                bay: None,
+                ..Ask::default()
             },
         )
     };

@@ -9,7 +9,7 @@ use std::path::Path;
 use bayleaf::diag::Findings;
 use bayleaf::document::{self, Context, Document, Trial};
 use bayleaf::model::{self, Model};
-use bayleaf::quantity::Temperature;
+use bayleaf::quantity::{Temperature, Units};
 use bayleaf::spec::{self, Set};
 use bayleaf::words::Words;
 use expect_test::expect_file;
@@ -29,6 +29,8 @@ mod proofs;
 mod pull;
 #[path = "documents/sensor_faults.rs"]
 mod sensor_faults;
+#[path = "documents/units.rs"]
+mod units;
 
 fn demo() -> Model {
     let findings = Findings::default();
@@ -61,6 +63,7 @@ fn documents(model: &Model, bay: Option<f64>) -> Vec<Document> {
         words: &words,
         date: "2026-11-24".parse().expect("a date"),
         bay: bay.map(Temperature::from_celsius),
+        units: Units::Both,
         size: None,
         trial: Trial::default(),
         stamp: None,
@@ -275,8 +278,8 @@ fn a_bay_outside_a_sensors_range_gives_no_window() {
 #[test]
 fn printed_limits_lie_inside_the_computed_ones() {
     let model = demo();
-    let step = Some(bayleaf::quantity::TemperatureDifference::from_kelvins(2.0));
-    let ask = document::table::Ask { id: "CUR-EVAP", from: None, to: None, step, bay: None };
+    let step = Some(bayleaf::quantity::Step::of_kelvins(2.0));
+    let ask = document::table::Ask { id: "CUR-EVAP", step, ..document::table::Ask::default() };
     let computed = document::table::of(&model, &Words::english(), &ask).expect("it has a table");
     let documents = documents(&model, None);
     let document = documents.iter().find(|document| document.id == "CUR-EVAP").expect("it is listed");
@@ -314,6 +317,7 @@ fn the_fingerprint_tells_content_and_not_the_date() {
             words: &words,
             date: date.parse().expect("a date"),
             bay: Some(Temperature::from_celsius(bay)),
+            units: Units::Both,
             size: None,
             trial: Trial::default(),
             stamp: None,
@@ -404,8 +408,9 @@ fn a_thermocouple_has_a_table_for_the_bay() {
         id: "clamp-probe",
         from: Some(at(25.0)),
         to: Some(at(50.0)),
-        step: Some(bayleaf::quantity::TemperatureDifference::from_kelvins(25.0)),
+        step: Some(bayleaf::quantity::Step::of_kelvins(25.0)),
         bay: Some(at(25.0)),
+        ..document::table::Ask::default()
     };
     let table = document::table::of(&model, &Words::english(), &ask).expect("it has a table");
     let number = |row: usize, key: &str| {

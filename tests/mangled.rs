@@ -6,9 +6,9 @@
 use bayleaf::diag::{Findings, Renderer, Sources};
 use bayleaf::document::judgement::{self, Reading, judge};
 use bayleaf::document::table::{self, Cell, Table};
-use bayleaf::document::{self, Context, Trial, faults};
+use bayleaf::document::{self, Edition, faults};
 use bayleaf::model::{self, Model};
-use bayleaf::quantity::{Temperature, Voltage};
+use bayleaf::quantity::{Temperature, Units, Voltage};
 use bayleaf::rules;
 use bayleaf::spec::{self, Set};
 use bayleaf::words::Words;
@@ -112,15 +112,8 @@ fn ask_everything(model: &Model) -> Result<(), TestCaseError> {
         }
     }
     let date = "2026-11-24".parse().expect("a date");
-    let context = Context {
-        model,
-        words: &words,
-        date,
-        bay: Some(at),
-        size: None,
-        trial: Trial::default(),
-        stamp: None,
-    };
+    let edition = Edition { language: words.language(), units: Units::Both, size: None, bay: Some(at) };
+    let context = edition.context(model, &words, date);
     for listed in document::list(model) {
         let document = document::compose(context, &listed);
         prop_assert!(document.is_some(), "{} is listed and cannot be composed", listed.id);

@@ -38,9 +38,9 @@ mod sizes;
 mod specs;
 
 use bayleaf::diag::Findings;
-use bayleaf::document::{self, Context, Distance, Document, Reading, Trial};
+use bayleaf::document::{self, Distance, Document, Edition, Reading};
 use bayleaf::model::{self, Model};
-use bayleaf::quantity::Temperature;
+use bayleaf::quantity::{Temperature, Units};
 use bayleaf::rules;
 use bayleaf::spec::{self, Set};
 use bayleaf::typeset::{Job, Piece, Typesetter};
@@ -87,8 +87,8 @@ fn documents(model: &Model) -> Vec<Document> {
 fn everything(model: &Model) -> Vec<Document> {
     let words = Words::english();
     let bay = Some(Temperature::from_celsius(31.0));
-    let context =
-        Context { model, words: &words, date: date(), bay, size: None, trial: Trial::default(), stamp: None };
+    let edition = Edition { language: words.language(), units: Units::Both, size: None, bay };
+    let context = edition.context(model, &words, date());
     let compose = |listed| document::compose(context, listed).expect("a listed document exists");
     let mut listed = document::list(model);
     for proof in document::proofs(model) {

@@ -9,11 +9,11 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use super::import::{resistance_unit, temperature_unit};
 use crate::document::judgement::Reading;
-use crate::quantity::{Pressure, Ratio, Temperature, TemperatureDifference, Unit};
+use crate::quantity::{Pressure, Ratio, Step, Temperature, Unit, Units};
 use crate::words::Language;
 pub(super) use paper::{PaperFormat, Preview, Print, Watch};
 pub(super) use parse::Share;
-use parse::{difference, language, position, pressure, reading, second, temperature};
+use parse::{language, position, pressure, reading, second, step, temperature, units};
 
 /// Prints bay cards and test sheets for vehicle climate control from TOML specs
 ///
@@ -223,13 +223,17 @@ pub struct Table {
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub to: Option<Temperature>,
 
-    /// Step from row to row; 5 K for a sensor where not given
-    #[arg(long, value_name = "DIFFERENCE", value_parser = difference)]
-    pub step: Option<TemperatureDifference>,
+    /// Step from row to row, such as "5 K" or "10 °F"; 5 K for a sensor where not given
+    #[arg(long, value_name = "DIFFERENCE", value_parser = step)]
+    pub step: Option<Step>,
 
     /// Bay temperature, for figures that depend on it, such as a thermocouple's cold junction
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub at: Option<Temperature>,
+
+    /// Units of what is printed: metric, US or both; the shop's own where not given
+    #[arg(long, value_name = "UNITS", value_parser = units)]
+    pub units: Option<Units>,
 
     /// Form of the output
     #[arg(long, value_enum, default_value_t = Format::Text)]
@@ -297,6 +301,10 @@ pub struct Faults {
     /// Id of a multimeter or thermometer; those of a sheet, or card, of the system where none is named
     #[arg(long = "instrument", value_name = "ID")]
     pub instruments: Vec<String>,
+
+    /// Units of what is printed: metric, US or both; the shop's own where not given
+    #[arg(long, value_name = "UNITS", value_parser = units)]
+    pub units: Option<Units>,
 
     /// Form of the output
     #[arg(long, value_enum, default_value_t = Format::Text)]

@@ -8,7 +8,7 @@ use chrono::NaiveDate;
 use super::args::Check;
 use super::load::{announce, load};
 use super::outcome::{Outcome, say};
-use crate::document::{self, Context, Trial};
+use crate::document::{self, Edition};
 use crate::words::{Language, Message, Words};
 
 /// Runs the command.
@@ -19,15 +19,7 @@ pub(super) fn run(arguments: &Check, language: Option<Language>) -> Outcome {
     };
     let (model, words) = (&loaded.model, &loaded.words);
     // No page is made, so no date is shown.
-    let context = Context {
-        model,
-        words,
-        date: NaiveDate::MIN,
-        bay: None,
-        size: None,
-        trial: Trial::default(),
-        stamp: None,
-    };
+    let context = Edition::of(model, words).context(model, words, NaiveDate::MIN);
     let listed = document::list(model);
     let mut no_source = BTreeSet::new();
     let mut not_given = BTreeSet::new();

@@ -5,6 +5,7 @@ use super::load::answer;
 use super::outcome::Outcome;
 use super::table::{for_people, tell};
 use crate::document::faults::{Ask, Place, of};
+use crate::quantity::Units;
 use crate::words::Language;
 
 /// Runs the command.
@@ -19,8 +20,10 @@ pub(super) fn run(arguments: &Arguments, language: Option<Language>) -> Outcome 
         position: arguments.position,
         pressure: arguments.pressure,
         instruments: &arguments.instruments,
+        units: Units::default(),
     };
     answer(arguments.specs.specs.as_deref(), language, |loaded, words| {
+        let ask = Ask { units: arguments.units.unwrap_or(loaded.model.shop.units), ..ask };
         for_people(arguments.format, words, || {
             of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
         })

@@ -2,11 +2,11 @@
 
 use crate::document::{self, Context, Listed, Trial};
 use crate::model::offered;
-use crate::quantity::{Size, TemperatureDifference};
+use crate::quantity::Size;
 use crate::typeset::{Failure, Job, Typesetter};
 use crate::words::Message;
 
-/// Steps that are tried in place of one that is too narrow, in kelvin.
+/// Steps that are tried in place of one that is too narrow, in degrees of the edition's scale.
 const STEPS: [f64; 4] = [2.0, 5.0, 10.0, 20.0];
 
 /// Refuses a size that one of the documents is not laid out for.
@@ -54,10 +54,9 @@ pub(super) fn reason(
         if tried(size, two) {
             all.push(words.word("run-fits-two-sides"));
         }
-        let step =
-            |kelvin| Trial { step: Some(TemperatureDifference::from_kelvins(kelvin)), ..context.trial };
-        if let Some(kelvin) = STEPS.into_iter().find(|kelvin| tried(size, step(*kelvin))) {
-            all.push(words.say(&Message::new("run-fits-step").with("step", kelvin)));
+        let mut steps = STEPS.into_iter().map(|degrees| context.units.step_of(degrees));
+        if let Some(step) = steps.find(|step| tried(size, Trial { step: Some(*step), ..context.trial })) {
+            all.push(words.say(&Message::new("run-fits-step").with("step", step)));
         }
     }
     let id = if all.is_empty() { "run-fits-nothing" } else { "run-fits" };

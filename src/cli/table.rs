@@ -10,7 +10,7 @@ use super::outcome::{Outcome, say};
 use crate::document::said;
 use crate::document::table::{Ask, Cell, Column, Show, Table, of};
 use crate::model::Fact;
-use crate::quantity::noted;
+use crate::quantity::{Units, noted};
 use crate::words::{Language, Message, Words};
 
 /// Runs the command.
@@ -21,8 +21,10 @@ pub(super) fn run(arguments: &Arguments, language: Option<Language>) -> Outcome 
         to: arguments.to,
         step: arguments.step,
         bay: arguments.at,
+        units: Units::default(),
     };
     answer(arguments.specs.specs.as_deref(), language, |loaded, words| {
+        let ask = Ask { units: arguments.units.unwrap_or(loaded.model.shop.units), ..ask };
         for_people(arguments.format, words, || {
             of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
         })

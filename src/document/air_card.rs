@@ -11,8 +11,8 @@ use super::marks::Marks;
 use super::table::{self, Ask, BLANK, Table};
 use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, finish};
-use crate::model::{Model, Refrigerant, Vent};
-use crate::quantity::{Rounding, figure};
+use crate::model::{Refrigerant, Vent};
+use crate::quantity::{Rounding, Unit, Units, figure, key_of};
 use crate::spec::About;
 use crate::words::{Message, Words};
 
@@ -58,7 +58,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let Context { model, words, .. } = context;
     let system_id = model.cards.get(&listed.spec)?.of(About::Air)?;
     let system = model.systems.get(system_id)?;
-    let mut marks = Marks::default();
+    let mut marks = Marks::of(context.units);
     let title = Message::new("card-air-title").with("system", &system.title);
     let kind = Kind {
         word: "doc-air-card",
@@ -81,8 +81,8 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     }
     let data = AirCard {
         furniture,
-        fluids: fluids.iter().filter_map(|of| fluid(words, model, of)).collect(),
-        vents: vents.iter().filter_map(|of| air(words, model, of)).collect(),
+        fluids: fluids.iter().filter_map(|of| fluid(context, of)).collect(),
+        vents: vents.iter().filter_map(|of| air(context, of)).collect(),
         given: given(words, facts, &mut marks),
         cautions: caution::of(
             words,
@@ -93,9 +93,10 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
-fn fluid(words: &Words, model: &Model, of: &Refrigerant) -> Option<Fluid> {
+fn fluid(context: Context<'_>, of: &Refrigerant) -> Option<Fluid> {
+    let Context { model, words, units, .. } = context;
     let id = format!("refrigerant.{}", of.id);
-    let table = table::of(model, words, &Ask { id: &id, ..Ask::default() }).ok()?;
+    let table = table::of(model, words, &Ask { id: &id, units, ..Ask::default() }).ok()?;
     let wanted = |key: &str| {
         let pressure = key.starts_with("absolute_") || key.starts_with("gauge_");
         let line = key.starts_with("suction_line_") || key.starts_with("liquid_line_");
@@ -106,11 +107,12 @@ fn fluid(words: &Words, model: &Model, of: &Refrigerant) -> Option<Fluid> {
     strip.title = String::new();
     strip.notes = Vec::new();
     for (shown, column) in strip.columns.iter_mut().zip(&table.columns) {
-        *shown = head(words, &column.key);
+        *shown = head(words, units, &column.key);
     }
     let strip = strip.without_blanks();
     let has_lines = of.superheat.is_some() || of.subcooling.is_some();
-    let critical = figure(of.fluid.critical_temperature().celsius(), 1, Rounding::Down);
+    let critical = figure(units.degrees(of.fluid.critical_temperature()), 1, Rounding::Down);
+    let critical = format!("{critical} {}", units.symbol());
     let critical = Message::new("card-critical").with("fluid", of.fluid.number()).with("critical", critical);
     // The first note says where the gauges hang; of the others their columns are not here.
     let mut notes: Vec<String> = table.notes.into_iter().take(1).collect();
@@ -120,7 +122,7 @@ fn fluid(words: &Words, model: &Model, of: &Refrigerant) -> Option<Fluid> {
         title: of.title.clone(),
         number: of.fluid.number().to_owned(),
         boxes: write_on::boxes(
-            words,
+            context,
             &[("card-box-charge", "g"), ("card-box-oil", ""), ("card-box-oil-charge", "ml")],
         ),
         strip,
@@ -129,17 +131,18 @@ fn fluid(words: &Words, model: &Model, of: &Refrigerant) -> Option<Fluid> {
 }
 
 /// The head of a column of the strip: what it is of, and below it its unit or its end.
-fn head(words: &Words, key: &str) -> Column {
+fn head(words: &Words, units: Units, key: &str) -> Column {
     let word = |id: &str| words.word(id);
+    let degrees = |id| words.say(&Message::new(id).with("unit", units.symbol()));
     if let Some(scale) = key.strip_prefix("temperature_") {
         return Column::figures(word("card-saturation"), if scale == "c" { "°C" } else { "°F" });
     }
     let end = if key.contains("_min_") { word("card-from") } else { word("card-to") };
     if key.starts_with("suction") {
-        return Column::figures(word("card-suction-line"), end);
+        return Column::figures(degrees("card-suction-line"), end);
     }
     if key.starts_with("liquid") {
-        return Column::figures(word("card-liquid-line"), end);
+        return Column::figures(degrees("card-liquid-line"), end);
     }
     let (which, unit) = key.split_once('_').unwrap_or((key, ""));
     let unit = if unit == "kpa" { "kPa" } else { unit };
@@ -161,33 +164,36 @@ fn only(table: &Table, wanted: impl Fn(&str) -> bool) -> Table {
     }
 }
 
-fn air(words: &Words, model: &Model, of: &Vent) -> Option<Air> {
+fn air(context: Context<'_>, of: &Vent) -> Option<Air> {
+    let Context { model, words, units, .. } = context;
     let id = format!("vent.{}", of.id);
-    let table = table::of(model, words, &Ask { id: &id, ..Ask::default() }).ok()?;
+    let table = table::of(model, words, &Ask { id: &id, units, ..Ask::default() }).ok()?;
     let texts = table.texts();
     let at = |key: &str| table.column(key);
+    let end = units.key();
+    let outlet = |which| at(&format!("outlet_{which}_{end}"));
+    let outside = units.scales().iter().map(|scale| at(&format!("outside_{}", key_of(*scale))));
     let column = Columns {
         intake: at("intake")?,
-        celsius: at("outside_c")?,
-        fahrenheit: at("outside_f")?,
+        outside: outside.collect::<Option<_>>()?,
         humidity: at("humidity_percent")?,
-        window: [at("outlet_min_c")?, at("outlet_nom_c")?, at("outlet_max_c")?],
+        window: [outlet("min")?, outlet("nom")?, outlet("max")?],
         mark: at("mark")?,
     };
     let positions = of.positions.iter().map(|position| {
         let mine: Vec<&Vec<String>> =
             texts.iter().filter(|row| row[column.intake] == position.name).collect();
-        matrix(words, &position.name, &mine, &column)
+        matrix((words, units), &position.name, &mine, &column)
     });
     let said = words.word("caution-law");
     let mut notes: Vec<String> = table.notes.iter().filter(|note| **note != said).cloned().collect();
-    notes.push(words.word("card-vent-how"));
+    notes.push(words.say(&Message::new("card-vent-how").with("unit", units.symbol())));
     Some(Air {
         title: of.title.clone(),
         notes,
         positions: positions.collect(),
         boxes: write_on::boxes(
-            words,
+            context,
             &[
                 ("card-box-ambient", "°C"),
                 ("card-box-humidity", "%"),
@@ -202,44 +208,43 @@ fn air(words: &Words, model: &Model, of: &Vent) -> Option<Air> {
 /// Where the columns of the vent's table are.
 struct Columns {
     intake: usize,
-    celsius: usize,
-    fahrenheit: usize,
+    /// The outside air on each scale of the edition.
+    outside: Vec<usize>,
     humidity: usize,
     window: [usize; 3],
     mark: usize,
 }
 
 /// Ambient temperatures against humidities: the window in which the outlet air is good.
-fn matrix(words: &Words, position: &str, rows: &[&Vec<String>], column: &Columns) -> Grid {
+fn matrix((words, units): (&Words, Units), position: &str, rows: &[&Vec<String>], column: &Columns) -> Grid {
+    let first = column.outside[0];
     let mut humidities: Vec<&str> = Vec::new();
     let mut ambient: Vec<&str> = Vec::new();
     for row in rows {
         if !humidities.contains(&row[column.humidity].as_str()) {
             humidities.push(&row[column.humidity]);
         }
-        if !ambient.contains(&row[column.celsius].as_str()) {
-            ambient.push(&row[column.celsius]);
+        if !ambient.contains(&row[first].as_str()) {
+            ambient.push(&row[first]);
         }
     }
     let cell = |at: &str, humidity: &str| {
-        let found = rows.iter().find(|row| row[column.celsius] == at && row[column.humidity] == humidity);
+        let found = rows.iter().find(|row| row[first] == at && row[column.humidity] == humidity);
         found.map_or_else(|| BLANK.to_owned(), |row| shown(words, row, column))
     };
     let line = |at: &&str| {
-        let fahrenheit = rows.iter().find(|row| row[column.celsius] == **at);
-        let fahrenheit = fahrenheit.map(|row| row[column.fahrenheit].clone()).unwrap_or_default();
+        let found = rows.iter().find(|row| row[first] == **at);
+        let text = |index: &usize| found.map(|row| row[*index].clone()).unwrap_or_default();
         let cells = humidities.iter().map(|humidity| cell(at, humidity));
-        [(*at).to_owned(), fahrenheit].into_iter().chain(cells).collect()
+        column.outside.iter().map(text).chain(cells).collect()
     };
     let head = |humidity: &&str| match *humidity {
         BLANK => Column::figures(words.word("card-any-weather"), ""),
         humidity => Column::figures(words.word("card-outside-humidity"), format!("{humidity} %")),
     };
     let title = Message::new("card-vent-position").with("position", position);
-    let mut columns = vec![
-        Column::figures(words.word("card-outside-air"), "°C"),
-        Column::figures(words.word("card-outside-air"), "°F"),
-    ];
+    let outside = |scale: &Unit| Column::figures(words.word("card-outside-air"), scale.symbol());
+    let mut columns: Vec<Column> = units.scales().iter().map(outside).collect();
     columns.extend(humidities.iter().map(head));
     let rows = ambient.iter().map(line).collect();
     Grid { title: words.say(&title), notes: Vec::new(), columns, rows }.without_blanks()

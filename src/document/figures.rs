@@ -1,7 +1,7 @@
 //! Figures as cards and sheets print them: windows rounded inward, ranges, temperatures.
 
 use crate::physics::Band;
-use crate::quantity::{Rounding, Temperature, decimals_for, figure, ten_to};
+use crate::quantity::{Rounding, Temperature, Units, decimals_for, figure, ten_to};
 
 /// Volts are printed to the millivolt, the last digit of a workshop meter.
 pub(super) const VOLT_DECIMALS: usize = 3;
@@ -72,6 +72,21 @@ pub(super) fn nominal_ohms(ohms: f64) -> String {
 /// A nominal voltage in volts.
 pub(super) fn nominal_volts(volts: f64) -> String {
     figure(volts, VOLT_DECIMALS, Rounding::Nearest)
+}
+
+/// A temperature on the edition's scale, with no more decimals than it needs, up to two.
+pub(super) fn degrees(units: Units, at: Temperature) -> String {
+    trimmed(units.degrees(at))
+}
+
+/// The same with its unit: `31 °C`, `87.8 °F`.
+pub(super) fn temperature(units: Units, at: Temperature) -> String {
+    format!("{} {}", degrees(units, at), units.symbol())
+}
+
+/// The same to a tenth, as a bay's thermometer shows it.
+pub(super) fn tenths(units: Units, at: Temperature) -> String {
+    format!("{} {}", figure(units.degrees(at), 1, Rounding::Nearest), units.symbol())
 }
 
 /// A temperature in °C with no more decimals than it needs, up to two.

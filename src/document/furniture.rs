@@ -9,7 +9,7 @@ use super::code::Code;
 use super::marks::Marks;
 use super::stamp::{Changed, Stamp};
 use crate::model::{Fact, System};
-use crate::quantity::Size;
+use crate::quantity::{Size, Units};
 use crate::words::Message;
 
 /// Title band, foot and marks of a document's pages.
@@ -109,7 +109,11 @@ impl Furniture {
             size: kind.size,
             language: words.language().code(),
             sources: Vec::new(),
-            units: words.word("doc-units"),
+            units: words.word(match context.units {
+                Units::Metric => "doc-units-metric",
+                Units::Us => "doc-units-us",
+                Units::Both => "doc-units",
+            }),
             changed: context.stamp.and_then(|stamp| stamp.changed(words)),
         }
     }

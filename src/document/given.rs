@@ -23,7 +23,7 @@ pub(super) fn given<'a>(
 ) -> Vec<Given> {
     let line = |fact: &Fact| Given {
         what: words.word(fact.label),
-        value: value(words, fact),
+        value: value(words, fact, marks),
         mark: marks.mark(words, fact),
     };
     facts.into_iter().map(line).collect()
@@ -34,8 +34,9 @@ pub fn said<'a>(words: &Words, fact: impl Into<Option<&'a Fact>>) -> String {
     fact.into().and_then(Fact::shown).unwrap_or_else(|| words.word("doc-not-given"))
 }
 
-/// As [`said`], but what is chosen in the specs among fixed words is said in the paper's.
-fn value(words: &Words, fact: &Fact) -> String {
+/// As the paper's units have it, but what is chosen in the specs among fixed words is said in the
+/// paper's.
+fn value(words: &Words, fact: &Fact, marks: &Marks) -> String {
     let id = match (fact.label, fact.written.as_deref().unwrap_or_default()) {
         (_, "true") => "table-yes",
         (_, "false") => "table-no",
@@ -45,7 +46,7 @@ fn value(words: &Words, fact: &Fact) -> String {
         ("fact-more-current", "less displacement") => "fact-is-less-displacement",
         ("fact-blower-control", "transistor") => "fact-is-transistor",
         ("fact-blower-control", "resistor pack") => "fact-is-resistor-pack",
-        _ => return said(words, fact),
+        _ => return marks.value(fact).unwrap_or_else(|| words.word("doc-not-given")),
     };
     words.word(id)
 }

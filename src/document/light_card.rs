@@ -39,8 +39,8 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
 
 /// The windows in the dark and in the rated light, and the least difference.
 fn key_figures(context: Context<'_>, light: &Light, name: &str) -> Vec<KeyFigure> {
-    let Context { model, words, .. } = context;
-    let (Some(table), Some(sensor)) = (table_of(model, words, name), &light.sensor) else {
+    let words = context.words;
+    let (Some(table), Some(sensor)) = (table_of(context, name), &light.sensor) else {
         return Vec::new();
     };
     let rated = format!("{} W/m²", figure(sensor.at.watts_per_square_metre(), 0, Rounding::Nearest));

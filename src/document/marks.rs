@@ -2,13 +2,17 @@
 
 use std::collections::BTreeSet;
 
+use super::beside;
 use super::furniture::Source;
 use crate::model::Fact;
+use crate::quantity::Units;
 use crate::words::Words;
 
 /// The sources of one document in the order in which they are first shown.
 #[derive(Debug, Default)]
 pub(super) struct Marks {
+    /// The units of the page, which values that are shown as written have beside them.
+    units: Units,
     sources: Vec<String>,
     no_source: BTreeSet<String>,
     not_given: BTreeSet<String>,
@@ -17,14 +21,24 @@ pub(super) struct Marks {
 }
 
 impl Marks {
+    /// Marks of a page in these units.
+    pub(super) fn of(units: Units) -> Self {
+        Self { units, ..Self::default() }
+    }
+
+    /// A fact as written, with the same in the page's unit beside it; `None` where it is missing.
+    pub(super) fn value(&self, fact: &Fact) -> Option<String> {
+        beside::shown(self.units, fact)
+    }
+
     /// Marks that go on with the letters of another document.
     pub(super) fn continuing(sources: Vec<String>) -> Self {
         Self { sources, ..Self::default() }
     }
 
     /// Marks of a paper that names another one for its sources: no letters.
-    pub(super) fn elsewhere() -> Self {
-        Self { elsewhere: true, ..Self::default() }
+    pub(super) fn elsewhere(units: Units) -> Self {
+        Self { units, elsewhere: true, ..Self::default() }
     }
 
     /// The mark of a fact: its source's letter, the words "no source", or
@@ -52,9 +66,9 @@ impl Marks {
     /// The value of a fact with its mark behind it, or NOT GIVEN.
     pub(super) fn shown(&mut self, words: &Words, fact: &Fact) -> String {
         let mark = self.mark(words, fact);
-        match fact.shown() {
-            Some(written) if mark.is_empty() => written,
-            Some(written) => format!("{written} [{mark}]"),
+        match self.value(fact) {
+            Some(value) if mark.is_empty() => value,
+            Some(value) => format!("{value} [{mark}]"),
             None => words.word("doc-not-given"),
         }
     }

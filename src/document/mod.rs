@@ -9,6 +9,7 @@ mod actuator_card;
 mod air_card;
 mod axis;
 pub mod bench;
+mod beside;
 mod card;
 mod caution;
 mod checklist;
@@ -17,6 +18,7 @@ mod connector_card;
 mod content;
 mod distance;
 mod driver_card;
+mod edition;
 mod ends;
 mod expectation;
 mod fault_rows;
@@ -58,6 +60,7 @@ use serde::Serialize;
 
 pub use content::{Cell, Content, content};
 pub use distance::{ASKED_FOR, Distance, Reading};
+pub use edition::Edition;
 pub use given::said;
 pub use list::{Listed, Paperwork, list};
 pub use plan::Trial;
@@ -68,7 +71,7 @@ pub use schema::{NAMED, file_of, schemas};
 pub use stamp::{CHANGED_FROM, CHANGED_TO, Moved, Since, Stamp};
 
 use crate::model::{Lamination, Model, offered};
-use crate::quantity::{Size, Temperature, noted};
+use crate::quantity::{Size, Temperature, Units, noted};
 use crate::spec::About;
 use crate::words::Words;
 use code::Code;
@@ -86,6 +89,8 @@ pub struct Context<'a> {
     pub date: NaiveDate,
     /// The bay temperature that windows are computed for.
     pub bay: Option<Temperature>,
+    /// The units of the page.
+    pub units: Units,
     /// The size of every paper, where not the card's own or the shop's.
     pub size: Option<Size>,
     /// What is tried in place of what the specs say.

@@ -86,7 +86,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let panel = model.panels.get(model.cards.get(&listed.spec)?.of(About::Panel)?)?;
     let system = model.systems.get(&panel.system)?;
     let set = model.mode_sets.get(&panel.system)?;
-    let mut marks = Marks::default();
+    let mut marks = Marks::of(context.units);
     let title = Message::new("card-modes-title").with("panel", &panel.title);
     let kind = Kind {
         word: "doc-mode-card",

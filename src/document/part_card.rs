@@ -82,7 +82,7 @@ pub(super) struct Part<'a> {
 pub(super) fn compose(context: Context<'_>, listed: &Listed, part: Part<'_>) -> Option<Document> {
     let Context { model, words, .. } = context;
     let system = model.systems.get(part.system)?;
-    let mut marks = Marks::default();
+    let mut marks = Marks::of(context.units);
     let kind = Kind {
         word: part.kind,
         size: context.size_of(listed),
@@ -91,7 +91,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed, part: Part<'_>) -> 
     };
     let furniture = Furniture::new(context, kind, part.system, system, &mut marks);
     let (place, place_mark) = card::place(words, part.facts, &mut marks);
-    let mut readings = table_of(model, words, &part.name)?;
+    let mut readings = table_of(context, &part.name)?;
     // Cautions have a box of their own.
     readings.notes.retain(|note| !part.is_caution(words, note));
     let missing = part
@@ -126,8 +126,8 @@ impl Part<'_> {
 }
 
 /// The figures that `bayleaf table` shows.
-pub(super) fn table_of(model: &Model, words: &Words, name: &str) -> Option<Table> {
-    table::of(model, words, &table::Ask { id: name, ..table::Ask::default() }).ok()
+pub(super) fn table_of(Context { model, words, units, .. }: Context<'_>, name: &str) -> Option<Table> {
+    table::of(model, words, &table::Ask { id: name, units, ..table::Ask::default() }).ok()
 }
 
 /// The window in one row of a table: its limits, or its nominal value alone.
@@ -182,8 +182,9 @@ fn wrong(
     name: &str,
     (condition, believes, unit): (&'static str, &'static str, &'static str),
 ) -> Option<Grid> {
-    let Context { model, words, .. } = context;
-    let table = faults::of(model, words, &faults::Ask { id: name, ..faults::Ask::default() }).ok()?;
+    let Context { model, words, units, .. } = context;
+    let ask = faults::Ask { id: name, units, ..faults::Ask::default() };
+    let table = faults::of(model, words, &ask).ok()?;
     let at = table.column(condition)?;
     let mut heads: Vec<String> = Vec::new();
     for row in &table.rows {
@@ -193,12 +194,13 @@ fn wrong(
         }
     }
     let blocks = blocks(&table, at, heads.len())?;
+    let decimals = if unit == units.pressure().symbol() { units.pressure_decimals() } else { 0 };
     let rows = fault_rows::rows(&blocks, heads.len(), |cell| {
         let shown = |key: &str, decimals| match cell(key) {
             Cell::Number(number) => figure(number, decimals, Rounding::Nearest),
             _ => BLANK.to_owned(),
         };
-        vec![shown("voltage_v", 3), shown(believes, 0)]
+        vec![shown("voltage_v", 3), shown(believes, decimals)]
     });
     let believed = words.say(&Message::new("card-part-believes").with("unit", unit));
     let columns = std::iter::once(Column::words(words.word("card-part-fault")))

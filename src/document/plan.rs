@@ -5,13 +5,13 @@
 //! says and sees that they have the sides foreseen.
 
 use super::{Context, Listed, Paperwork};
-use crate::quantity::{Format, Size, TemperatureDifference};
+use crate::quantity::{Format, Size, Step};
 
 /// What is tried in place of what the specs say, to find out what would fit.
 #[derive(Debug, Clone, Copy, Default, PartialEq)]
 pub struct Trial {
     /// The step of a strip table.
-    pub step: Option<TemperatureDifference>,
+    pub step: Option<Step>,
     /// The sides of a strip card.
     pub sides: Option<usize>,
 }
@@ -20,7 +20,7 @@ pub struct Trial {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) struct Plan {
     /// The step, where it is not to be chosen.
-    pub step: Option<TemperatureDifference>,
+    pub step: Option<Step>,
     /// How many rows there is room for.
     pub rows: usize,
     /// How many sides a strip card may have; 0 for any number.

@@ -6,6 +6,7 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use super::figures;
 use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::test_sheet::group::{Quoted, quoted};
@@ -13,7 +14,6 @@ use super::test_sheet::header;
 use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, Paperwork, finish};
 use crate::model::{Report, Sheet};
-use crate::quantity::{Rounding, figure};
 use crate::words::{Message, Words};
 
 const TEMPLATE: &str = "report.typ";
@@ -75,7 +75,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let sheet = model.sheets.get(&report.sheet)?;
     let vehicle = model.vehicles.get(vehicle)?;
     let system = model.systems.get(&sheet.system)?;
-    let mut marks = Marks::default();
+    let mut marks = Marks::of(context.units);
     let title = Message::new("sheet-title").with("title", &report.title).with("vehicle", &vehicle.title);
     let kind = Kind {
         word: "doc-report",
@@ -96,7 +96,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let data = ResultReport {
         furniture,
         vehicle: identity,
-        boxes: write_on::boxes(words, &BOXES),
+        boxes: write_on::boxes(context, &BOXES),
         complaint: words.word("report-complaint"),
         cause: words.word("report-cause"),
         action: words.word("report-action"),
@@ -139,8 +139,7 @@ fn evidence(report: &Report, windows: &[Quoted]) -> Vec<Quoted> {
 
 fn windows_of(context: Context<'_>, sheet: &str, code: &str) -> String {
     let message = match context.bay {
-        Some(at) => Message::new("report-now")
-            .with("temperature", format!("{} °C", figure(at.celsius(), 1, Rounding::Nearest))),
+        Some(at) => Message::new("report-now").with("temperature", figures::tenths(context.units, at)),
         None => Message::new("report-now-none"),
     };
     context.words.say(&message.with("sheet", sheet).with("code", code))

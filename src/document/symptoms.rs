@@ -58,7 +58,7 @@ pub(super) fn indexed(model: &Model) -> impl Iterator<Item = (&str, String)> {
 pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     let Context { model, words, .. } = context;
     let system = model.systems.get(&listed.spec)?;
-    let mut marks = Marks::default();
+    let mut marks = Marks::of(context.units);
     let kind = Kind {
         word: "doc-symptoms",
         size: context.size_of(listed),

@@ -68,7 +68,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let Context { model, words, .. } = context;
     let id = model.cards.get(&listed.spec)?.of(About::System)?;
     let system = model.systems.get(id)?;
-    let mut marks = Marks::default();
+    let mut marks = Marks::of(context.units);
     let kind = Kind {
         word: "doc-system-card",
         size: context.size_of(listed),

@@ -3,16 +3,16 @@
 use super::card::KeyFigure;
 use super::caution::{self, Touch};
 use super::part_card::{self, Circuit, Part, pin, table_of, window};
-use super::{Context, Document, Listed, said};
+use super::{Context, Document, Listed, said, table};
 use crate::model::Transducer;
 use crate::physics::transducer::Sense;
-use crate::quantity::{Rounding, figure};
+use crate::quantity::{Rounding, Unit, Units, figure};
 use crate::spec::{About, Role};
 use crate::words::{Message, Words};
 
 /// Composes one transducer card.
 pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
-    let Context { model, words, .. } = context;
+    let Context { model, words, units, .. } = context;
     let transducer = model.transducers.get(model.cards.get(&listed.spec)?.of(About::Transducer)?)?;
     let name = format!("transducer.{}", transducer.id);
     let part = Part {
@@ -25,7 +25,10 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         direction: direction(transducer),
         key_figures: key_figures(context, &name),
         circuit: circuit(words, transducer),
-        condition: ("pressure_kpa", "believed_pressure_kpa", "kPa"),
+        condition: match units {
+            Units::Us => ("pressure_psi", "believed_pressure_psi", "psi"),
+            _ => ("pressure_kpa", "believed_pressure_kpa", "kPa"),
+        },
         next: next(words, transducer),
         touches: std::iter::once(Touch::Refrigerant).chain(caution::AT_WIRES.iter().copied()).collect(),
         name,
@@ -49,16 +52,19 @@ fn direction(transducer: &Transducer) -> &'static str {
 
 /// The windows at both ends of the line and in its middle.
 fn key_figures(context: Context<'_>, name: &str) -> Vec<KeyFigure> {
-    let Context { model, words, .. } = context;
-    let Some(table) = table_of(model, words, name) else { return Vec::new() };
+    let Context { words, units, .. } = context;
+    let Some(table) = table_of(context, name) else { return Vec::new() };
     let mut rows = vec![0, table.rows.len() / 2, table.rows.len().saturating_sub(1)];
     rows.dedup();
-    let at = |row: usize, key: &str, decimals| {
-        Some(figure(table.number(table.rows.get(row)?, key)?, decimals, Rounding::Nearest))
+    let at = |row: usize, unit: Unit| {
+        let number = table.number(table.rows.get(row)?, &table::transducer::key(unit))?;
+        let decimals = table::transducer::digits(unit);
+        Some(format!("{} {}", figure(number, decimals, Rounding::Nearest), unit.symbol()))
     };
     let figure = |row: usize| {
-        let also = format!("{} bar · {} psi", at(row, "pressure_bar", 2)?, at(row, "pressure_psi", 1)?);
-        window(words, &table, row, format!("{} kPa", at(row, "pressure_kpa", 0)?), also)
+        let (first, others) = units.pressures().split_first()?;
+        let also = others.iter().map(|unit| at(row, *unit)).collect::<Option<Vec<_>>>()?;
+        window(words, &table, row, at(row, *first)?, also.join(" · "))
     };
     rows.into_iter().filter_map(figure).collect()
 }

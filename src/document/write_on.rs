@@ -3,6 +3,7 @@
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use super::Context;
 use crate::words::Words;
 
 /// A box, with what belongs in it and the unit printed there.
@@ -12,12 +13,12 @@ pub(super) struct WriteOn {
     unit: &'static str,
 }
 
-/// A box for each label of the word table and its unit.
+/// A box for each label of the word table and its metric unit, which becomes the edition's.
 pub(super) fn boxes<'a>(
-    words: &Words,
+    Context { words, units, .. }: Context<'_>,
     all: impl IntoIterator<Item = &'a (&'a str, &'static str)>,
 ) -> Vec<WriteOn> {
-    all.into_iter().map(|(id, unit)| WriteOn { label: words.word(id), unit }).collect()
+    all.into_iter().map(|(id, unit)| WriteOn { label: words.word(id), unit: units.in_box(unit) }).collect()
 }
 
 /// The same without units: names, dates, signatures.

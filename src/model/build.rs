@@ -39,6 +39,7 @@ pub fn build(set: &Set) -> Option<Model> {
         shop: Shop {
             title: text(&shop.title)?,
             paper: shop.paper.as_ref()?.value,
+            units: shop.units.as_ref().map(|units| units.value).unwrap_or_default(),
             sizes: shop.sizes.iter().map(|(kind, size)| (*kind, size.value)).collect(),
             notice: text(&shop.notice),
             decision: convert::decision(shop),

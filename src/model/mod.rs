@@ -60,7 +60,7 @@ pub use wire::Wire;
 
 use crate::physics::atmosphere::Site;
 use crate::physics::decision::Rule;
-use crate::quantity::{Size, TemperatureDifference, Toleranced, Voltage};
+use crate::quantity::{Size, TemperatureDifference, Toleranced, Units, Voltage};
 use crate::spec::{Paper, PaperKind, Sourced};
 
 /// A whole set of specs, checked and linked.
@@ -121,6 +121,8 @@ pub struct Shop {
     pub title: String,
     /// The paper of its test sheets.
     pub paper: Paper,
+    /// The units of what is printed, where no print says otherwise.
+    pub units: Units,
     /// The sizes of its other papers, by kind, where it chose them.
     pub sizes: BTreeMap<PaperKind, Size>,
     /// A line printed in bold on every page.

@@ -3,7 +3,7 @@
 use super::fact::Fact;
 use super::instrument::{Multimeter, Thermometer};
 use super::sensor::Sensor;
-use crate::quantity::{Interval, Size, Temperature, TemperatureDifference};
+use crate::quantity::{Interval, Size, Step, Temperature};
 use crate::spec::{About, Measure, Spot, Surface, View};
 
 /// A card about one thing.
@@ -18,7 +18,7 @@ pub struct Card {
     /// The multimeter whose loading the volts include.
     pub meter: Option<Multimeter>,
     /// The step of the strip table, where the lead chose it.
-    pub step: Option<TemperatureDifference>,
+    pub step: Option<Step>,
     /// The temperatures of the strip table, where the lead chose them.
     pub range: Option<Interval<Temperature>>,
     /// The temperature of the worked example, where the lead chose it.

@@ -3,7 +3,7 @@
 use super::fact::Fact;
 use super::instrument::{PressureGauge, Thermometer};
 use crate::physics::refrigerant::Refrigerant as Fluid;
-use crate::quantity::{Interval, Temperature, TemperatureDifference, Unit};
+use crate::quantity::{Interval, Step, Temperature, TemperatureDifference, Unit};
 
 /// A refrigerant in a system.
 #[derive(Debug)]
@@ -19,7 +19,7 @@ pub struct Refrigerant {
     /// The temperatures its table covers.
     pub range: Interval<Temperature>,
     /// From row to row, where given.
-    pub step: Option<TemperatureDifference>,
+    pub step: Option<Step>,
     /// The units that the shop's gauges show.
     pub units: Vec<Unit>,
     /// The gauge on the suction side.

@@ -3,7 +3,7 @@
 use super::fact::Fact;
 use super::instrument::{Hygrometer, Thermometer};
 use crate::physics::air::vent::Cooling;
-use crate::quantity::{Interval, Ratio, Temperature, TemperatureDifference};
+use crate::quantity::{Interval, Ratio, Step, Temperature};
 
 /// What leaves the outlets for a stated duty.
 #[derive(Debug)]
@@ -17,7 +17,7 @@ pub struct Vent {
     /// The duty, and how humid the air leaves.
     pub cooling: Cooling,
     /// The temperatures of the outside air, and the step between them.
-    pub ambient: (Interval<Temperature>, TemperatureDifference),
+    pub ambient: (Interval<Temperature>, Step),
     /// Its relative humidities, and the step between them.
     pub humidity: (Interval<Ratio>, Ratio),
     /// The temperatures that the evaporator is held between.

@@ -20,13 +20,14 @@ mod size;
 mod temperature;
 mod trace;
 mod unit;
+mod units;
 mod wire;
 
 pub use accuracy::{Accuracy, MOST_RANGES, MeterRange, MeterRanges};
 pub use figure::{Rounding, decimals_for, figure, ten_to};
 pub use measured::{Measured, measured, window};
 pub use misprint::{Slip, half_last_digit, slip};
-pub use notation::{Notation, decimal_mark, marked, noted, reprinted};
+pub use notation::{Notation, decimal_mark, marked, noted, range_word, reprinted};
 pub use phrasing::Phrasing;
 pub use read::{
     Interval, Misread, Quantity, Reason, Toleranced, accuracy, deviation, interval, number, ratio, scalar,
@@ -41,4 +42,5 @@ pub use size::{Format, Size};
 pub use temperature::{Temperature, TemperatureDifference};
 pub use trace::{Traced, traced};
 pub use unit::{Dimension, Unit};
+pub use units::{Step, Units, degrees, key_of};
 pub use wire::{WireSize, wire_size};

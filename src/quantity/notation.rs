@@ -46,6 +46,12 @@ pub fn decimal_mark() -> char {
     with(|notation| notation.decimal).unwrap_or(POINT)
 }
 
+/// What stands between the ends of a range here.
+#[must_use]
+pub fn range_word() -> String {
+    with(|notation| notation.to.clone()).unwrap_or_else(|| "to".to_owned())
+}
+
 /// From so many digits on a whole number is parted in groups.
 pub(super) fn grouped_from() -> usize {
     with(|notation| notation.grouped_from).unwrap_or(4)

@@ -92,7 +92,7 @@ impl Dimension {
 }
 
 /// A unit as written.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd)]
 #[expect(missing_docs, reason = "each is its own name; the table below spells it")]
 pub enum Unit {
     Celsius,

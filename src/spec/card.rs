@@ -4,7 +4,7 @@ use super::connector::View;
 use super::paper_kind::PaperKind;
 use super::reader::Reader;
 use super::value::{At, Sourced};
-use crate::quantity::{Interval, Size, Temperature, TemperatureDifference, interval, scalar};
+use crate::quantity::{Interval, Size, Step, Temperature, interval, scalar};
 
 /// What a card may be about.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -68,7 +68,7 @@ pub struct Card {
     /// The multimeter whose loading its volts include.
     pub meter: Option<At<String>>,
     /// The step of a sensor's strip table; chosen to fit where it is left out.
-    pub step: Option<Sourced<TemperatureDifference>>,
+    pub step: Option<Sourced<Step>>,
     /// The temperatures of its strip table, where not the whole range.
     pub range: Option<Sourced<Interval<Temperature>>>,
     /// The temperature of its worked example.

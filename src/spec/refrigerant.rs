@@ -2,7 +2,7 @@
 
 use super::reader::Reader;
 use super::value::{At, Sourced};
-use crate::quantity::{Interval, Temperature, TemperatureDifference, Unit, interval, scalar};
+use crate::quantity::{Interval, Step, Temperature, TemperatureDifference, Unit, interval, scalar};
 
 /// A refrigerant in a system.
 #[derive(Debug, Clone)]
@@ -16,7 +16,7 @@ pub struct Refrigerant {
     /// The temperatures its table covers, where not all that are known.
     pub range: Option<Sourced<Interval<Temperature>>>,
     /// From row to row.
-    pub step: Option<Sourced<TemperatureDifference>>,
+    pub step: Option<Sourced<Step>>,
     /// The units that the shop's gauges show, where not all.
     pub units: Option<Vec<At<Unit>>>,
     /// The gauge on the suction side.

@@ -4,8 +4,9 @@ use super::lamination::Lamination;
 use super::paper_kind::PaperKind;
 use super::reader::Reader;
 use super::value::{At, Sourced};
+use crate::diag::nearest;
 use crate::quantity::{
-    Length, Ratio, Size, TemperatureDifference, Toleranced, Voltage, ratio, scalar, toleranced,
+    Length, Ratio, Size, TemperatureDifference, Toleranced, Units, Voltage, ratio, scalar, toleranced,
 };
 use crate::words::Language;
 
@@ -16,6 +17,8 @@ pub struct Shop {
     pub title: Option<At<String>>,
     /// The paper of test sheets.
     pub paper: Option<At<Paper>>,
+    /// The units of what is printed, where no print says otherwise; both where left out.
+    pub units: Option<At<Units>>,
     /// The sizes of single kinds of paper.
     pub sizes: Vec<(PaperKind, At<Size>)>,
     /// The language of its papers and of what the program says.
@@ -54,12 +57,20 @@ pub enum Paper {
     Letter,
 }
 
+/// The word that another usual name of units means, else the nearest one.
+fn units_like(text: &str) -> Option<&'static str> {
+    Units::meant_by(text)
+        .map(Units::word)
+        .or_else(|| nearest(text, Units::WORDS.iter().map(|(word, _)| *word)))
+}
+
 impl Shop {
     pub(super) fn read(reader: &Reader<'_>) -> Self {
         reader.require(&["title", "paper"]);
         Self {
             title: reader.text("title"),
             paper: reader.choice("paper", &[("A4", Paper::A4), ("letter", Paper::Letter)]),
+            units: reader.choice_like("units", Units::WORDS, &|text| units_like(text)),
             sizes: sizes(reader),
             language: reader
                 .choice_like("language", &languages(), &|text| Language::meant_by(text).map(Language::code)),

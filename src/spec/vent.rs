@@ -3,8 +3,7 @@
 use super::reader::Reader;
 use super::value::{At, Sourced};
 use crate::quantity::{
-    Interval, Ratio, SpecificEnthalpy, Temperature, TemperatureDifference, Toleranced, interval, ratio,
-    scalar, toleranced,
+    Interval, Ratio, SpecificEnthalpy, Step, Temperature, Toleranced, interval, ratio, scalar, toleranced,
 };
 
 /// What leaves the outlets for a stated duty.
@@ -21,7 +20,7 @@ pub struct Vent {
     /// The temperatures of the outside air.
     pub ambient: Option<Sourced<Interval<Temperature>>>,
     /// From one of them to the next.
-    pub ambient_step: Option<Sourced<TemperatureDifference>>,
+    pub ambient_step: Option<Sourced<Step>>,
     /// The relative humidities of the outside air.
     pub humidity: Option<Sourced<Interval<Ratio>>>,
     /// From one of them to the next.

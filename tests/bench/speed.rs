@@ -18,9 +18,9 @@ use std::process::{Child, Command, Stdio};
 use std::sync::Once;
 use std::time::{Duration, Instant};
 
-use bayleaf::document::{self, Context, Distance, Document, Listed, Reading, Trial};
+use bayleaf::document::{self, Context, Distance, Document, Edition, Listed, Reading};
 use bayleaf::model::{self, Model};
-use bayleaf::quantity::Temperature;
+use bayleaf::quantity::{Temperature, Units};
 use bayleaf::spec::{self, Set};
 use bayleaf::typeset::{Job, TEMPLATES, Typesetter};
 use bayleaf::words::Words;
@@ -86,15 +86,8 @@ impl Bench {
     fn context(&self) -> Context<'_> {
         let date = "2026-11-24".parse().expect("a date");
         let bay = Some(Temperature::from_celsius(31.0));
-        Context {
-            model: &self.model,
-            words: &self.words,
-            date,
-            bay,
-            size: None,
-            trial: Trial::default(),
-            stamp: None,
-        }
+        let edition = Edition { language: self.words.language(), units: Units::Both, size: None, bay };
+        edition.context(&self.model, &self.words, date)
     }
 
     /// Every document of the demo set with this template.

@@ -50,6 +50,7 @@ fn numbers_have_the_decimal_mark_of_the_language() {
             words: &words,
             date,
             bay,
+            units: bayleaf::quantity::Units::Both,
             size: None,
             trial: bayleaf::document::Trial::default(),
             stamp: None,

@@ -156,6 +156,7 @@ fn a_choice_of_the_specs_is_said_in_the_language_of_the_paper() {
         words: &words,
         date,
         bay: None,
+        units: bayleaf::quantity::Units::Both,
         size: None,
         trial: document::Trial::default(),
         stamp: None,

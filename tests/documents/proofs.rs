@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 
 use bayleaf::document::{self, Context, Document, Listed, Trial};
 use bayleaf::model::Model;
-use bayleaf::quantity::Temperature;
+use bayleaf::quantity::{Temperature, Units};
 use bayleaf::spec;
 use bayleaf::words::{Language, Words};
 use serde_json::Value;
@@ -40,6 +40,7 @@ fn composed_in(language: Language, model: &Model, listed: &Listed) -> Document {
         words: &words,
         date,
         bay: Some(Temperature::from_celsius(31.0)),
+        units: Units::Both,
         size: None,
         trial: Trial::default(),
         stamp: None,

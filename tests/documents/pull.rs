@@ -32,6 +32,7 @@ fn a_pull_list_goes_through_the_building_once() {
         words: &words,
         date,
         bay: None,
+        units: bayleaf::quantity::Units::Both,
         size: None,
         trial: Trial::default(),
         stamp: None,

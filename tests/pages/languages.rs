@@ -3,7 +3,7 @@
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
 use bayleaf::document::{self, Context, Document};
-use bayleaf::quantity::Temperature;
+use bayleaf::quantity::{Temperature, Units};
 use bayleaf::typeset::Typesetter;
 use bayleaf::words::{Language, Words};
 
@@ -18,6 +18,7 @@ fn of_language(language: Language) -> (Typesetter, Vec<Document>) {
         words: &words,
         date: date(),
         bay,
+        units: Units::Both,
         size: None,
         trial: bayleaf::document::Trial::default(),
         stamp: None,

@@ -47,7 +47,16 @@ pub(super) fn copies(count: usize) -> Vec<Pull> {
 
 fn list(model: &Model, words: &Words, count: usize) -> Document {
     let (bay, size, trial) = (None, None, Trial::default());
-    let context = Context { model, words, date: date(), bay, size, trial, stamp: None };
+    let context = Context {
+        model,
+        words,
+        date: date(),
+        bay,
+        units: bayleaf::quantity::Units::Both,
+        size,
+        trial,
+        stamp: None,
+    };
     let why = "Pull-up of the control unit corrected after measurement".to_owned();
     let list = PullList { date: date(), number: 1, by: "WB".to_owned(), why, copies: copies(count) };
     compose_pull_list(context, &list)

@@ -2,9 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use bayleaf::document::{self, Context, Document, Trial};
+use bayleaf::document::{self, Context, Document, Edition, Trial};
 use bayleaf::model::{Model, offered};
-use bayleaf::quantity::{Size, Temperature, TemperatureDifference};
+use bayleaf::quantity::{Size, Step, Temperature, Units};
 use bayleaf::spec::PaperKind;
 use bayleaf::typeset::{Picture, Piece};
 use bayleaf::words::Words;
@@ -29,8 +29,9 @@ fn in_size(model: &Model, size: Size) -> Vec<Document> {
     let words = Words::english();
     let bay = Some(Temperature::from_celsius(31.0));
     // A strip table of few rows is on two sides of every size.
-    let trial = Trial { step: Some(TemperatureDifference::from_kelvins(10.0)), sides: Some(2) };
-    let context = Context { model, words: &words, date: date(), bay, size: Some(size), trial, stamp: None };
+    let trial = Trial { step: Some(Step::of_kelvins(10.0)), sides: Some(2) };
+    let edition = Edition { language: words.language(), units: Units::Both, size: Some(size), bay };
+    let context = Context { trial, ..edition.context(model, &words, date()) };
     let mut seen: BTreeMap<PaperKind, usize> = BTreeMap::new();
     let mut listed = document::list(model);
     // From the end, then from the front: one paper of each system.

@@ -6,10 +6,10 @@ use chrono::{Local, NaiveDate};
 use clap::{Args, ValueEnum};
 
 use super::Specs;
-use super::parse::{Share, pixels_per_inch, share, size, temperature};
-use crate::document::{Context, Trial};
+use super::parse::{Share, pixels_per_inch, share, size, temperature, units};
+use crate::document::{self, Context};
 use crate::model::Model;
-use crate::quantity::{Size, Temperature};
+use crate::quantity::{Size, Temperature, Units};
 use crate::spec::Paper;
 use crate::typeset::Flip;
 use crate::words::Words;
@@ -26,6 +26,10 @@ pub struct Edition {
     /// In °C, °F or K. Without it a sheet points to the strip table of the card.
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub at: Option<Temperature>,
+
+    /// Units of what is printed: metric, US or both; the shop's own where not given
+    #[arg(long, value_name = "UNITS", value_parser = units)]
+    pub units: Option<Units>,
 
     /// Size of the pages: A4, A5, A6, letter, "half letter", "4x6 in", "100x150 mm", upright or
     /// with "landscape" behind it
@@ -47,11 +51,12 @@ impl Edition {
         self.date.unwrap_or_else(|| Local::now().date_naive())
     }
 
-    /// What documents of a set are composed from.
+    /// What documents of a set are composed from: an option wins over the shop's own.
     #[must_use]
     pub fn context<'a>(&self, model: &'a Model, words: &'a Words) -> Context<'a> {
-        let (date, bay, size) = (self.issued(), self.at, self.size);
-        Context { model, words, date, bay, size, trial: Trial::default(), stamp: None }
+        let units = self.units.unwrap_or(model.shop.units);
+        let edition = document::Edition { language: words.language(), units, size: self.size, bay: self.at };
+        edition.context(model, words, self.issued())
     }
 }
 

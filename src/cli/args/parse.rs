@@ -2,9 +2,7 @@
 
 use crate::diag::nearest;
 use crate::document::judgement::Reading;
-use crate::quantity::{
-    Pressure, Ratio, Resistance, Size, Temperature, TemperatureDifference, Voltage, scalar,
-};
+use crate::quantity::{Pressure, Ratio, Resistance, Size, Step, Temperature, Units, Voltage, scalar};
 use crate::words::Language;
 
 /// One of several equal shares.
@@ -91,7 +89,19 @@ pub(super) fn second(text: &str) -> Result<(Reading, Temperature), String> {
     Ok((reading(read)?, temperature(at)?))
 }
 
-pub(super) fn difference(text: &str) -> Result<TemperatureDifference, String> {
-    let read = scalar::<TemperatureDifference>(text).ok();
-    read.ok_or_else(|| "expected a temperature difference, such as \"5 K\" or \"± 9 °F\"".to_owned())
+pub(super) fn step(text: &str) -> Result<Step, String> {
+    let read = scalar::<Step>(text).ok();
+    read.ok_or_else(|| "expected a temperature difference, such as \"5 K\" or \"10 °F\"".to_owned())
+}
+
+pub(super) fn units(text: &str) -> Result<Units, String> {
+    let is_meant = |(word, _): &&(&str, Units)| word.eq_ignore_ascii_case(text);
+    if let Some((_, units)) = Units::WORDS.iter().find(is_meant) {
+        return Ok(*units);
+    }
+    let words = Units::WORDS.iter().map(|(word, _)| *word);
+    let all = words.clone().collect::<Vec<_>>().join(", ");
+    let near = Units::meant_by(text).map(Units::word).or_else(|| nearest(text, words));
+    let near = near.map(|near| format!("; did you mean {near}?"));
+    Err(format!("expected one of {all}{}", near.unwrap_or_default()))
 }

@@ -89,6 +89,9 @@ fn command(
     if let Some(at) = arguments.edition.at {
         command.arg(format!("--at={at}"));
     }
+    if let Some(units) = arguments.edition.units {
+        command.arg(format!("--units={}", units.word()));
+    }
     Ok(command)
 }
 

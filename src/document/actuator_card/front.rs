@@ -116,7 +116,7 @@ pub(super) fn readings(context: Context<'_>, actuator: &Actuator) -> Option<Grid
     }
     actuator.stops.as_ref().map(|_| ()).or(actuator.ladder.as_ref().map(|_| ()))?;
     let id = format!("actuator.{}", actuator.id);
-    let table = table::of(model, words, &Ask { id: &id, ..Ask::default() }).ok()?;
+    let table = table::of(model, words, &Ask { id: &id, units: context.units, ..Ask::default() }).ok()?;
     let title = if actuator.stops.is_some() { "card-act-travel" } else { "card-act-positions" };
     let mut grid = Grid::of_table(words, title, &table).without_blanks();
     // Between the stops every second row is enough for a hand's sweep.

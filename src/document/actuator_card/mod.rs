@@ -60,7 +60,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let card = model.cards.get(&listed.spec)?;
     let actuator = model.actuators.get(card.of(About::Actuator)?)?;
     let system = model.systems.get(&actuator.system)?;
-    let mut marks = Marks::default();
+    let mut marks = Marks::of(context.units);
     let kind = Kind {
         word: "doc-actuator-card",
         size: context.size_of(listed),

@@ -30,7 +30,9 @@ fn of_feedback(
 ) -> Option<Grid> {
     let Context { model, words, .. } = context;
     let id = format!("actuator.{}", actuator.id);
-    let table = faults::of(model, words, &faults::Ask { id: &id, ..faults::Ask::default() }).ok()?;
+    let table =
+        faults::of(model, words, &faults::Ask { id: &id, units: context.units, ..faults::Ask::default() })
+            .ok()?;
     let mut rows = fault_rows::rows(&table, 2, |cell| {
         let volts = |key| match cell(key) {
             Cell::Number(volts) => Some(volts),

@@ -74,7 +74,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let checklist = model.checklists.get(&listed.spec)?;
     let system = model.systems.get(&checklist.system)?;
     let numbers = Numbers::of(checklist)?;
-    let mut marks = Marks::default();
+    let mut marks = Marks::of(context.units);
     let kind = Kind {
         word: "doc-checklist",
         size: context.size_of(listed),
@@ -99,7 +99,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         furniture,
         symptom: checklist.symptom.clone(),
         intro: words.say(&intro),
-        boxes: write_on::boxes(words, &BOXES),
+        boxes: write_on::boxes(context, &BOXES),
         cautions: cautions(words, checklist),
         steps,
         endings: numbers.endings.iter().map(|node| ending(words, checklist, &numbers, *node)).collect(),

@@ -6,9 +6,8 @@ use serde::Serialize;
 use super::{Numbers, card_word};
 use crate::document::expectation::{self, Tools};
 use crate::document::marks::Marks;
-use crate::document::{Context, ends, said};
+use crate::document::{Context, ends, figures, said};
 use crate::model::{Checklist, Expect, Probes, Question, Test};
-use crate::quantity::{Rounding, figure};
 use crate::spec::{Answer, Cost, Side, View};
 use crate::words::{Message, Words};
 
@@ -157,7 +156,7 @@ fn tested(context: Context<'_>, checklist: &Checklist, step: &Question, test: &T
     let mut window = format!("{} {}", found.main, found.unit);
     // A window that moves with temperature says at which it holds.
     if let (Expect::Curve(_), Some(bay), false) = (&test.expect, context.bay, found.main.is_empty()) {
-        let at = format!("{} °C", figure(bay.celsius(), 1, Rounding::Nearest));
+        let at = figures::tenths(context.units, bay);
         window = context.words.say(&Message::new("check-at").with("window", window).with("temperature", at));
     }
     let said = std::iter::once(window.trim()).chain(found.subs.iter().map(String::as_str));

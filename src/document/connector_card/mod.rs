@@ -66,7 +66,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     // The rules see to it that something hangs on it.
     let system_id = users.first()?.thing.system();
     let system = model.systems.get(system_id)?;
-    let mut marks = Marks::default();
+    let mut marks = Marks::of(context.units);
     let kind = Kind {
         word: "doc-connector-card",
         size: context.size_of(listed),
@@ -91,7 +91,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         states: ["card-state-off", "card-state-on", "card-state-unmated", "card-state-running"]
             .map(|id| words.word(id)),
         pins: rows.collect(),
-        notes: notes(words, card, connector, &users, &mut marks),
+        notes: notes(context, card, connector, &users, &mut marks),
         cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
     // A face of few pins is one side, a wide one runs on.
@@ -175,7 +175,7 @@ fn shared(words: &Words, model: &Model, users: &[&User<'_>]) -> String {
 
 /// What the values of the four states mean, and what they hold for.
 fn notes(
-    words: &Words,
+    Context { words, units, .. }: Context<'_>,
     card: &Card,
     connector: &Connector,
     users: &[User<'_>],
@@ -189,7 +189,7 @@ fn notes(
         let of = mark.is_empty().then(String::new).unwrap_or_else(|| format!(" [{mark}]"));
         notes.push(match at {
             Some(at) => {
-                let at = format!("{} °C{of}", figures::celsius(*at));
+                let at = format!("{}{of}", figures::temperature(units, *at));
                 words.say(&Message::new("card-note-sensors-at").with("at", at))
             }
             None => words.word("card-note-sensors-not-given"),

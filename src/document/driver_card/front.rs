@@ -9,7 +9,7 @@ use crate::model::{Blower, Coil, Driver, Load};
 use crate::physics::Band;
 use crate::physics::blower::Side;
 use crate::physics::solenoid::ceiling;
-use crate::quantity::{Resistance, Rounding, Temperature, TemperatureDifference, Voltage, figure};
+use crate::quantity::{Resistance, Rounding, Temperature, Units, Voltage, figure};
 use crate::words::{Message, Words};
 
 /// More duties than this are shown by every second one.
@@ -22,29 +22,29 @@ const MAIN_ROWS: f64 = 11.0;
 const OTHER_ROWS: f64 = 5.0;
 
 /// Up to three figures.
-pub(super) fn key_figures(words: &Words, driver: &Driver) -> Vec<KeyFigure> {
+pub(super) fn key_figures(Context { words, units, .. }: Context<'_>, driver: &Driver) -> Vec<KeyFigure> {
     let known = match &driver.load {
         Load::Blower(blower) => of_blower(words, driver, blower),
-        Load::Coil(coil, _) | Load::Solenoid(coil, _) => of_coil(words, driver, coil),
+        Load::Coil(coil, _) | Load::Solenoid(coil, _) => of_coil((words, units), driver, coil),
     };
     card::figures(words, "card-drv-load", known)
 }
 
 /// A coil cold, as rated, and hot; without its temperatures as rated alone.
-fn of_coil(words: &Words, driver: &Driver, coil: &Coil) -> Vec<KeyFigure> {
+fn of_coil((words, units): (&Words, Units), driver: &Driver, coil: &Coil) -> Vec<KeyFigure> {
     let rated = coil.rated.at;
     let ends = coil.temperature.map_or_else(Vec::new, |range| vec![range.low, range.high]);
     let mut at: Vec<Temperature> = ends.into_iter().chain([rated]).collect();
     at.sort_by(|one, other| one.celsius().total_cmp(&other.celsius()));
     at.dedup();
     let figure = |at: Temperature| {
-        let celsius = format!("{} °C", figures::celsius(at));
+        let shown_at = figures::temperature(units, at);
         let Some(band) = coil.rated.band(at).ok().flatten() else {
             let nominal = coil.rated.nominal(at).ok()?;
             let nominal = format!("{} Ω", figures::nominal_ohms(nominal.ohms()));
             let also = words.say(&Message::new("card-nominal-value").with("value", nominal));
             return Some(KeyFigure {
-                at: celsius,
+                at: shown_at,
                 value: words.word("doc-not-given"),
                 unit: String::new(),
                 also,
@@ -61,7 +61,7 @@ fn of_coil(words: &Words, driver: &Driver, coil: &Coil) -> Vec<KeyFigure> {
             Some(format!("{} A", figures::range(&figures::band(Band { low, nominal: middle, high }, 2))))
         });
         Some(KeyFigure {
-            at: celsius,
+            at: shown_at,
             value: figures::range(&shown),
             unit: "Ω".to_owned(),
             also: current
@@ -108,7 +108,9 @@ pub(super) fn figures(context: Context<'_>, driver: &Driver) -> Option<Grid> {
     match &driver.load {
         Load::Blower(blower) => blower_steps(context, driver, blower, &id),
         Load::Solenoid(..) => {
-            let table = table::of(context.model, words, &Ask { id: &id, ..Ask::default() }).ok()?;
+            let table =
+                table::of(context.model, words, &Ask { id: &id, units: context.units, ..Ask::default() })
+                    .ok()?;
             Some(duties(words, table))
         }
         Load::Coil(coil, _) => coil_rows(context, driver, coil, "card-drv-coil", MAIN_ROWS),
@@ -156,7 +158,8 @@ pub(super) fn coil(context: Context<'_>, driver: &Driver) -> Option<Grid> {
     let words = context.words;
     // °C, °F and three of ohms, whichever of them are known.
     let ohms: Vec<usize> = (0..by_row.columns.len()).filter(|at| by_row.columns[*at].head == "Ω").collect();
-    let at = |row: &Vec<String>| Column::figures(format!("{} °C", row[0].trim_end_matches(".0")), "");
+    let scale = context.units.symbol();
+    let at = |row: &Vec<String>| Column::figures(format!("{} {scale}", row[0].trim_end_matches(".0")), "");
     let first = std::iter::once(Column::words(words.word("card-drv-coil-at")));
     let row = |column: &usize| {
         let head = &by_row.columns[*column];
@@ -176,11 +179,12 @@ pub(super) fn coil(context: Context<'_>, driver: &Driver) -> Option<Grid> {
 fn coil_rows(context: Context<'_>, driver: &Driver, coil: &Coil, title: &str, most: f64) -> Option<Grid> {
     let words = context.words;
     let id = format!("coil.{}", driver.id);
-    let span = coil.temperature.map_or(0.0, |range| range.high.celsius() - range.low.celsius());
+    let units = context.units;
+    let span = coil.temperature.map_or(0.0, |range| units.degrees(range.high) - units.degrees(range.low));
     // A step in tens, so that the rows are round where the range is.
     let step = (span / most / 10.0).ceil().max(1.0) * 10.0;
-    let step = Some(TemperatureDifference::from_kelvins(step));
-    let table = table::of(context.model, words, &Ask { id: &id, step, ..Ask::default() }).ok()?;
+    let step = Some(units.step_of(step));
+    let table = table::of(context.model, words, &Ask { id: &id, step, units, ..Ask::default() }).ok()?;
     let mut grid = Grid::of_table(words, title, &table).without_blanks();
     grid.notes.retain(|note| *note != words.word("caution-around"));
     Some(grid)
@@ -189,7 +193,7 @@ fn coil_rows(context: Context<'_>, driver: &Driver, coil: &Coil, title: &str, mo
 /// A blower's steps, with heads that say at which battery.
 fn blower_steps(context: Context<'_>, driver: &Driver, blower: &Blower, id: &str) -> Option<Grid> {
     let words = context.words;
-    let table = table::of(context.model, words, &Ask { id, ..Ask::default() }).ok()?;
+    let table = table::of(context.model, words, &Ask { id, units: context.units, ..Ask::default() }).ok()?;
     let mut grid = Grid::of_table(words, "card-drv-steps", &table);
     let battery = |volts: Option<Voltage>| volts.map(|volts| volts.to_string()).unwrap_or_default();
     let (low, high) = driver.battery.map_or((None, None), |range| (Some(range.low), Some(range.high)));

@@ -75,7 +75,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let card = model.cards.get(&listed.spec)?;
     let driver = model.drivers.get(card.of(About::Driver)?)?;
     let system = model.systems.get(&driver.system)?;
-    let mut marks = Marks::default();
+    let mut marks = Marks::of(context.units);
     let kind = Kind {
         word: "doc-driver-card",
         size: context.size_of(listed),
@@ -94,7 +94,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         place_mark,
         direction: direction(words, driver),
         ends: ends::of_part(words, ends, &[], &mut marks),
-        key_figures: front::key_figures(words, driver),
+        key_figures: front::key_figures(context, driver),
         figures: front::figures(context, driver)
             .filter(|grid| !grid.rows.is_empty() && !grid.columns.is_empty()),
         coil: front::coil(context, driver),

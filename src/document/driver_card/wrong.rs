@@ -9,14 +9,15 @@ use crate::document::marks::Marks;
 use crate::document::table::{BLANK, Cell};
 use crate::model::{Coil, Driver, Load, Model};
 use crate::quantity::{Rounding, decimals_for, figure};
-use crate::words::{Message, Words};
+use crate::words::Message;
 
 /// The faults of a coil that is on or off, at its rated temperature; a solenoid's readings say as much.
 pub(super) fn compose(context: Context<'_>, driver: &Driver, marks: &mut Marks) -> Option<Grid> {
     let Context { model, words, .. } = context;
     let Load::Coil(coil, _) = &driver.load else { return None };
     let id = format!("driver.{}", driver.id);
-    let ask = faults::Ask { id: &id, at: Some(coil.rated.at), ..faults::Ask::default() };
+    let ask =
+        faults::Ask { id: &id, at: Some(coil.rated.at), units: context.units, ..faults::Ask::default() };
     let table = faults::of(model, words, &ask).ok()?;
     let rows = fault_rows::rows(&table, 1, |cell| {
         let shown = |key, of: fn(f64) -> String| match cell(key) {
@@ -46,7 +47,7 @@ pub(super) fn compose(context: Context<'_>, driver: &Driver, marks: &mut Marks) 
     };
     let grid = Grid {
         title: words.word("card-act-wrong"),
-        notes: [note(words, coil), fault_rows::instruments(context, &driver.system, true, marks)]
+        notes: [note(context, coil), fault_rows::instruments(context, &driver.system, true, marks)]
             .into_iter()
             .chain(unseen)
             .collect(),
@@ -68,7 +69,7 @@ fn is_of(model: &Model, driver: &Driver, names: &[String]) -> bool {
     model.drivers.values().filter(named).any(|other| other.system == driver.system)
 }
 
-fn note(words: &Words, coil: &Coil) -> String {
-    let at = format!("{} °C", figures::celsius(coil.rated.at));
+fn note(Context { words, units, .. }: Context<'_>, coil: &Coil) -> String {
+    let at = figures::temperature(units, coil.rated.at);
     words.say(&Message::new("card-drv-wrong-note").with("at", at))
 }

@@ -5,11 +5,13 @@ use super::sensor;
 use crate::document::Context;
 use crate::document::figures::{self, VOLT_DECIMALS};
 use crate::document::table::{self, Cell, Table};
-use crate::model::{Bounds, Load, Test, TestSweep};
+use crate::model::{Bounds, Expect, Load, Test, TestSweep};
 use crate::physics::Band;
 use crate::physics::decision::Limits;
 use crate::physics::uncertainty::{self, Instruments};
-use crate::quantity::{Interval, Measured, Resistance, Rounding, Temperature, Voltage, decimals_for, figure};
+use crate::quantity::{
+    Interval, Measured, Resistance, Rounding, Temperature, Unit, Units, Voltage, decimals_for, figure,
+};
 use crate::spec::{Origin, Reads, Sourced, Thing};
 use crate::words::Words;
 
@@ -81,7 +83,7 @@ impl Shown {
 }
 
 /// The unit of a reading that no limit gives one to.
-pub(super) fn unit_of(reads: Reads) -> &'static str {
+pub(super) fn unit_of(units: Units, reads: Reads) -> &'static str {
     match reads {
         Reads::Voltage => "V",
         Reads::Resistance => "Ω",
@@ -89,8 +91,8 @@ pub(super) fn unit_of(reads: Reads) -> &'static str {
         Reads::Duty => "%",
         Reads::Frequency => "Hz",
         Reads::Time => "s",
-        Reads::Temperature => "°C",
-        Reads::Pressure => "bar",
+        Reads::Temperature => units.symbol(),
+        Reads::Pressure => units.in_box("bar"),
         Reads::Contacts | Reads::Observation => "",
     }
 }
@@ -99,7 +101,10 @@ pub(super) fn unit_of(reads: Reads) -> &'static str {
 pub(super) fn of(context: Context<'_>, test: &Test, bounds: &Bounds) -> Option<Shown> {
     let model = context.model;
     match bounds {
-        Bounds::Given { low, high } => written(low.as_ref(), high.as_ref()),
+        Bounds::Given { low, high } => {
+            let is_difference = matches!(test.expect, Expect::Difference(..));
+            written((context.units, is_difference), low.as_ref(), high.as_ref())
+        }
         Bounds::Of(Origin::LowStop) => stop(context, test, "0", "voltage", 1.0, "V"),
         Bounds::Of(Origin::HighStop) => stop(context, test, "100", "voltage", 1.0, "V"),
         Bounds::Of(Origin::Track) => {
@@ -176,10 +181,13 @@ pub(super) fn of_sweep(context: Context<'_>, test: &Test, sweep: &TestSweep) -> 
     match sweep {
         TestSweep::Given(sweep) => SweepShown {
             names: [None, None],
-            start: within(&sweep.start),
-            end: within(&sweep.end),
+            start: within(context.units, &sweep.start),
+            end: within(context.units, &sweep.end),
             time: sweep.time.as_ref().map(|time| most(time.value.seconds(), 1, "s")),
-            largest_step: sweep.largest_step.as_ref().and_then(|step| written(None, Some(step))),
+            largest_step: sweep
+                .largest_step
+                .as_ref()
+                .and_then(|step| written((context.units, true), None, Some(step))),
             rises: sweep.start.value.high.value() <= sweep.end.value.low.value(),
         },
         TestSweep::Travel => travel(context, test),
@@ -237,7 +245,12 @@ fn stop(
 /// The table of figures of a test's component.
 pub(super) fn table_of(context: Context<'_>, test: &Test) -> Option<Table> {
     let id = format!("{}.{}", test.thing.key(), test.component);
-    table::of(context.model, context.words, &table::Ask { id: &id, ..table::Ask::default() }).ok()
+    table::of(
+        context.model,
+        context.words,
+        &table::Ask { id: &id, units: context.units, ..table::Ask::default() },
+    )
+    .ok()
 }
 
 /// A computed window, rounded inward.
@@ -254,15 +267,23 @@ pub(super) fn between(low: f64, high: f64, decimals: Option<usize>, unit: &str) 
     }
 }
 
-fn within(window: &Sourced<Interval<Measured>>) -> Option<Shown> {
+fn within(units: Units, window: &Sourced<Interval<Measured>>) -> Option<Shown> {
     let (low, high) = (window.map(window.value.low), window.map(window.value.high));
-    written(Some(&low), Some(&high))
+    written((units, false), Some(&low), Some(&high))
 }
 
-/// Limits as they were written: nothing is rounded, both have the same decimals.
-fn written(low: Option<&Sourced<Measured>>, high: Option<&Sourced<Measured>>) -> Option<Shown> {
+/// Limits as they were written: nothing is rounded, both have the same decimals. What is
+/// written in units that the edition has not is converted, and rounded inward.
+fn written(
+    (units, is_difference): (Units, bool),
+    low: Option<&Sourced<Measured>>,
+    high: Option<&Sourced<Measured>>,
+) -> Option<Shown> {
     let (low, high) = (low.map(|at| at.value), high.map(|at| at.value));
     let unit = high.or(low)?.unit();
+    if units.of_measured(high.or(low)?, is_difference).1 != unit {
+        return converted(units, is_difference, (low, high));
+    }
     // Two units in one window are brought to the upper one's.
     let number = |limit: Measured| limit.in_unit(unit);
     let decimals_of = |number: f64| number.to_string().split_once('.').map_or(0, |(_, part)| part.len());
@@ -276,4 +297,28 @@ fn written(low: Option<&Sourced<Measured>>, high: Option<&Sourced<Measured>>) ->
         si: [low.map(Measured::value), high.map(Measured::value)],
         per_kelvin: None,
     })
+}
+
+/// Limits in the edition's own unit.
+fn converted(
+    units: Units,
+    is_difference: bool,
+    (low, high): (Option<Measured>, Option<Measured>),
+) -> Option<Shown> {
+    let of = |limit: Measured| units.of_measured(limit, is_difference);
+    let unit = of(high.or(low)?).1;
+    let [from, to] = [low, high].map(|limit| limit.map(|limit| of(limit).0));
+    // A tenth of a degree or of a psi is finer than any workshop instrument; a kilopascal too.
+    let decimals = if unit == Unit::Kilopascal { 0 } else { 1 };
+    let shown = match (from, to) {
+        (Some(from), Some(to)) => between(from, to, Some(decimals), unit.symbol()),
+        _ => Shown {
+            low: from.map(|from| figure(from, decimals, Rounding::Up)),
+            high: to.map(|to| figure(to, decimals, Rounding::Down)),
+            unit: unit.symbol().to_owned(),
+            si: [None, None],
+            per_kelvin: None,
+        },
+    };
+    Some(Shown { si: [low.map(Measured::value), high.map(Measured::value)], ..shown })
 }

@@ -185,13 +185,13 @@ impl Form<'_> {
             },
             _ => match limits::of_curve(self.context, self.test) {
                 Some(shown) => self.window(shown),
-                None => self.not_given(limits::unit_of(self.test.reads)),
+                None => self.not_given(limits::unit_of(self.context.units, self.test.reads)),
             },
         }
     }
 
     fn of_sensor(&self, measure: Measure, card: Option<&str>) -> Expectation {
-        let Context { model, words, bay, .. } = self.context;
+        let Context { model, words, bay, units, .. } = self.context;
         let Some(sensor) = model.sensors.get(&self.test.component) else { return Expectation::default() };
         let place = match self.test.place {
             Where::Component => Spot::Sensor,
@@ -202,7 +202,7 @@ impl Form<'_> {
             Spot::ControlUnit => Probe::ControlUnit,
         };
         let readings = Readings::at(sensor, self.tools.meter, probe);
-        let asked = Asked { words, tools: self.tools, readings: &readings, measure, place, card };
+        let asked = Asked { words, units, tools: self.tools, readings: &readings, measure, place, card };
         let found = asked.expected(bay);
         let unit = sensor::unit_of(measure);
         let subs = [found.sub, found.sub2, found.sub3].into_iter().filter(|sub| !sub.is_empty());
@@ -218,7 +218,7 @@ impl Form<'_> {
     fn limited(&self, bounds: &Bounds) -> Expectation {
         match limits::of(self.context, self.test, bounds) {
             Some(shown) => self.window(shown),
-            None => self.not_given(limits::unit_of(self.test.reads)),
+            None => self.not_given(limits::unit_of(self.context.units, self.test.reads)),
         }
     }
 

@@ -8,7 +8,7 @@ use crate::model::{Fact, Multimeter, PinEnd, Sensor};
 use crate::physics::Band;
 use crate::physics::decision::{Limits, Rule, acceptance};
 use crate::physics::uncertainty::{self, Doubt, Instruments};
-use crate::quantity::{Resistance, Rounding, Temperature, Voltage, decimals_for, figure};
+use crate::quantity::{Resistance, Rounding, Temperature, Units, Voltage, decimals_for, figure};
 use crate::spec::{Measure, Spot};
 use crate::words::{Message, Words};
 
@@ -16,6 +16,7 @@ use crate::words::{Message, Words};
 #[derive(Clone, Copy)]
 pub(in crate::document) struct Asked<'a> {
     pub words: &'a Words,
+    pub units: Units,
     pub tools: Tools<'a>,
     pub readings: &'a Readings<'a>,
     pub measure: Measure,
@@ -58,8 +59,8 @@ impl Asked<'_> {
         };
         if !sensor.range.contains(&at) {
             let outside = Message::new("sheet-outside")
-                .with("low", figures::celsius(sensor.range.low))
-                .with("high", figures::celsius(sensor.range.high));
+                .with("low", figures::degrees(self.units, sensor.range.low))
+                .with("high", figures::temperature(self.units, sensor.range.high));
             return Expected { sub: words.say(&outside), ..Expected::default() };
         }
         let service = |window: String, unit: &str| {

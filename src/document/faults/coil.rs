@@ -9,7 +9,7 @@ use crate::model::{Coil, Driver, Load, Model};
 use crate::physics::coil::{CoilFault, RatedCoil};
 use crate::physics::copper::DOMAIN;
 use crate::physics::uncertainty::{Instruments, meter_ohms, meter_volts};
-use crate::quantity::{Current, Interval, Resistance, Rounding, Temperature, Voltage, figure};
+use crate::quantity::{Current, Interval, Resistance, Rounding, Temperature, Units, Voltage, figure};
 use crate::words::{Message, Words};
 
 /// Facts of a driver that no reading of its coil rests on.
@@ -40,6 +40,7 @@ pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Resul
     let known = kit.instruments();
     let readings = Readings {
         words,
+        units: ask.units,
         driver,
         coil: &coil.rated,
         at,
@@ -90,6 +91,7 @@ fn others<'a>(model: &'a Model, driver: &Driver, own: &RatedCoil) -> Vec<(&'a Dr
 
 struct Readings<'a> {
     words: &'a Words,
+    units: Units,
     driver: &'a Driver,
     coil: &'a RatedCoil,
     at: Temperature,
@@ -109,7 +111,7 @@ impl Readings<'_> {
         let amperes = Show::Decimals(3, Rounding::Nearest);
         let faults = CoilFault::dictionary(self.at);
         let own = faults.iter().filter_map(|fault| {
-            let name = named(*fault, self.at);
+            let name = named(*fault, self.at, self.units);
             self.entry(self.coil, Some(*fault), (name.0, self.words.word(name.1)), name.2)
         });
         let other = others.iter().filter_map(|(driver, coil)| {
@@ -196,7 +198,7 @@ impl Readings<'_> {
     }
 
     fn notes(&self, kit: &Kit<'_>, coil: &Coil) -> Vec<String> {
-        let at = format!("{} °C", figures::celsius(self.at));
+        let at = figures::temperature(self.units, self.at);
         let mut notes = vec![self.words.say(&Message::new("faults-at-coil").with("at", at))];
         notes.extend(dictionary::instruments(self.words, kit));
         let battery = self.driver.battery.map(|battery| {
@@ -229,7 +231,7 @@ impl Readings<'_> {
 }
 
 /// A fault's key, the id of its name, and its size.
-fn named(fault: CoilFault, at: Temperature) -> (&'static str, &'static str, Option<String>) {
+fn named(fault: CoilFault, at: Temperature, units: Units) -> (&'static str, &'static str, Option<String>) {
     match fault {
         CoilFault::Open => ("open", "fault-winding-open", None),
         CoilFault::OpenWire => ("open wire", "fault-open-wire", None),
@@ -241,9 +243,10 @@ fn named(fault: CoilFault, at: Temperature) -> (&'static str, &'static str, Opti
         CoilFault::Series(ohms) => ("series", "fault-series", Some(dictionary::sized_ohms(ohms))),
         CoilFault::WrongPart(ohms) => ("other part", "fault-other-coil", Some(dictionary::sized_ohms(ohms))),
         CoilFault::OtherTemperature(other) => {
-            let by = other.celsius() - at.celsius();
+            let by = units.degrees(other) - units.degrees(at);
             let sign = if by > 0.0 { "+" } else { "" };
-            let size = format!("{sign}{} K", figure(by, 0, Rounding::Nearest));
+            let size =
+                format!("{sign}{} {}", figure(by, 0, Rounding::Nearest), units.difference_unit().symbol());
             ("other temperature", "fault-other-temperature", Some(size))
         }
     }

@@ -13,7 +13,7 @@ mod transducer;
 use crate::diag::nearest;
 use crate::document::table::Table;
 use crate::model::Model;
-use crate::quantity::{Pressure, Ratio, Temperature};
+use crate::quantity::{Pressure, Ratio, Temperature, Units};
 use crate::words::{Message, Words};
 
 /// Where the readings are taken.
@@ -40,6 +40,8 @@ pub struct Ask<'a> {
     pub pressure: Option<Pressure>,
     /// The instruments named.
     pub instruments: &'a [String],
+    /// The units of what is shown.
+    pub units: Units,
 }
 
 /// One kind of thing: the names that stand before an id, its ids, its dictionary,

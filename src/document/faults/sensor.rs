@@ -8,7 +8,7 @@ use crate::document::table::{self, Cell, Column, Show, Table};
 use crate::model::{Model, Sensor};
 use crate::physics::fault::{Condition, Fault, Instruments, Other, Subject, Test, widened};
 use crate::physics::preferred::{Series, substitute};
-use crate::quantity::{Interval, Rounding, Temperature, figure};
+use crate::quantity::{Interval, Rounding, Temperature, Units};
 use crate::words::{Message, Words};
 
 /// The dictionary of a sensor.
@@ -18,7 +18,7 @@ pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Resul
     bench.covers(at)?;
     let others: Vec<Other<'_>> = bench.others.iter().map(|(_, other)| *other).collect();
     let place = ask.place.unwrap_or(Place::ControlUnit);
-    let readings = Readings::new(words, &bench, &others, at, place);
+    let readings = Readings::new((words, ask.units), &bench, &others, at, place);
     let dictionary = readings.dictionary(others.len());
     let method = ["faults-formula-reading", "faults-formula-believed", "faults-formula-separable"];
     let method = method.into_iter().chain(["faults-formula-sizes"]).map(|id| words.word(id));
@@ -34,6 +34,7 @@ pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Resul
 
 struct Readings<'a> {
     words: &'a Words,
+    units: Units,
     bench: &'a Bench<'a>,
     names: Vec<&'a Sensor>,
     subject: Subject<'a>,
@@ -44,14 +45,14 @@ struct Readings<'a> {
 }
 
 /// What every fault of the bench's sensor reads at the control unit, at one temperature.
-pub(in crate::document) fn at_unit(words: &Words, bench: &Bench<'_>, at: Temperature) -> Dictionary {
+pub(in crate::document) fn at_unit(words: (&Words, Units), bench: &Bench<'_>, at: Temperature) -> Dictionary {
     let others: Vec<Other<'_>> = bench.others.iter().map(|(_, other)| *other).collect();
     Readings::new(words, bench, &others, at, Place::ControlUnit).dictionary(others.len())
 }
 
 impl<'a> Readings<'a> {
     fn new(
-        words: &'a Words,
+        (words, units): (&'a Words, Units),
         bench: &'a Bench<'a>,
         others: &'a [Other<'a>],
         at: Temperature,
@@ -59,6 +60,7 @@ impl<'a> Readings<'a> {
     ) -> Self {
         Self {
             words,
+            units,
             bench,
             names: bench.others.iter().map(|(sensor, _)| *sensor).collect(),
             subject: bench.subject(others),
@@ -75,8 +77,8 @@ impl<'a> Readings<'a> {
 impl Readings<'_> {
     fn dictionary(&self, others: usize) -> Dictionary {
         let believed = Column::new(
-            "believed_temperature_c",
-            self.words.word("faults-believed"),
+            format!("believed_temperature_{}", self.units.key()),
+            self.words.say(&Message::new("faults-believed").with("unit", self.units.symbol())),
             Show::Decimals(1, Rounding::Nearest),
         );
         let faults = Fault::dictionary(others);
@@ -117,7 +119,7 @@ impl Readings<'_> {
         };
         // Outside the plausible part of the reference the unit believes nothing.
         let believed = self.subject.believed(Some(fault), self.at).filter(|at| self.is_plausible(*at));
-        let believed = believed.map(Temperature::celsius);
+        let believed = believed.map(|at| self.units.degrees(at));
         Entry {
             fault: (fault::key(fault), fault::name(self.words, fault, &self.names)),
             size,
@@ -147,7 +149,7 @@ impl Readings<'_> {
             Place::ControlUnit => "faults-at-unit",
             Place::Sensor => "faults-at-sensor",
         };
-        let at = Message::new(place).with("at", format!("{} °C", figures::celsius(self.at)));
+        let at = Message::new(place).with("at", figures::temperature(self.units, self.at));
         let mut notes = vec![self.words.say(&at)];
         notes.extend(dictionary::instruments(self.words, bench.kit()));
         let told = |id, good: &Good, unit| {
@@ -180,7 +182,7 @@ impl Readings<'_> {
         let reading = Good { nominal: Some(nominal), window, doubt }.told(self.words, "V");
         let message = Message::new("faults-substitute")
             .with("resistor", dictionary::sized_ohms(found.resistor))
-            .with("simulates", format!("{} °C", figure(found.simulates.celsius(), 1, Rounding::Nearest)))
+            .with("simulates", figures::tenths(self.units, found.simulates))
             .with("reading", reading);
         Some(self.words.say(&message))
     }

@@ -7,7 +7,7 @@ use crate::document::table::{Cell, Column, Show, Table};
 use crate::model::{Model, Transducer};
 use crate::physics::transducer::{Fault, Sense, Transducer as Line};
 use crate::physics::uncertainty::{Instruments, meter_volts};
-use crate::quantity::{Interval, Pressure, Ratio, Rounding, Toleranced, Voltage, figure};
+use crate::quantity::{Interval, Pressure, Ratio, Rounding, Toleranced, Units, Voltage, figure};
 use crate::words::{Message, Words};
 
 /// The dictionary of a transducer.
@@ -28,6 +28,7 @@ pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Resul
     let kit = Kit::of_system(model, ask.instruments, &part.system)?;
     let readings = Readings {
         words,
+        units: ask.units,
         line,
         reference,
         air: model.shop.site.map(|site| site.pressure()),
@@ -52,6 +53,7 @@ pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Resul
 
 struct Readings<'a> {
     words: &'a Words,
+    units: Units,
     line: &'a Line,
     reference: Toleranced<Voltage>,
     /// The air pressure of the shop, where its elevation was given.
@@ -61,19 +63,18 @@ struct Readings<'a> {
 
 impl Readings<'_> {
     fn dictionary(&self, pressures: &[Pressure]) -> Dictionary {
-        let kilopascals = Show::Decimals(0, Rounding::Nearest);
+        let (show, unit) =
+            (Show::Decimals(self.units.pressure_decimals(), Rounding::Nearest), self.units.pressure());
+        let key = unit.symbol().to_lowercase();
+        let head = |id| self.words.say(&Message::new(id).with("unit", unit.symbol()));
         Dictionary {
-            condition: Some(Column::new("pressure_kpa", self.words.word("faults-pressure"), kilopascals)),
+            condition: Some(Column::new(format!("pressure_{key}"), head("faults-pressure"), show)),
             shown: vec![
                 // What an ohmmeter reads of electronics says nothing.
                 Column::new("resistance_ohm", "", Show::Never),
                 dictionary::voltage(self.words),
                 dictionary::believed_temperature(),
-                Column::new(
-                    "believed_pressure_kpa",
-                    self.words.word("faults-believed-pressure"),
-                    kilopascals,
-                ),
+                Column::new(format!("believed_pressure_{key}"), head("faults-believed-pressure"), show),
             ],
             tests: vec!["V"],
             blocks: pressures.iter().map(|at| self.block(*at)).collect(),
@@ -85,7 +86,7 @@ impl Readings<'_> {
         let exists = |fault: &Fault| self.air.is_some() || !matches!(fault, Fault::OtherSense);
         let faults = Fault::dictionary(None).into_iter().filter(exists);
         Block {
-            condition: Some(at.kilopascals()),
+            condition: Some(self.units.of_pressure(at)),
             good: vec![self.widened(None, at)],
             entries: faults.map(|fault| self.entry(fault, at)).collect(),
         }
@@ -103,7 +104,7 @@ impl Readings<'_> {
         let reading = self.line.with_fault(fault, absolute, air).ok();
         let ratio = reading.and_then(|reading| reading.ratio);
         let believed = reading.and_then(|reading| reading.believed);
-        let (key, id, size) = named(fault, self.line.sense());
+        let (key, id, size) = named(self.units, fault, self.line.sense());
         Entry {
             fault: (key, self.words.word(id)),
             size,
@@ -111,7 +112,7 @@ impl Readings<'_> {
                 Cell::Missing,
                 Cell::from(ratio.map(|ratio| ratio.part() * self.reference.nominal.volts())),
                 Cell::Missing,
-                Cell::from(believed.map(Pressure::kilopascals)),
+                Cell::from(believed.map(|at| self.units.of_pressure(at))),
             ],
             windows: vec![self.widened(Some(fault), at)],
         }
@@ -159,7 +160,7 @@ impl Readings<'_> {
             let nominal = self.line.voltage(*at, self.reference).ok().map(Voltage::volts);
             let doubt = nominal.and_then(|nominal| self.doubt(nominal));
             let good = Good { nominal, window: self.window(None, *at), doubt };
-            let at = format!("{} kPa", figure(at.kilopascals(), 0, Rounding::Nearest));
+            let at = shown(self.units, *at);
             let message = Message::new("faults-good-at")
                 .with("position", at)
                 .with("test", "V")
@@ -170,8 +171,14 @@ impl Readings<'_> {
     }
 }
 
+/// A pressure, or a difference of two, with its unit.
+fn shown(units: Units, pressure: Pressure) -> String {
+    let number = figure(units.of_pressure(pressure), units.pressure_decimals(), Rounding::Nearest);
+    format!("{number} {}", units.pressure().symbol())
+}
+
 /// A fault's key, the id of its name, and its size.
-fn named(fault: Fault, sense: Sense) -> (&'static str, &'static str, Option<String>) {
+fn named(units: Units, fault: Fault, sense: Sense) -> (&'static str, &'static str, Option<String>) {
     match fault {
         Fault::SignalOpen { .. } => ("signal open", "fault-signal-open", None),
         Fault::ShortToReturn => ("short to return", "fault-signal-to-return", None),
@@ -180,7 +187,7 @@ fn named(fault: Fault, sense: Sense) -> (&'static str, &'static str, Option<Stri
         Fault::ReturnLost => ("return lost", "fault-return-lost", None),
         Fault::Offset(by) => {
             let sign = if by.pascals() > 0.0 { "+" } else { "" };
-            let size = format!("{sign}{} kPa", figure(by.kilopascals(), 0, Rounding::Nearest));
+            let size = format!("{sign}{}", shown(units, by));
             ("offset", "fault-offset", Some(size))
         }
         Fault::OtherSense => match sense {

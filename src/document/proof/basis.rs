@@ -2,11 +2,10 @@
 //! dictionaries of what it is about.
 
 use crate::document::table::{self, Table};
-use crate::document::{faults, users};
+use crate::document::{Context, faults, users};
 use crate::model::{Card, Fact, Model};
 use crate::quantity::Temperature;
 use crate::spec::About;
-use crate::words::Words;
 
 /// Formulas, each once, and inputs, each once.
 #[derive(Debug, Default)]
@@ -16,7 +15,7 @@ pub(super) struct Basis {
 }
 
 /// What a card's figures rest on.
-pub(super) fn of(model: &Model, words: &Words, card: &Card) -> Basis {
+pub(super) fn of(Context { model, words, units, .. }: Context<'_>, card: &Card) -> Basis {
     let mut basis = Basis::default();
     let known = table::known(model);
     for (key, id) in things(model, card) {
@@ -27,12 +26,12 @@ pub(super) fn of(model: &Model, words: &Words, card: &Card) -> Basis {
             |name: &&String| name.split_once('.').is_some_and(|(kind, of)| of == id && of_kind(key, kind));
         let names = own.map_or_else(|| known.iter().filter(wanted).cloned().collect(), |name| vec![name]);
         for name in names {
-            let ask = table::Ask { id: &name, ..table::Ask::default() };
+            let ask = table::Ask { id: &name, units, ..table::Ask::default() };
             basis.add(table::of(model, words, &ask).ok());
         }
         let at = temperature(model, key, &id);
         let name = format!("{key}.{id}");
-        let ask = faults::Ask { id: &name, at, ..faults::Ask::default() };
+        let ask = faults::Ask { id: &name, at, units, ..faults::Ask::default() };
         basis.add(faults::of(model, words, &ask).ok());
     }
     basis

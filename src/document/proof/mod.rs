@@ -83,7 +83,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let data: Value = serde_json::from_slice(&printed.data).ok()?;
     let furniture = printed.furniture;
     let mut marks = Marks::continuing(furniture.sources.into_iter().map(|source| source.text).collect());
-    let basis = basis::of(model, words, card);
+    let basis = basis::of(context, card);
     let inputs = basis.inputs.iter().map(|fact| Input {
         what: words.word(fact.label),
         key: fact.key.clone(),

@@ -5,13 +5,13 @@ use serde::Serialize;
 
 use super::levels::signs;
 use crate::document::axis::{Axis, Tick, tidy};
-use crate::document::figures;
 use crate::document::table::request::state;
-use crate::model::Request;
+use crate::document::{Context, beside, figures};
 use crate::model::request::Condition;
+use crate::model::{Fact, Request};
 use crate::physics::request::{Phase, Span, State, Trace};
-use crate::quantity::reprinted;
-use crate::words::{Message, Words};
+use crate::quantity::{Units, reprinted};
+use crate::words::Message;
 
 /// How many steps the time axis has at most.
 const MOST_STEPS: f64 = 12.0;
@@ -65,7 +65,7 @@ struct Key {
 }
 
 /// The timeline of a request, where nothing of it is missing.
-pub(super) fn compose(words: &Words, request: &Request) -> Option<Timeline> {
+pub(super) fn compose(Context { words, units, .. }: Context<'_>, request: &Request) -> Option<Timeline> {
     let scenario = &request.scenario.as_ref()?.what;
     let timeline = request.timeline()?;
     let length = scenario.length;
@@ -73,7 +73,7 @@ pub(super) fn compose(words: &Words, request: &Request) -> Option<Timeline> {
     let lanes = lanes.map(|(index, ((condition, phases), trace))| Lane {
         label: format!("{} {}", index + 1, condition.title),
         stretches: phases.iter().map(|span| stretch(span, length, phase)).collect(),
-        levels: levels(condition, trace),
+        levels: levels(units, condition, trace),
         trace: drawn(condition, trace, length),
     });
     let said: Vec<String> = (timeline.request.iter())
@@ -148,15 +148,18 @@ fn drawn(condition: &Condition, trace: &Trace, length: f64) -> Vec<[f64; 2]> {
     times.map(|at| [tidy(at / length), height(trace.at(at), reach)]).collect()
 }
 
-fn levels(condition: &Condition, trace: &Trace) -> Vec<Drawn> {
+fn levels(units: Units, condition: &Condition, trace: &Trace) -> Vec<Drawn> {
     let reach = reach(condition, trace);
     let (past, back) = signs(condition.side);
     let [threshold, release, ..] = &condition.facts;
-    let line = |level: Option<crate::spec::Level>, written: &Option<String>, sign: &str, release: bool| {
-        let text = format!("{sign} {}", reprinted(written.as_ref()?).replace('-', "−"));
+    let line = |level: Option<crate::spec::Level>, fact: &Fact, sign: &str, release: bool| {
+        // The table of conditions has it as written too.
+        let written = fact.written.as_ref()?;
+        let shown = beside::converted(units, fact.label, written).unwrap_or_else(|| reprinted(written));
+        let text = format!("{sign} {}", shown.replace('-', "−"));
         Some(Drawn { at: height(level?.number, reach), text, release })
     };
     let [first, second] = condition.levels;
-    let both = [line(first, &threshold.written, past, false), line(second, &release.written, back, true)];
+    let both = [line(first, threshold, past, false), line(second, release, back, true)];
     both.into_iter().flatten().collect()
 }

@@ -10,8 +10,8 @@ use super::caution::{self, Cautions, Room, Touch};
 use super::furniture::{Furniture, Kind};
 use super::grid::{Column, Grid};
 use super::marks::Marks;
-use super::{Context, Data, Document, Listed, finish, said, table};
-use crate::model::{Card, Fact, Model, Request, request};
+use super::{Context, Data, Document, Listed, beside, finish, said, table};
+use crate::model::{Card, Fact, Request, request};
 use crate::physics::request::Effect;
 use crate::spec::{About, Watch};
 use crate::words::{Message, Words};
@@ -52,7 +52,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let card = model.cards.get(&listed.spec)?;
     let request = model.requests.get(card.of(About::Request)?)?;
     let system = model.systems.get(&request.system)?;
-    let mut marks = Marks::default();
+    let mut marks = Marks::of(context.units);
     let kind = Kind {
         word: "doc-request-card",
         size: context.size_of(listed),
@@ -70,9 +70,9 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         furniture,
         key_facts: key_facts(words, request, &mut marks),
         stages: stages(words, request, &mut marks),
-        conditions: conditions(words, model, (card, request), &mut marks),
+        conditions: conditions(context, (card, request), &mut marks),
         notes: notes(words, request),
-        timeline: lanes::compose(words, request),
+        timeline: lanes::compose(context, request),
         states: has_states.then(|| {
             let mut grid = Grid::of_table(words, "card-request-states", &states);
             grid.notes = states.formulas.clone();
@@ -115,7 +115,8 @@ fn stages(words: &Words, request: &Request, marks: &mut Marks) -> Grid {
 }
 
 /// The conditions in the order in which they are looked at.
-fn conditions(words: &Words, model: &Model, (card, request): (&Card, &Request), marks: &mut Marks) -> Grid {
+fn conditions(context: Context<'_>, (card, request): (&Card, &Request), marks: &mut Marks) -> Grid {
+    let Context { model, words, units, .. } = context;
     let set = |sub: &str| Column::figures(words.word("card-condition-set"), words.word(sub));
     let release = |sub: &str| Column::figures(words.word("card-condition-release"), words.word(sub));
     let columns = vec![
@@ -134,9 +135,14 @@ fn conditions(words: &Words, model: &Model, (card, request): (&Card, &Request), 
     let row = |(index, condition): (usize, &request::Condition)| {
         let levels = levels::of(model, card, condition);
         let [threshold, release, delay, after] = &condition.facts;
-        let signed = |fact: &Fact, sign: &str| match fact.shown() {
-            Some(written) => format!("{sign} {}", written.replace('-', "−")),
-            None => words.word("doc-not-given"),
+        // As the document gives it, and below it the same in the edition's unit.
+        let signed = |fact: &Fact, sign: &str| match (&fact.written, fact.shown()) {
+            (Some(written), Some(shown)) => {
+                let other = beside::converted(units, fact.label, written);
+                let below = other.map(|other| format!("\n({other})")).unwrap_or_default();
+                format!("{sign} {}{below}", shown.replace('-', "−"))
+            }
+            _ => words.word("doc-not-given"),
         };
         let (past, back) = levels::signs(condition.side);
         let [set_volts, release_volts] = levels.volts;

@@ -7,6 +7,7 @@ use super::example;
 use super::figures;
 use super::reading::{self, Readings};
 use super::{name, signed};
+use crate::document::Context;
 use crate::model::Card;
 use crate::physics::Band;
 use crate::quantity::Voltage;
@@ -77,9 +78,10 @@ pub(super) fn readings(words: &Words, readings: &Readings<'_>) -> Vec<Reading> {
 
 /// How the sensor is measured, in the order of doing, with the window at one temperature
 /// between two rows as an example.
-pub(super) fn measuring(words: &Words, readings: &Readings<'_>, card: &Card) -> Vec<String> {
+pub(super) fn measuring(context: Context<'_>, readings: &Readings<'_>, card: &Card) -> Vec<String> {
+    let Context { words, units, .. } = context;
     let sensor = readings.sensor;
-    let at = example::at(card.range_of(sensor), card);
+    let at = example::at(units, card.range_of(sensor), card);
     let window = match (readings.volt_band(at), readings.ohm_band(at)) {
         (Some(band), _) => Some(format!("{} V", figures::range(&reading::volts(band)))),
         (None, Some(band)) => Some(format!("{} Ω", figures::range(&reading::ohms(band)))),
@@ -94,7 +96,7 @@ pub(super) fn measuring(words: &Words, readings: &Readings<'_>, card: &Card) -> 
             None => words.word("card-measure-ohms"),
         }),
         window.map(|window| {
-            let message = Message::new("card-measure-window").with("at", figures::celsius(at));
+            let message = Message::new("card-measure-window").with("at", figures::temperature(units, at));
             words.say(&message.with("window", window))
         }),
     ];

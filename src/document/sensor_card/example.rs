@@ -5,14 +5,18 @@ use serde::Serialize;
 
 use super::figures::{self, nominal_ohms, nominal_volts};
 use super::reading::{self, Readings};
+use crate::document::Context;
 use crate::model::Card;
 use crate::physics::circuit::{Circuit, Topology};
 use crate::physics::curve::Curve;
-use crate::quantity::{Interval, Resistance, Rounding, Temperature, Voltage, figure};
+use crate::quantity::{Interval, Resistance, Temperature, Units, Voltage};
 use crate::words::{Message, Words};
 
 /// A warm bay; between two rows of any five-point table.
 const USUAL: Temperature = Temperature::from_celsius(31.0);
+
+/// The same, a whole degree of the other scale.
+const USUAL_FAHRENHEIT: f64 = 88.0;
 
 /// Bad contacts to show what a wrong reading looks like, in Ω: the first that still
 /// looks like a temperature of the sensor's range, or else of its curve. Half a
@@ -26,25 +30,44 @@ pub(super) struct Example {
 }
 
 /// Composes the example.
-pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Example {
+pub(super) fn compose(context: Context<'_>, readings: &Readings<'_>, card: &Card) -> Example {
+    let Context { words, units, .. } = context;
     let range = card.range_of(readings.sensor);
-    let at = at(range, card);
-    let temperature = figures::celsius(at);
+    let at = at(units, range, card);
+    let temperature = figures::temperature(units, at);
     let title = Message::new("card-example").with("temperature", &temperature);
     let lines = [
+        // A table's own line has both scales.
+        scales(words, units, at).filter(|_| !matches!(readings.sensor.curve, Curve::Table(_))),
         resistance(words, readings, at),
         voltage(words, readings, at),
         window(words, readings, at),
-        fault(words, readings, at),
+        fault(context, readings, at),
     ];
     Example { title: words.say(&title), lines: lines.into_iter().flatten().collect() }
 }
 
 /// The temperature of the example: the lead's, or a warm bay's.
-pub(super) fn at(range: Interval<Temperature>, card: &Card) -> Temperature {
-    let middle = Temperature::from_celsius(0.5 * (range.low.celsius() + range.high.celsius()));
-    let usual = if range.contains(&USUAL) { USUAL } else { middle };
+pub(super) fn at(units: Units, range: Interval<Temperature>, card: &Card) -> Temperature {
+    let (low, high) = (units.degrees(range.low), units.degrees(range.high));
+    let middle = match units {
+        // A whole degree of this scale, where there is one in the range.
+        Units::Us => Some(units.temperature((0.5 * (low + high)).round())).filter(|at| range.contains(at)),
+        _ => None,
+    };
+    let middle = middle.unwrap_or_else(|| units.temperature(0.5 * (low + high)));
+    let usual = if units == Units::Us { units.temperature(USUAL_FAHRENHEIT) } else { USUAL };
+    let usual = if range.contains(&usual) { usual } else { middle };
     card.example.unwrap_or(usual)
+}
+
+/// What the formulas count in, where the page has the other scale.
+fn scales(words: &Words, units: Units, at: Temperature) -> Option<String> {
+    let message = Message::new("card-example-scales")
+        .with("fahrenheit", figures::trimmed(at.fahrenheit()))
+        .with("celsius", figures::celsius(at))
+        .with("kelvins", figures::trimmed(at.kelvins()));
+    (units == Units::Us).then(|| words.say(&message))
 }
 
 /// How the curve gives the resistance.
@@ -171,7 +194,11 @@ fn window(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<Str
 }
 
 /// What a bad contact would make of it.
-fn fault(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<String> {
+fn fault(
+    Context { words, units, .. }: Context<'_>,
+    readings: &Readings<'_>,
+    at: Temperature,
+) -> Option<String> {
     let circuit = readings.circuit()?;
     let good = readings.ohms(at)?.ohms();
     let looks = EXTRA.into_iter().filter_map(|extra| {
@@ -184,6 +211,6 @@ fn fault(words: &Words, readings: &Readings<'_>, at: Temperature) -> Option<Stri
     let message = Message::new("card-example-fault")
         .with("extra", Resistance::from_ohms(extra))
         .with("volts", nominal_volts(volts.volts()))
-        .with("believed", figure(believed.celsius(), 1, Rounding::Nearest));
+        .with("believed", figures::tenths(units, believed));
     Some(words.say(&message))
 }

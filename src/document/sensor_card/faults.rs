@@ -2,6 +2,7 @@
 //! at the vehicle needs, one size of each.
 
 use super::strip;
+use crate::document::Context;
 use crate::document::bench::{Bench, fault};
 use crate::document::faults::dictionary::{Block, Dictionary, Entry};
 use crate::document::faults::sensor::at_unit;
@@ -21,11 +22,12 @@ const VOLTS: usize = 0;
 const OHMS: usize = 1;
 
 /// The table of faults; `None` where the sensor's circuit is not known.
-pub(super) fn compose(words: &Words, bench: &Bench<'_>, card: &Card) -> Option<Grid> {
+pub(super) fn compose(context: Context<'_>, bench: &Bench<'_>, card: &Card) -> Option<Grid> {
+    let Context { words, units, .. } = context;
     let sensor = bench.sensor;
     sensor.circuit.as_ref()?;
-    let at = strip::key_temperatures(card.range_of(sensor));
-    let dictionaries: Vec<Dictionary> = at.iter().map(|at| at_unit(words, bench, *at)).collect();
+    let at = strip::key_temperatures(units, card.range_of(sensor));
+    let dictionaries: Vec<Dictionary> = at.iter().map(|at| at_unit((words, units), bench, *at)).collect();
     let blocks: Vec<&Block> = dictionaries.iter().filter_map(|all| all.blocks.first()).collect();
     let shown = &dictionaries.first()?.shown;
     let chosen = chosen(bench, &blocks);
@@ -38,25 +40,26 @@ pub(super) fn compose(words: &Words, bench: &Bench<'_>, card: &Card) -> Option<G
         std::iter::once(name).chain(cells).collect::<Vec<String>>()
     };
     let mut columns = vec![Column::words(words.word("card-fault"))];
+    let believed = words.say(&Message::new("card-fault-believed").with("unit", units.symbol()));
     for at in &at {
-        let head = format!("{} °C", figures::celsius(*at));
-        let subs = ["Ω".to_owned(), "V".to_owned(), words.word("card-fault-believed")];
+        let head = figures::temperature(units, *at);
+        let subs = ["Ω".to_owned(), "V".to_owned(), believed.clone()];
         columns.extend(subs.map(|sub| Column::figures(&head, sub)));
     }
     Some(Grid {
         title: words.word("card-faults"),
-        notes: notes(words, bench, &blocks),
+        notes: notes(context, bench, &blocks),
         columns,
         rows: chosen.iter().map(row).collect(),
     })
 }
 
-fn notes(words: &Words, bench: &Bench<'_>, blocks: &[&Block]) -> Vec<String> {
+fn notes(Context { words, units, .. }: Context<'_>, bench: &Bench<'_>, blocks: &[&Block]) -> Vec<String> {
     let id = &bench.sensor.id;
     let known = blocks.iter().any(|block| block.good.iter().any(Option::is_some));
     let brackets = if known { "card-note-faults-brackets" } else { "card-note-faults-unknown" };
     ["card-note-faults-where", brackets, "card-note-faults-more"]
-        .map(|note| words.say(&Message::new(note).with("id", id)))
+        .map(|note| words.say(&Message::new(note).with("id", id).with("unit", units.symbol())))
         .to_vec()
 }
 

@@ -74,13 +74,13 @@ struct PointTable {
 
 /// Composes one sensor card.
 pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
-    let Context { model, words, .. } = context;
+    let Context { model, words, units, .. } = context;
     let card = model.cards.get(&listed.spec)?;
     let sensor = model.sensors.get(card.of(About::Sensor)?)?;
     let system = model.systems.get(&sensor.system)?;
     let readings = Readings::new(sensor, card.meter.as_ref());
     let bench = Bench::of_card(model, card)?;
-    let mut marks = Marks::default();
+    let mut marks = Marks::of(context.units);
     let on_a_wall = listed.paperwork == Paperwork::WallCard;
     let (word, template) =
         if on_a_wall { ("doc-wall-card", WALL_TEMPLATE) } else { ("doc-sensor-card", TEMPLATE) };
@@ -96,26 +96,29 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         direction: words.word(direction(sensor)),
         given: given_facts(words, sensor, card, &mut marks),
         ends: both_ends(words, sensor, &mut marks),
-        key_figures: strip::key_temperatures(card.range_of(sensor))
+        key_figures: strip::key_temperatures(units, card.range_of(sensor))
             .into_iter()
-            .map(|at| reading::key_figure(words, &readings, at, strip::ohm_decimals(&readings, card)))
+            .map(|at| {
+                let decimals = strip::ohm_decimals(&readings, card);
+                reading::key_figure(context, &readings, at, decimals)
+            })
             .collect(),
-        strip: strip::compose(words, &readings, card, plan),
+        strip: strip::compose(context, &readings, card, plan),
         topology: diagram::compose(words, sensor, card),
-        plots: plot::compose(words, &readings, card),
-        example: example::compose(words, &readings, card),
+        plots: plot::compose(context, &readings, card),
+        example: example::compose(context, &readings, card),
         readings: advice::readings(words, &readings),
-        measuring: advice::measuring(words, &readings, card),
+        measuring: advice::measuring(context, &readings, card),
         next: advice::next(words, &readings),
         // A wall card is for what is read from afar: its sensor card has the faults.
-        faults: faults::compose(words, &bench, card).filter(|_| !on_a_wall),
-        signature: signature::compose(words, &bench, card).filter(|_| !on_a_wall),
+        faults: faults::compose(context, &bench, card).filter(|_| !on_a_wall),
+        signature: signature::compose(context, &bench, card).filter(|_| !on_a_wall),
         points: sensor.points.as_ref().map(|points| point_table(words, points)),
         cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
     // Front and back, or two leaves; unless the strip runs on or the source's own table is long.
     let sides = if data.faults.is_some() { 4 } else { 2 };
-    let pages = if strip::fits(card, sensor, plan) && plan.slope { sides } else { 0 };
+    let pages = if strip::fits(units, card, sensor, plan) && plan.slope { sides } else { 0 };
     Some(finish(context, listed, (template, pages), data, marks))
 }
 

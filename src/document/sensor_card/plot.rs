@@ -2,10 +2,11 @@
 
 use super::figures;
 use super::reading::Readings;
+use crate::document::Context;
 use crate::document::axis::{Axis, Trace, tidy};
 use crate::model::Card;
 use crate::quantity::{Interval, Temperature};
-use crate::words::{Message, Words};
+use crate::words::Message;
 
 /// Steps of the drawn lines; at arm's length they look smooth.
 const PIECES: u32 = 24;
@@ -23,8 +24,14 @@ const VOLTS: [(f64, &str, f64); 1] = [(0.0, "V", 1.0)];
 /// Nominal value and limits at one temperature.
 type Sample = (f64, Option<(f64, f64)>);
 
+/// A temperature that arithmetic on another scale may have moved a hair beyond its range.
+pub(super) fn inside(at: Temperature, range: Interval<Temperature>) -> Temperature {
+    Temperature::from_celsius(at.celsius().clamp(range.low.celsius(), range.high.celsius()))
+}
+
 /// One plot of ohms, and one of volts where the circuit is known.
-pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Vec<Trace> {
+pub(super) fn compose(context: Context<'_>, readings: &Readings<'_>, card: &Card) -> Vec<Trace> {
+    let words = context.words;
     let range = card.range_of(readings.sensor);
     let ohms = |at| {
         let limits = readings.ohm_band(at).map(|band| (band.low.ohms(), band.high.ohms()));
@@ -37,20 +44,20 @@ pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card) -> Ve
     let title = |id| words.word(id);
     // Every card shows volts up to the reference, so that cards side by side compare.
     let reference = readings.circuit().map_or(0.0, |circuit| circuit.reference.nominal.volts());
-    let resistance = plot(words, range, title("card-plot-resistance"), &OHMS, 0.0, ohms);
-    let voltage = plot(words, range, title("card-plot-voltage"), &VOLTS, reference, volts);
+    let resistance = plot(context, range, title("card-plot-resistance"), &OHMS, 0.0, ohms);
+    let voltage = plot(context, range, title("card-plot-voltage"), &VOLTS, reference, volts);
     resistance.into_iter().chain(voltage).collect()
 }
 
 fn plot(
-    words: &Words,
+    Context { words, units, .. }: Context<'_>,
     range: Interval<Temperature>,
     title: String,
     scales: &Scales,
     at_least: f64,
     of: impl Fn(Temperature) -> Option<Sample>,
 ) -> Option<Trace> {
-    let (cold, hot) = (range.low.celsius(), range.high.celsius());
+    let (cold, hot) = (units.degrees(range.low), units.degrees(range.high));
     // A single temperature makes no plot.
     if hot - cold < 1.0 {
         return None;
@@ -58,7 +65,7 @@ fn plot(
     let share = |piece: u32| f64::from(piece) / f64::from(PIECES);
     let samples: Vec<(f64, Sample)> = (0..=PIECES)
         .map(|piece| {
-            let at = Temperature::from_celsius((cold + share(piece) * (hot - cold)).clamp(cold, hot));
+            let at = inside(units.temperature(cold + share(piece) * (hot - cold)), range);
             Some((share(piece), of(at)?))
         })
         .collect::<Option<_>>()?;
@@ -77,12 +84,12 @@ fn plot(
         .with("title", &title)
         .with("first", format!("{} {unit}", figures::trimmed(first / scale)))
         .with("last", format!("{} {unit}", figures::trimmed(last / scale)))
-        .with("cold", figures::celsius(range.low))
-        .with("hot", figures::celsius(range.high));
+        .with("cold", figures::temperature(units, range.low))
+        .with("hot", figures::temperature(units, range.high));
     Some(Trace {
         title,
         unit,
-        x_unit: "°C",
+        x_unit: units.symbol(),
         x_ticks: x.ticks(),
         y_ticks: y.ticks(),
         nominal: line(&|sample| Some(sample.0)),

@@ -2,12 +2,13 @@
 
 use super::KeyFigure;
 use super::figures::{self, VOLT_DECIMALS};
+use crate::document::Context;
 use crate::model::{Multimeter, Sensor};
 use crate::physics::Band;
 use crate::physics::circuit::{Circuit, Corners, Meter, Probe};
 use crate::physics::tolerance::{self, service_limits};
 use crate::quantity::{Interval, Ratio, Resistance, Temperature, Voltage};
-use crate::words::{Message, Words};
+use crate::words::Message;
 
 /// A sensor that is not there.
 const OPEN: Resistance = Resistance::from_ohms(f64::INFINITY);
@@ -137,13 +138,14 @@ pub(super) fn column_ohms(band: Band<Resistance>, decimals: usize) -> figures::S
 
 /// The window at one temperature, to be read from a distance.
 pub(super) fn key_figure(
-    words: &Words,
+    context: Context<'_>,
     readings: &Readings<'_>,
     at: Temperature,
     decimals: usize,
 ) -> KeyFigure {
+    let words = context.words;
     let in_ohms = readings.ohm_band(at).map(|band| figures::range(&column_ohms(band, decimals)));
-    let temperature = format!("{} °C", figures::celsius(at));
+    let temperature = figures::temperature(context.units, at);
     if let Some(band) = readings.volt_band(at) {
         let also = in_ohms.map(|ohms| format!("{ohms} Ω")).unwrap_or_default();
         let value = figures::range(&volts(band));

@@ -6,14 +6,15 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::faults;
-use super::plot::STEPS;
+use super::plot::{STEPS, inside};
+use crate::document::Context;
 use crate::document::axis::{Axis, Tick, tidy};
 use crate::document::bench::Bench;
 use crate::document::figures;
 use crate::model::Card;
 use crate::physics::fault::{Fault, Kind, Other};
-use crate::quantity::{Rounding, Temperature, figure};
-use crate::words::{Message, Words};
+use crate::quantity::{Rounding, figure};
+use crate::words::Message;
 
 /// Steps of a drawn line.
 const PIECES: u32 = 24;
@@ -67,35 +68,40 @@ const FAMILIES: [(&str, [Kind; 3]); 2] = [
 ];
 
 /// Composes both plots; `None` where circuit or range allow none.
-pub(super) fn compose(words: &Words, bench: &Bench<'_>, card: &Card) -> Option<Signature> {
+pub(super) fn compose(context: Context<'_>, bench: &Bench<'_>, card: &Card) -> Option<Signature> {
+    let Context { words, units, .. } = context;
     bench.sensor.circuit.as_ref()?;
     let range = card.range_of(bench.sensor);
-    let (cold, hot) = (range.low.celsius(), range.high.celsius());
+    let (cold, hot) = (units.degrees(range.low), units.degrees(range.high));
     // Over less than this nothing shows how an error grows.
-    if hot - cold < 5.0 {
+    if hot - cold < 5.0 * units.per_kelvin() {
         return None;
     }
     let others: Vec<Other<'_>> = bench.others.iter().map(|(_, other)| *other).collect();
     let subject = bench.subject(&others);
     let error = |fault: &Fault, share: f64| {
-        let at = Temperature::from_celsius((cold + share * (hot - cold)).clamp(cold, hot));
+        let at = inside(units.temperature(cold + share * (hot - cold)), range);
         let believed = subject.believed(Some(fault), at)?;
         let plausible = subject.curve.resistance(believed).is_ok_and(|ohms| bench.is_plausible(ohms));
-        plausible.then(|| believed.celsius() - at.celsius())
+        plausible.then(|| units.degrees(believed) - units.degrees(at))
     };
+    let end_of_axis = END * units.per_kelvin();
     let sizes = Fault::dictionary(0);
     let panel = |(title, family): (&'static str, [Kind; 3])| {
         let drawn = |kind: Kind| {
             let of_kind = sizes.iter().filter(|fault| fault.kind() == Some(kind));
-            largest_drawn(of_kind.map(|fault| (*fault, course(|share| error(fault, share)))).collect())
+            largest_drawn(
+                of_kind.map(|fault| (*fault, course(|share| error(fault, share)))).collect(),
+                MOST * units.per_kelvin(),
+            )
         };
         let lines: Vec<(Fault, Vec<(f64, f64)>)> = family.into_iter().filter_map(drawn).collect();
         let within = |end: fn(f64, f64) -> f64| {
             let errors = lines.iter().flat_map(|(_, points)| points).map(|(_, error)| *error);
-            errors.fold(0.0, end).clamp(-END, END)
+            errors.fold(0.0, end).clamp(-end_of_axis, end_of_axis)
         };
         let (low, high) = (within(f64::min), within(f64::max));
-        if high - low < 0.1 {
+        if high - low < 0.1 * units.per_kelvin() {
             return None;
         }
         let x = Axis::exactly(cold, hot, STEPS)?;
@@ -114,22 +120,23 @@ pub(super) fn compose(words: &Words, bench: &Bench<'_>, card: &Card) -> Option<S
             }
         };
         let lines: Vec<Line> = lines.iter().map(line).collect();
+        let unit = units.difference_unit().symbol();
         let told: Vec<String> = lines
             .iter()
-            .map(|line| format!("{}: {} … {} K", line.name, line.ends[0], line.ends[1]))
+            .map(|line| format!("{}: {} … {} {unit}", line.name, line.ends[0], line.ends[1]))
             .collect();
         let alt = Message::new("card-alt-signature")
             .with("title", words.word(title))
-            .with("cold", figures::celsius(range.low))
-            .with("hot", figures::celsius(range.high))
+            .with("cold", figures::temperature(units, range.low))
+            .with("hot", figures::temperature(units, range.high))
             .with("lines", told.join("; "));
         Some(Panel {
             title: words.word(title),
             x: Scale { ticks: x.ticks() },
             zero: y.part(0.0),
             y: Scale { ticks: y.ticks() },
-            x_unit: "°C",
-            y_unit: "K",
+            x_unit: units.symbol(),
+            y_unit: unit,
             lines,
             alt: words.say(&alt),
         })
@@ -139,8 +146,8 @@ pub(super) fn compose(words: &Words, bench: &Bench<'_>, card: &Card) -> Option<S
         return None;
     }
     let ends = Message::new("card-signature-ends")
-        .with("cold", figures::celsius(range.low))
-        .with("hot", figures::celsius(range.high));
+        .with("cold", figures::temperature(units, range.low))
+        .with("hot", figures::temperature(units, range.high));
     Some(Signature {
         title: words.word("card-signature"),
         notes: vec![words.word("card-signature-note"), words.say(&ends)],
@@ -156,15 +163,15 @@ fn course(error: impl Fn(f64) -> Option<f64>) -> Vec<(f64, f64)> {
 
 /// Of one family the size with the largest error that stays on the axis, else the one with
 /// the smallest.
-fn largest_drawn(family: Vec<(Fault, Vec<(f64, f64)>)>) -> Option<(Fault, Vec<(f64, f64)>)> {
+fn largest_drawn(family: Vec<(Fault, Vec<(f64, f64)>)>, most: f64) -> Option<(Fault, Vec<(f64, f64)>)> {
     let largest = |points: &[(f64, f64)]| points.iter().map(|(_, error)| error.abs()).fold(0.0, f64::max);
     let mut family: Vec<_> = family.into_iter().filter(|(_, points)| points.len() > 1).collect();
     family.sort_by(|(_, one), (_, other)| largest(one).total_cmp(&largest(other)));
-    let inside = family.iter().rposition(|(_, points)| largest(points) <= MOST).unwrap_or(0);
+    let inside = family.iter().rposition(|(_, points)| largest(points) <= most).unwrap_or(0);
     (inside < family.len()).then(|| family.swap_remove(inside))
 }
 
-/// An error in kelvin, with its sign.
+/// An error with its sign.
 fn shown(error: f64) -> String {
     let text = figure(error, 1, Rounding::Nearest);
     let sign = if error > 0.0 && text != "0.0" { "+" } else { "" };

@@ -5,16 +5,14 @@ use serde::Serialize;
 
 use super::figures::{self, VOLT_DECIMALS};
 use super::reading::{self, Readings};
+use crate::document::Context;
 use crate::document::plan::Plan;
 use crate::document::table::BLANK;
 use crate::model::strip::{rows_in, temperatures};
 use crate::model::{Card, Sensor};
 use crate::physics::tolerance::Tolerance;
-use crate::quantity::{Interval, Rounding, Temperature, TemperatureDifference, figure, ten_to};
+use crate::quantity::{Interval, Rounding, Step, Temperature, Units, figure, ten_to};
 use crate::words::{Message, Words};
-
-/// Steps to choose from where the lead has not chosen, in kelvin.
-const STEPS: [f64; 3] = [1.0, 2.0, 5.0];
 
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Strip {
@@ -25,14 +23,14 @@ pub(super) struct Strip {
 
 #[derive(Debug, Serialize, JsonSchema)]
 struct Column {
-    head: &'static str,
+    head: String,
     sub: String,
 }
 
 /// Three round temperatures well inside a range: at a quarter, half and three
 /// quarters; fewer where the range is too narrow for different ones.
-pub(super) fn key_temperatures(range: Interval<Temperature>) -> Vec<Temperature> {
-    let (low, high) = (range.low.celsius(), range.high.celsius());
+pub(super) fn key_temperatures(units: Units, range: Interval<Temperature>) -> Vec<Temperature> {
+    let (low, high) = (units.degrees(range.low), units.degrees(range.high));
     // Tens where the range is wide enough for three different ones.
     let grid = if high - low >= 40.0 {
         10.0
@@ -43,7 +41,7 @@ pub(super) fn key_temperatures(range: Interval<Temperature>) -> Vec<Temperature>
     };
     let mut round = [0.25, 0.5, 0.75].map(|part| {
         let round = ((low + part * (high - low)) / grid).round() * grid;
-        Temperature::from_celsius(round.clamp(low, high))
+        units.temperature(round.clamp(low, high))
     });
     round.sort_by(|a, b| a.celsius().total_cmp(&b.celsius()));
     let mut temperatures = round.to_vec();
@@ -51,41 +49,43 @@ pub(super) fn key_temperatures(range: Interval<Temperature>) -> Vec<Temperature>
     temperatures
 }
 
-/// The smallest step whose rows fit one side, or the largest there is.
-fn step(card: &Card, sensor: &Sensor, plan: Plan) -> TemperatureDifference {
-    plan.step.unwrap_or_else(|| {
-        let steps = STEPS.map(TemperatureDifference::from_kelvins);
-        let fits = |step: &TemperatureDifference| rows_in(card.range_of(sensor), *step) <= plan.rows;
-        steps.into_iter().find(fits).unwrap_or(steps[STEPS.len() - 1])
+/// The lead's step as this edition counts, else the smallest whose rows have the room that is
+/// planned, or the largest there is.
+fn step(units: Units, card: &Card, sensor: &Sensor, plan: Plan) -> Step {
+    plan.step.map(|step| units.step(step)).unwrap_or_else(|| {
+        let steps = units.strip_steps();
+        let fits = |step: &Step| rows_in(card.range_of(sensor), *step) <= plan.rows;
+        steps.into_iter().find(fits).unwrap_or(steps[steps.len() - 1])
     })
 }
 
 /// Whether the whole strip has the room that is planned for it.
-pub(super) fn fits(card: &Card, sensor: &Sensor, plan: Plan) -> bool {
-    rows_in(card.range_of(sensor), step(card, sensor, plan)) <= plan.rows
+pub(super) fn fits(units: Units, card: &Card, sensor: &Sensor, plan: Plan) -> bool {
+    rows_in(card.range_of(sensor), step(units, card, sensor, plan)) <= plan.rows
 }
 
 /// Composes the table.
-pub(super) fn compose(words: &Words, readings: &Readings<'_>, card: &Card, plan: Plan) -> Strip {
+pub(super) fn compose(context: Context<'_>, readings: &Readings<'_>, card: &Card, plan: Plan) -> Strip {
+    let Context { words, units, .. } = context;
     let sensor = readings.sensor;
-    let temperatures = temperatures(card.range_of(sensor), step(card, sensor, plan));
+    let temperatures = temperatures(card.range_of(sensor), step(units, card, sensor, plan));
     let decimals = ohm_decimals(readings, card);
-    let count = if plan.slope { 9 } else { 8 };
-    let row = |at: &Temperature| row(readings, *at, decimals).into_iter().take(count).collect();
+    let count = units.scales().len() + if plan.slope { 7 } else { 6 };
+    let row = |at: &Temperature| row(units, readings, *at, decimals).into_iter().take(count).collect();
     let rows: Vec<Vec<String>> = temperatures.iter().map(row).collect();
     let (min, nominal, max) = (words.word("card-min"), words.word("card-nominal"), words.word("card-max"));
+    let scales = units.scales().iter().map(|scale| (scale.symbol().to_owned(), String::new()));
     let heads = [
-        ("°C", String::new()),
-        ("°F", String::new()),
         ("Ω", min.clone()),
         ("Ω", nominal.clone()),
         ("Ω", max.clone()),
         ("V", min),
         ("V", nominal),
         ("V", max),
-        ("%/K", String::new()),
     ];
-    let columns = heads.into_iter().take(count).map(|(head, sub)| Column { head, sub });
+    let slope = (format!("%/{}", units.difference_unit().symbol()), String::new());
+    let heads = heads.into_iter().map(|(head, sub)| (head.to_owned(), sub));
+    let columns = scales.chain(heads).chain([slope]).take(count).map(|(head, sub)| Column { head, sub });
     Strip { columns: columns.collect(), notes: notes(words, readings, card), rows }
 }
 
@@ -107,7 +107,7 @@ pub(super) fn ohm_decimals(readings: &Readings<'_>, card: &Card) -> usize {
     usual.max(shown)
 }
 
-fn row(readings: &Readings<'_>, at: Temperature, decimals: usize) -> Vec<String> {
+fn row(units: Units, readings: &Readings<'_>, at: Temperature, decimals: usize) -> Vec<String> {
     let blank = || BLANK.to_owned();
     let ohms = match (readings.ohm_band(at), readings.ohms(at)) {
         (Some(band), _) => {
@@ -128,11 +128,13 @@ fn row(readings: &Readings<'_>, at: Temperature, decimals: usize) -> Vec<String>
     let curve = &readings.sensor.curve;
     // Platinum has 0.4 %/K, a thermistor ten times as much.
     let digits = if curve.falls() { 1 } else { 2 };
-    let slope =
-        curve.slope(at).map_or_else(|_| blank(), |slope| figure(100.0 * slope, digits, Rounding::Nearest));
+    let shown = |slope: f64| figure(100.0 * slope / units.per_kelvin(), digits, Rounding::Nearest);
+    let slope = curve.slope(at).map_or_else(|_| blank(), shown);
     // A whole degree Celsius is a whole number of tenths of a degree Fahrenheit.
-    let fahrenheit = figure(at.fahrenheit(), 1, Rounding::Nearest);
-    let temperatures = [figures::celsius(at), fahrenheit];
+    let temperatures = match units {
+        Units::Both => vec![figures::celsius(at), figure(at.fahrenheit(), 1, Rounding::Nearest)],
+        _ => vec![figures::degrees(units, at)],
+    };
     temperatures.into_iter().chain(ohms).chain(volts).chain([slope]).collect()
 }
 

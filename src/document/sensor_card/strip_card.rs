@@ -42,7 +42,7 @@ pub(in crate::document) fn compose(context: Context<'_>, listed: &Listed) -> Opt
     let system = model.systems.get(&sensor.system)?;
     let readings = Readings::new(sensor, card.meter.as_ref());
     let whole = whole_card(model, card);
-    let mut marks = if whole.is_some() { Marks::elsewhere() } else { Marks::default() };
+    let mut marks = if whole.is_some() { Marks::elsewhere(context.units) } else { Marks::of(context.units) };
     let size = context.size_of(listed);
     let kind = Kind { word: "doc-strip-card", size, title: sensor.title.clone(), id: listed.id.clone() };
     let furniture = Furniture::new(context, kind, &sensor.system, system, &mut marks);
@@ -55,7 +55,7 @@ pub(in crate::document) fn compose(context: Context<'_>, listed: &Listed) -> Opt
         furniture,
         direction: words.word(direction(sensor)),
         end: ends.into_iter().next(),
-        strip: strip::compose(words, &readings, card, context.plan(listed)),
+        strip: strip::compose(context, &readings, card, context.plan(listed)),
         rests_on,
         cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };

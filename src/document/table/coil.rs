@@ -1,14 +1,14 @@
 //! A coil's resistance and its greatest current over its own temperature.
 
-use super::{Ask, Cell, Column, Show, Table, temperatures};
+use super::{Ask, Cell, Column, Show, Table, temperature_cells, temperature_columns, temperatures};
 use crate::model::{Coil, Driver, Load, Model};
 use crate::physics::copper::DOMAIN;
 use crate::physics::solenoid::ceiling;
-use crate::quantity::{Current, Interval, Resistance, Rounding, Temperature, TemperatureDifference, Voltage};
+use crate::quantity::{Current, Interval, Resistance, Rounding, Step, Temperature, Units, Voltage};
 use crate::words::{Message, Words};
 
 /// From row to row where no step was asked for.
-const USUAL_STEP: TemperatureDifference = TemperatureDifference::from_kelvins(10.0);
+const USUAL_STEP: Step = Step::of_kelvins(10.0);
 
 /// A driver and its coil, where it has one.
 pub(super) fn coil(driver: &Driver) -> Option<&Coil> {
@@ -46,8 +46,8 @@ pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Resul
         .into_iter()
         .flatten()
         .collect(),
-        columns: columns(words),
-        rows: at.into_iter().map(|at| row(driver, coil, at)).collect(),
+        columns: columns(words, ask.units),
+        rows: at.into_iter().map(|at| row(driver, coil, ask.units, at)).collect(),
         formulas: ["table-formula-copper", "table-formula-ceiling"].map(|id| words.word(id)).into(),
         inputs: driver.facts.iter().filter(|fact| is_of_coil(&fact.key)).cloned().collect(),
     })
@@ -66,18 +66,18 @@ fn is_of_coil(key: &str) -> bool {
     !switching.iter().any(|part| key.contains(part))
 }
 
-fn columns(words: &Words) -> Vec<Column> {
+fn columns(words: &Words, units: Units) -> Vec<Column> {
     let tenth = Show::Decimals(1, Rounding::Nearest);
     let ohms = ["resistance_min_ohm", "resistance_nom_ohm", "resistance_max_ohm"];
     let amperes = ["current_min_a", "current_nom_a", "current_max_a"];
-    [Column::new("temperature_c", "°C", tenth), Column::new("temperature_f", "°F", tenth)]
+    temperature_columns(units, "temperature", tenth)
         .into_iter()
         .chain(Column::band(words, ohms, "Ω", Show::Digits))
         .chain(Column::band(words, amperes, "A", |rounding| Show::Decimals(3, rounding)))
         .collect()
 }
 
-fn row(driver: &Driver, coil: &Coil, at: Temperature) -> Vec<Cell> {
+fn row(driver: &Driver, coil: &Coil, units: Units, at: Temperature) -> Vec<Cell> {
     let nominal = coil.rated.nominal(at).ok();
     let band = coil.rated.band(at).ok().flatten();
     let ohms = [band.map(|band| band.low), nominal, band.map(|band| band.high)];
@@ -90,8 +90,8 @@ fn row(driver: &Driver, coil: &Coil, at: Temperature) -> Vec<Cell> {
         current(driver.nominal, nominal),
         current(battery.map(|battery| battery.high), ohms[0]),
     ];
-    let numbers = [at.celsius(), at.fahrenheit()].map(Cell::from).into_iter();
-    numbers
+    temperature_cells(units, at)
+        .into_iter()
         .chain(ohms.map(|ohms| Cell::from(ohms.map(Resistance::ohms))))
         .chain(amperes.map(Cell::from))
         .collect()

@@ -138,7 +138,7 @@ mod tests {
 
     #[test]
     fn a_table_without_temperatures_refuses_them() {
-        let step = Some(crate::quantity::TemperatureDifference::from_kelvins(1.0));
+        let step = Some(crate::quantity::Step::of_kelvins(1.0));
         for id in ["heron-displacement", "heron-blower"] {
             let ask = Ask { id, step, ..Ask::default() };
             let refused = table::of(&demo(), &Words::english(), &ask).expect_err("no step of temperature");

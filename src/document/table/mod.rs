@@ -19,7 +19,7 @@ pub(in crate::document) mod sensor;
 mod solenoid;
 mod text;
 mod thermocouple;
-mod transducer;
+pub(in crate::document) mod transducer;
 mod vent;
 mod wire;
 
@@ -28,8 +28,8 @@ use std::borrow::Cow;
 use serde::{Serialize, Serializer};
 
 use crate::diag::nearest;
-use crate::model::{Fact, Model};
-use crate::quantity::{Rounding, Temperature, TemperatureDifference, decimals_for, figure};
+use crate::model::{Fact, Model, strip};
+use crate::quantity::{Rounding, Step, Temperature, Units, decimals_for, figure, key_of};
 use crate::spec::About;
 use crate::words::{Message, Words};
 
@@ -52,9 +52,11 @@ pub struct Ask<'a> {
     /// See `from`.
     pub to: Option<Temperature>,
     /// From row to row, where not the usual step.
-    pub step: Option<TemperatureDifference>,
+    pub step: Option<Step>,
     /// The temperature of the bay, where the figures depend on it.
     pub bay: Option<Temperature>,
+    /// The units of its columns, and the scale that its rows are round on.
+    pub units: Units,
 }
 
 /// A table of figures.
@@ -316,9 +318,11 @@ fn temperatures(
         crate::quantity::Interval<Temperature>,
         crate::quantity::Interval<Temperature>,
     ),
-    usual_step: TemperatureDifference,
+    usual_step: Step,
 ) -> Result<Vec<Temperature>, Message> {
-    let (from, to) = (ask.from.unwrap_or(usual.low), ask.to.unwrap_or(usual.high));
+    let step = ask.units.step(ask.step.unwrap_or(usual_step));
+    let round = round_ends(ask, usual, step);
+    let (from, to) = (ask.from.unwrap_or(round.low), ask.to.unwrap_or(round.high));
     let shown = Temperature::to_hundredths;
     if let Some(end) = [from, to].into_iter().find(|end| !known.contains(end)) {
         return Err(Message::new("run-table-outside")
@@ -330,7 +334,6 @@ fn temperatures(
     if from > to {
         return Err(Message::new("run-table-reversed").with("from", shown(from)).with("to", shown(to)));
     }
-    let step = ask.step.unwrap_or(usual_step);
     let many = (to.celsius() - from.celsius()) / step.kelvins();
     if !(step.kelvins() > 0.0 && many <= MOST_ROWS) {
         return Err(Message::new("run-table-step").with("step", step));
@@ -338,13 +341,47 @@ fn temperatures(
     let hair = 1e-9;
     let counted = std::iter::successors(Some(0.0), |index| Some(index + 1.0));
     let within = counted.take_while(|index| *index <= many + hair);
-    let at = |index: f64| Temperature::from_celsius(from.celsius() + index * step.kelvins());
+    // Whole multiples are computed as such: 50 °F is 10 °C to the last bit.
+    let first = step.count_of(from);
+    let first = if (first - first.round()).abs() <= hair { first.round() } else { first };
+    let at = |index: f64| match ask.units {
+        Units::Us | Units::Metric => step.multiple(first + index),
+        Units::Both => Temperature::from_celsius(from.celsius() + index * step.kelvins()),
+    };
     let mut all: Vec<Temperature> = within.map(at).collect();
     // The upper end is a row of its own where the steps do not meet it.
     if many - libm::floor(many + hair) > hair {
         all.push(to);
     }
     Ok(all)
+}
+
+/// The ends of a table that nobody asked for others of: where it has one scale the outermost
+/// multiples of the step, since the range of the specs may be round on the other one.
+fn round_ends(
+    ask: &Ask<'_>,
+    usual: crate::quantity::Interval<Temperature>,
+    step: Step,
+) -> crate::quantity::Interval<Temperature> {
+    if ask.units == Units::Both || !(step.degrees() > 0.0) {
+        return usual;
+    }
+    let rows = strip::temperatures(usual, step);
+    let ends = rows.first().zip(rows.last());
+    ends.map_or(usual, |(low, high)| crate::quantity::Interval { low: *low, high: *high })
+}
+
+/// A column for each scale of temperature; `name` is the key without its scale.
+pub(in crate::document) fn temperature_columns(units: Units, name: &str, show: Show) -> Vec<Column> {
+    let column = |scale: &crate::quantity::Unit| {
+        Column::new(format!("{name}_{}", key_of(*scale)), scale.symbol(), show)
+    };
+    units.scales().iter().map(column).collect()
+}
+
+/// The cells of those columns.
+pub(in crate::document) fn temperature_cells(units: Units, at: Temperature) -> Vec<Cell> {
+    units.scales().iter().map(|scale| Cell::from(crate::quantity::degrees(at, *scale))).collect()
 }
 
 #[cfg(test)]
@@ -356,7 +393,7 @@ mod tests {
 
     fn rows(step: f64) -> Vec<f64> {
         let whole = Interval { low: Temperature::from_celsius(-20.0), high: Temperature::from_celsius(60.0) };
-        let step = TemperatureDifference::from_kelvins(step);
+        let step = Step::of_kelvins(step);
         let rows = temperatures(&Ask::default(), ("demo", whole, whole), step);
         rows.expect("a table").into_iter().map(Temperature::celsius).collect()
     }
@@ -385,10 +422,11 @@ mod tests {
 
     #[test]
     fn both_ends_of_the_range_are_rows() {
-        let step = Some(TemperatureDifference::from_kelvins(7.0));
+        let step = Some(Step::of_kelvins(7.0));
         let to = Some(Temperature::from_celsius(40.0));
         let from = Some(Temperature::from_celsius(0.0));
-        let table = asked(&Ask { id: "curlew-cabin", from, to, step, bay: None }).expect("it has a table");
+        let table =
+            asked(&Ask { id: "curlew-cabin", from, to, step, ..Ask::default() }).expect("it has a table");
         let first = |row: &Vec<Cell>| row[0].clone();
         let at: Vec<Cell> = table.rows.iter().map(first).collect();
         assert_eq!(at, [0.0, 7.0, 14.0, 21.0, 28.0, 35.0, 40.0].map(Cell::Number));

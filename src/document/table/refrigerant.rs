@@ -1,17 +1,15 @@
 //! Saturation of a refrigerant over temperature: absolute, as the shop's gauges show it, and
 //! how well superheat, subcooling and a pressure at rest can be told with them.
 
-use super::{Ask, Cell, Column, Show, Table, temperatures};
+use super::{Ask, Cell, Column, Show, Table, temperature_cells, temperature_columns, temperatures};
 use crate::model::{Model, PressureGauge, Refrigerant};
 use crate::physics::atmosphere::{Site, WEATHER};
 use crate::physics::refrigerant::reading::Limits;
-use crate::quantity::{
-    Interval, Pressure, Rounding, Temperature, TemperatureDifference, Unit, decimal_mark, marked,
-};
+use crate::quantity::{Interval, Pressure, Rounding, Step, Temperature, Unit, Units, decimal_mark, marked};
 use crate::words::{Message, Words};
 
 /// From row to row where no step was asked for or given.
-const USUAL_STEP: TemperatureDifference = TemperatureDifference::from_kelvins(5.0);
+const USUAL_STEP: Step = Step::of_kelvins(5.0);
 
 /// The table of a refrigerant over its range.
 pub(super) fn of_refrigerant(
@@ -21,39 +19,54 @@ pub(super) fn of_refrigerant(
     ask: &Ask<'_>,
 ) -> Result<Table, Message> {
     let of = model.refrigerants.get(id).ok_or_else(|| Message::new("run-no-such-table").with("id", id))?;
-    let step = of.step.unwrap_or(USUAL_STEP);
+    let step = ask.units.step(of.step.unwrap_or(USUAL_STEP));
+    let units = Edition { units: ask.units, pressures: pressures(ask.units, of) };
     let at = temperatures(ask, (id, of.range, of.fluid.range()), step)?;
     let site = model.shop.site;
     let mut inputs = vec![model.shop.elevation.clone()];
     inputs.extend(of.facts.iter().cloned());
     Ok(Table {
         title: of.title.clone(),
-        notes: notes(words, of, site),
-        columns: columns(words, of),
-        rows: at.into_iter().map(|at| row(words, of, site, at)).collect(),
+        notes: notes(words, &units, of, site),
+        columns: columns(words, &units),
+        rows: at.into_iter().map(|at| row(words, &units, of, site, at)).collect(),
         formulas: formulas(words, of),
         inputs,
     })
 }
 
+/// The units of one table.
+struct Edition {
+    units: Units,
+    /// Those of its pressures.
+    pressures: Vec<Unit>,
+}
+
+/// The units that the spec asks for, as far as the edition has them; else the edition's own.
+fn pressures(units: Units, of: &Refrigerant) -> Vec<Unit> {
+    let own: Vec<Unit> = of.units.iter().copied().filter(|unit| units.pressures().contains(unit)).collect();
+    if own.is_empty() { units.pressures().to_vec() } else { own }
+}
+
 /// Where the gauges hang, and what nobody may do about what they show.
-fn notes(words: &Words, of: &Refrigerant, site: Option<Site>) -> Vec<String> {
+fn notes(words: &Words, edition: &Edition, of: &Refrigerant, site: Option<Site>) -> Vec<String> {
     let site = match site {
         Some(site) => words.say(
             &Message::new("table-site")
-                .with("pressure", kilopascals(site.pressure()))
-                .with("weather", kilopascals(WEATHER)),
+                .with("pressure", air_pressure(edition.units, site.pressure()))
+                .with("weather", air_pressure(edition.units, WEATHER)),
         ),
         None => words.word("table-no-site"),
     };
     let mut notes = vec![site];
-    notes.extend(gauges(words, of));
+    notes.extend(gauges(words, edition, of));
     // A bay may well be as hot as that; the other fluids are critical far above it.
     let critical = of.fluid.critical_temperature();
     if of.at_rest.is_some() && critical < HOTTEST_BAY {
-        let critical = crate::quantity::figure(critical.celsius(), 1, Rounding::Down);
+        let units = edition.units;
+        let critical = crate::quantity::figure(units.degrees(critical), 1, Rounding::Down);
         let note = Message::new("table-note-above-critical").with("fluid", of.fluid.number());
-        notes.push(words.say(&note.with("critical", format!("{critical} °C"))));
+        notes.push(words.say(&note.with("critical", format!("{critical} {}", units.symbol()))));
     }
     notes.extend([words.word("caution-refrigerant"), words.word("caution-law")]);
     notes
@@ -63,17 +76,17 @@ fn notes(words: &Words, of: &Refrigerant, site: Option<Site>) -> Vec<String> {
 const HOTTEST_BAY: Temperature = Temperature::from_celsius(60.0);
 
 /// A pressure in the units of the table.
-fn in_units(of: &Refrigerant, pressure: Pressure) -> String {
-    let units = of.units.iter().filter_map(|unit| Some((unit.count_of(pressure)?, unit.symbol())));
+fn in_units(edition: &Edition, pressure: Pressure) -> String {
+    let units = edition.pressures.iter().filter_map(|unit| Some((unit.count_of(pressure)?, unit.symbol())));
     units.map(|(count, symbol)| format!("{} {symbol}", trimmed(count, 1))).collect::<Vec<_>>().join(", ")
 }
 
 /// Which gauge tells what, and up to which pressure.
-fn gauges(words: &Words, of: &Refrigerant) -> Vec<String> {
+fn gauges(words: &Words, edition: &Edition, of: &Refrigerant) -> Vec<String> {
     let scale = |gauge: &Option<PressureGauge>, label: &'static str| {
         let full = gauge.as_ref().and_then(|gauge| gauge.gauge).map(|gauge| gauge.full_scale);
         let message = match full {
-            Some(full) => Message::new("table-note-gauge-scale").with("full", in_units(of, full)),
+            Some(full) => Message::new("table-note-gauge-scale").with("full", in_units(edition, full)),
             None => Message::new("table-note-gauge-missing"),
         };
         words.say(&message.with_word("gauge", label))
@@ -82,8 +95,11 @@ fn gauges(words: &Words, of: &Refrigerant) -> Vec<String> {
     vec![by, scale(&of.low_gauge, "fact-low-gauge"), scale(&of.high_gauge, "fact-high-gauge")]
 }
 
-fn kilopascals(pressure: Pressure) -> String {
-    crate::quantity::figure(pressure.pascals() / 1e3, 1, Rounding::Nearest)
+/// The pressure of the air, to a tenth of a kilopascal or a hundredth of a psi, with its unit.
+pub(super) fn air_pressure(units: Units, pressure: Pressure) -> String {
+    let decimals = if units == Units::Us { 2 } else { 1 };
+    let number = crate::quantity::figure(units.of_pressure(pressure), decimals, Rounding::Nearest);
+    format!("{number} {}", units.pressure().symbol())
 }
 
 /// The names of a unit's columns: absolute, gauge, least and greatest at rest.
@@ -100,31 +116,40 @@ fn shown(pressure: Pressure, unit: Unit) -> Cell {
     Cell::from(unit.count_of(pressure))
 }
 
-fn columns(words: &Words, of: &Refrigerant) -> Vec<Column> {
+fn columns(words: &Words, edition: &Edition) -> Vec<Column> {
+    let units = edition.units;
     let tenth = |rounding| Show::Decimals(1, rounding);
     let head = |id, unit: Unit| words.say(&Message::new(id).with("unit", unit.symbol()));
     let digits = Show::Digits(Rounding::Nearest);
-    let mut columns = vec![
-        Column::new("temperature_c", "°C", tenth(Rounding::Nearest)),
-        Column::new("temperature_f", "°F", tenth(Rounding::Nearest)),
-    ];
-    for &unit in &of.units {
+    let mut columns = temperature_columns(units, "temperature", tenth(Rounding::Nearest));
+    for &unit in &edition.pressures {
         let [absolute, gauge, ..] = keys(unit);
         columns.push(Column::new(absolute, head("table-absolute", unit), digits));
         columns.push(Column::new(gauge, head("table-gauge", unit), digits));
     }
     columns.push(Column::new("mark", words.word("table-mark"), digits));
-    columns.push(Column::new("slope_kpa_per_k", "kPa/K", Show::Decimals(2, Rounding::Nearest)));
-    let line = |key, id, rounding| Column::new(key, words.word(id), tenth(rounding));
+    let (pressure, by) = (units.pressure(), units.difference_unit().symbol());
+    columns.push(Column::new(
+        format!("slope_{}_per_{}", pressure.symbol().to_lowercase(), units.difference_key()),
+        format!("{}/{by}", pressure.symbol()),
+        Show::Decimals(2, Rounding::Nearest),
+    ));
+    let line = |key: &str, id, rounding| {
+        let is_difference = key.ends_with("_u");
+        let (end, unit) =
+            if is_difference { (units.difference_key(), by) } else { (units.key(), units.symbol()) };
+        let head = words.say(&Message::new(id).with("unit", unit));
+        Column::new(format!("{key}_{end}"), head, tenth(rounding))
+    };
     columns.extend([
-        line("suction_line_min_c", "table-suction-min", Rounding::Up),
-        line("suction_line_max_c", "table-suction-max", Rounding::Down),
-        line("superheat_u_k", "table-superheat-u", Rounding::Up),
-        line("liquid_line_min_c", "table-liquid-min", Rounding::Up),
-        line("liquid_line_max_c", "table-liquid-max", Rounding::Down),
-        line("subcooling_u_k", "table-subcooling-u", Rounding::Up),
+        line("suction_line_min", "table-suction-min", Rounding::Up),
+        line("suction_line_max", "table-suction-max", Rounding::Down),
+        line("superheat_u", "table-superheat-u", Rounding::Up),
+        line("liquid_line_min", "table-liquid-min", Rounding::Up),
+        line("liquid_line_max", "table-liquid-max", Rounding::Down),
+        line("subcooling_u", "table-subcooling-u", Rounding::Up),
     ]);
-    if let Some(&unit) = of.units.first() {
+    if let Some(&unit) = edition.pressures.first() {
         let [.., least, greatest] = keys(unit);
         columns.push(Column::new(least, head("table-at-rest-min", unit), Show::Digits(Rounding::Up)));
         columns.push(Column::new(greatest, head("table-at-rest-max", unit), Show::Digits(Rounding::Down)));
@@ -132,34 +157,36 @@ fn columns(words: &Words, of: &Refrigerant) -> Vec<Column> {
     columns
 }
 
-fn row(words: &Words, of: &Refrigerant, site: Option<Site>, at: Temperature) -> Vec<Cell> {
+fn row(words: &Words, edition: &Edition, of: &Refrigerant, site: Option<Site>, at: Temperature) -> Vec<Cell> {
+    let units = edition.units;
     let absolute = of.fluid.saturation_pressure(at).ok();
     let gauge = absolute.zip(site).map(|(absolute, site)| site.gauge(absolute));
-    let mut cells = vec![Cell::from(at.celsius()), Cell::from(at.fahrenheit())];
-    for &unit in &of.units {
+    let mut cells = temperature_cells(units, at);
+    for &unit in &edition.pressures {
         for pressure in [absolute, gauge] {
             cells.push(pressure.map_or(Cell::Missing, |pressure| shown(pressure, unit)));
         }
     }
     let vacuum = gauge.is_some_and(|gauge| gauge.pascals() < 0.0);
     cells.push(Cell::from(if vacuum { words.word("table-vacuum") } else { String::new() }));
-    cells.push(Cell::from(of.fluid.saturation_slope(at).ok().map(|slope| slope / 1e3)));
+    let slope = of.fluid.saturation_slope(at).ok().map(Pressure::from_pascals);
+    cells.push(Cell::from(slope.map(|slope| units.of_pressure(slope) / units.per_kelvin())));
     let suction =
         of.superheat.map(|window| Interval { low: at.plus(window.low), high: at.plus(window.high) });
-    cells.extend(ends(suction, |at| Cell::from(at.celsius())));
+    cells.extend(ends(suction, |at| Cell::from(units.degrees(at))));
     let superheat = limits(of, of.low_gauge.as_ref(), gauge)
         .zip(absolute)
         .and_then(|(limits, pressure)| of.fluid.superheat(pressure, at, &limits).ok());
-    cells.push(Cell::from(superheat.map(|superheat| superheat.expanded.kelvins())));
+    cells.push(Cell::from(superheat.map(|superheat| units.of_difference(superheat.expanded))));
     let liquid =
         of.subcooling.map(|window| Interval { low: at.minus(window.high), high: at.minus(window.low) });
-    cells.extend(ends(liquid, |at| Cell::from(at.celsius())));
+    cells.extend(ends(liquid, |at| Cell::from(units.degrees(at))));
     let subcooling = limits(of, of.high_gauge.as_ref(), gauge)
         .zip(absolute)
         .and_then(|(limits, pressure)| of.fluid.subcooling(pressure, at, &limits).ok());
-    cells.push(Cell::from(subcooling.map(|subcooling| subcooling.expanded.kelvins())));
+    cells.push(Cell::from(subcooling.map(|subcooling| units.of_difference(subcooling.expanded))));
     let rest = at_rest(of, site, gauge, at);
-    if let Some(&unit) = of.units.first() {
+    if let Some(&unit) = edition.pressures.first() {
         cells.extend(ends(rest, |pressure| shown(pressure, unit)));
     }
     cells

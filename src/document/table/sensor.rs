@@ -1,6 +1,6 @@
 //! A sensor's resistances, volts and ratios over temperature.
 
-use super::{Ask, Cell, Column, Show, Table, temperatures};
+use super::{Ask, Cell, Column, Show, Table, temperature_cells, temperature_columns, temperatures};
 use crate::document::sensor_card::reading::Readings;
 use crate::model::{Fact, Model, Multimeter, Sensor};
 use crate::physics::Band;
@@ -8,13 +8,13 @@ use crate::physics::circuit::{Circuit, Converter, Topology, self_heating};
 use crate::physics::curve::Curve;
 use crate::physics::tolerance::Tolerance;
 use crate::quantity::{
-    Dissipation, Interval, Ratio, Resistance, Rounding, Temperature, TemperatureDifference, Voltage, figure,
+    Dissipation, Interval, Ratio, Resistance, Rounding, Step, Temperature, Units, Voltage, figure,
 };
 use crate::spec::About;
 use crate::words::{Message, Words};
 
 /// From row to row where no step was asked for.
-const USUAL_STEP: TemperatureDifference = TemperatureDifference::from_kelvins(5.0);
+const USUAL_STEP: Step = Step::of_kelvins(5.0);
 
 /// The table of a sensor over its whole range.
 pub(super) fn of_sensor(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Result<Table, Message> {
@@ -41,14 +41,15 @@ fn table(
     ask: &Ask<'_>,
 ) -> Result<Table, Message> {
     let at = temperatures(ask, (&sensor.id, usual, sensor.range), USUAL_STEP)?;
+    let units = ask.units;
     let readings = Readings::new(sensor, meter);
     let loading = match meter.and_then(|meter| meter.input) {
         Some(input) => words.say(&Message::new("run-table-meter").with("input", input.nominal)),
         None => words.word("run-table-no-meter"),
     };
-    let extras: Vec<Extra<'_>> = Extra::of(&readings);
+    let extras: Vec<Extra<'_>> = Extra::of(&readings, units);
     let mut notes = vec![loading];
-    notes.extend(limits_of_belief(words, sensor));
+    notes.extend(limits_of_belief(words, sensor, units));
     let has_counts =
         sensor.circuit.is_some() && sensor.converter.is_some_and(|converter| converter.bits.is_some());
     if has_counts && readings.meter.is_some() {
@@ -58,14 +59,14 @@ fn table(
     Ok(Table {
         title: sensor.title.clone(),
         notes,
-        columns: columns(words)
+        columns: columns(words, units)
             .into_iter()
             .chain(extras.iter().flat_map(|extra| extra.columns(words)))
             .collect(),
         rows: at
             .into_iter()
             .map(|at| {
-                row(&readings, at)
+                row(&readings, units, at)
                     .into_iter()
                     .chain(extras.iter().flat_map(|extra| extra.cells(at)))
                     .collect()
@@ -100,14 +101,17 @@ fn meter_input(meter: Option<&Multimeter>) -> Option<Fact> {
     meter.facts.iter().find(|fact| fact.label == "fact-input").cloned()
 }
 
-fn columns(words: &Words) -> Vec<Column> {
+fn columns(words: &Words, units: Units) -> Vec<Column> {
     let tenth = Show::Decimals(1, Rounding::Nearest);
     let ohms = ["resistance_min_ohm", "resistance_nom_ohm", "resistance_max_ohm"];
     let volts = ["voltage_min_v", "voltage_nom_v", "voltage_max_v"];
     let ratios = ["ratio_min", "ratio_nom", "ratio_max"];
-    let temperatures = [Column::new("temperature_c", "°C", tenth), Column::new("temperature_f", "°F", tenth)];
-    let slope = Column::new("slope_percent_per_k", "%/K", Show::Decimals(2, Rounding::Nearest));
-    temperatures
+    let slope = Column::new(
+        format!("slope_percent_per_{}", units.difference_key()),
+        format!("%/{}", units.difference_unit().symbol()),
+        Show::Decimals(2, Rounding::Nearest),
+    );
+    temperature_columns(units, "temperature", tenth)
         .into_iter()
         .chain(Column::band(words, ohms, "Ω", Show::Digits))
         .chain(Column::band(words, volts, "V", |rounding| Show::Decimals(3, rounding)))
@@ -116,7 +120,7 @@ fn columns(words: &Words) -> Vec<Column> {
         .collect()
 }
 
-fn row(readings: &Readings<'_>, at: Temperature) -> Vec<Cell> {
+fn row(readings: &Readings<'_>, units: Units, at: Temperature) -> Vec<Cell> {
     let of = |band: Option<Band<f64>>, nominal: Option<f64>| {
         let nominal = band.map(|band| band.nominal).or(nominal);
         [band.map(|band| band.low), nominal, band.map(|band| band.high)].map(Cell::from)
@@ -130,9 +134,8 @@ fn row(readings: &Readings<'_>, at: Temperature) -> Vec<Cell> {
     let reference = readings.circuit().map(|circuit| circuit.reference.nominal.volts());
     let nominal_ratio = nominal.zip(reference).map(|(volts, reference)| volts / reference);
     let ratios = of(readings.ratio_band(at).map(|band| band.map(Ratio::part)), nominal_ratio);
-    let slope = readings.sensor.curve.slope(at).ok().map(|slope| 100.0 * slope);
-    [at.celsius(), at.fahrenheit()]
-        .map(Cell::from)
+    let slope = readings.sensor.curve.slope(at).ok().map(|slope| 100.0 * slope / units.per_kelvin());
+    temperature_cells(units, at)
         .into_iter()
         .chain(ohms)
         .chain(volts)
@@ -187,27 +190,28 @@ fn of_columns(words: &Words, readings: &Readings<'_>) -> Vec<String> {
 struct Extra<'a> {
     readings: &'a Readings<'a>,
     circuit: Circuit,
+    units: Units,
     what: What,
 }
 
 enum What {
     /// Volts with the second resistor switched in.
     Switched,
-    /// The converter's count, and kelvins from one count to the next.
+    /// The converter's count, and the difference from one count to the next.
     Counts(Converter),
     /// How much the sensor warms itself, and the air that it holds for.
     Heating(Dissipation, &'static str, &'static str),
 }
 
 impl<'a> Extra<'a> {
-    fn of(readings: &'a Readings<'a>) -> Vec<Self> {
+    fn of(readings: &'a Readings<'a>, units: Units) -> Vec<Self> {
         let Some(circuit) = readings.circuit() else { return Vec::new() };
-        let of = |circuit: Circuit, what| Self { readings, circuit, what };
+        let of = |circuit: Circuit, what| Self { readings, circuit, units, what };
         let switched = circuit.with_switched().map(|circuit| of(circuit, What::Switched));
         let counts = readings.sensor.converter.filter(|converter| converter.bits.is_some());
         let (still, moving) = readings.sensor.dissipation;
-        let still = still.map(|still| What::Heating(still, "self_heating_still_k", "table-still"));
-        let moving = moving.map(|moving| What::Heating(moving, "self_heating_moving_k", "table-moving"));
+        let still = still.map(|still| What::Heating(still, "self_heating_still", "table-still"));
+        let moving = moving.map(|moving| What::Heating(moving, "self_heating_moving", "table-moving"));
         let others = [counts.map(What::Counts), still, moving].into_iter().flatten();
         switched.into_iter().chain(others.map(|what| of(*circuit, what))).collect()
     }
@@ -222,10 +226,18 @@ impl<'a> Extra<'a> {
             }
             What::Counts(_) => vec![
                 Column::new("count", words.word("table-count"), nearest(0)),
-                Column::new("count_step_k", words.word("table-count-step"), nearest(2)),
+                self.difference(words, "count_step", "table-count-step"),
             ],
-            What::Heating(_, key, head) => vec![Column::new(key, words.word(head), nearest(2))],
+            What::Heating(_, key, head) => vec![self.difference(words, key, head)],
         }
+    }
+
+    /// A column of a difference of temperatures; its key and head end with or hold the unit.
+    fn difference(&self, words: &Words, key: &str, head: &'static str) -> Column {
+        let key = format!("{key}_{}", self.units.difference_key());
+        let unit = self.units.difference_unit().symbol();
+        let head = words.say(&Message::new(head).with("unit", unit));
+        Column::new(key, head, Show::Decimals(2, Rounding::Nearest))
     }
 
     fn cells(&self, at: Temperature) -> Vec<Cell> {
@@ -243,18 +255,21 @@ impl<'a> Extra<'a> {
             What::Counts(converter) => {
                 let count = nominal.and_then(|ohms| converter.count(self.circuit.ratio(ohms, None)));
                 let step = converter.step(&self.circuit, curve, at).ok().flatten();
-                vec![Cell::from(count.map(f64::from)), Cell::from(step.map(TemperatureDifference::kelvins))]
+                vec![
+                    Cell::from(count.map(f64::from)),
+                    Cell::from(step.map(|step| self.units.of_difference(step))),
+                ]
             }
             What::Heating(dissipation, ..) => {
                 let rise = self_heating(&self.circuit, curve, at, *dissipation).ok();
-                vec![Cell::from(rise.map(TemperatureDifference::kelvins))]
+                vec![Cell::from(rise.map(|rise| self.units.of_difference(rise)))]
             }
         }
     }
 }
 
 /// At which temperatures the control unit may take a good sensor for a broken one.
-fn limits_of_belief(words: &Words, sensor: &Sensor) -> Vec<String> {
+fn limits_of_belief(words: &Words, sensor: &Sensor, units: Units) -> Vec<String> {
     let limits = sensor.converter.zip(sensor.circuit.as_ref());
     let Some((converter, circuit)) = limits.filter(|(converter, _)| converter.plausible.is_some()) else {
         return Vec::new();
@@ -272,7 +287,9 @@ fn limits_of_belief(words: &Words, sensor: &Sensor) -> Vec<String> {
     let notes = (0..2).filter_map(|end| {
         // Inward: a limit that passes no temperature at which a sensor is not believed.
         let inward = if end == 0 { Rounding::Up } else { Rounding::Down };
-        let shown = |at: Temperature, rounding| format!("{} °C", figure(at.celsius(), 1, rounding));
+        let shown = |at: Temperature, rounding| {
+            format!("{} {}", figure(units.degrees(at), 1, rounding), units.symbol())
+        };
         let (at, message) = match (worst[end], nominal[end]) {
             (Some(worst), nominal) => {
                 let nominal = nominal.map_or_else(|| "–".to_owned(), |at| shown(at, Rounding::Nearest));

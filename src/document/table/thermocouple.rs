@@ -1,13 +1,14 @@
 //! A thermocouple's EMF over temperature, for its cold junction in ice and in the bay.
 
-use super::{Ask, Cell, Column, Show, Table, temperatures};
+use super::{Ask, Cell, Column, Show, Table, temperature_cells, temperature_columns, temperatures};
+use crate::document::figures;
 use crate::model::Model;
 use crate::physics::thermocouple::Thermocouple;
-use crate::quantity::{Interval, Rounding, Temperature, TemperatureDifference, Voltage};
+use crate::quantity::{Interval, Rounding, Step, Temperature, Units, Voltage};
 use crate::words::{Message, Words};
 
 /// From row to row where no step was asked for.
-const USUAL_STEP: TemperatureDifference = TemperatureDifference::from_kelvins(5.0);
+const USUAL_STEP: Step = Step::of_kelvins(5.0);
 
 /// The temperatures of vehicle climate systems (common practice, no source); the
 /// reference function's whole domain can be asked for.
@@ -47,36 +48,34 @@ pub(super) fn of_thermometer(
     };
     let reference = Message::new("table-formula-thermocouple").with("type", letter);
     let note = match bay {
-        Some(bay) => words.say(&Message::new("table-junction-at").with("at", bay.to_hundredths())),
+        Some(bay) => {
+            words.say(&Message::new("table-junction-at").with("at", figures::temperature(ask.units, bay)))
+        }
         None => words.word("table-junction-ice"),
     };
     Ok(Table {
         title: thermometer.title.clone(),
         notes: vec![note],
-        columns: columns(words, bay),
-        rows: at.into_iter().map(|at| row(wire, at, bay)).collect(),
+        columns: columns(words, bay, ask.units),
+        rows: at.into_iter().map(|at| row(wire, at, bay, ask.units)).collect(),
         formulas: vec![words.say(&reference), words.word("table-formula-junction")],
         inputs: thermometer.facts.clone(),
     })
 }
 
-fn columns(words: &Words, bay: Option<Temperature>) -> Vec<Column> {
+fn columns(words: &Words, bay: Option<Temperature>, units: Units) -> Vec<Column> {
     let tenth = Show::Decimals(1, Rounding::Nearest);
     let microvolt = Show::Decimals(3, Rounding::Nearest);
     let head = |word| format!("mV {}", words.word(word));
-    let ends = [
-        Column::new("temperature_c", "°C", tenth),
-        Column::new("temperature_f", "°F", tenth),
-        Column::new("emf_from_ice_mv", head("table-head-ice"), microvolt),
-    ];
+    let temperatures = temperature_columns(units, "temperature", tenth);
+    let from_ice = Column::new("emf_from_ice_mv", head("table-head-ice"), microvolt);
     let in_bay = bay.map(|_| Column::new("emf_from_bay_mv", head("table-head-bay"), microvolt));
-    ends.into_iter().chain(in_bay).collect()
+    temperatures.into_iter().chain([from_ice]).chain(in_bay).collect()
 }
 
-fn row(wire: Thermocouple, at: Temperature, bay: Option<Temperature>) -> Vec<Cell> {
+fn row(wire: Thermocouple, at: Temperature, bay: Option<Temperature>, units: Units) -> Vec<Cell> {
     let millivolts = |emf: Voltage| 1e3 * emf.volts();
     let from_ice = wire.emf(at).ok().map(millivolts);
     let from_bay = bay.map(|bay| Cell::from(wire.emf_from(at, bay).ok().map(millivolts)));
-    let temperatures = [at.celsius(), at.fahrenheit()].map(Cell::from);
-    temperatures.into_iter().chain([Cell::from(from_ice)]).chain(from_bay).collect()
+    temperature_cells(units, at).into_iter().chain([Cell::from(from_ice)]).chain(from_bay).collect()
 }

@@ -4,7 +4,7 @@ use super::actuator::volts;
 use super::{Ask, Cell, Column, Show, Table, not_over_temperature};
 use crate::model::{Model, Transducer};
 use crate::physics::transducer::{Sense, Transducer as Line};
-use crate::quantity::{Pressure, Ratio, Rounding, Unit};
+use crate::quantity::{Pressure, Ratio, Rounding, Unit, Units};
 use crate::words::{Message, Words};
 
 /// The most rows between the two ends.
@@ -30,44 +30,57 @@ pub(super) fn of_transducer(model: &Model, words: &Words, id: &str, ask: &Ask<'_
         notes: [sense, "run-table-no-meter", "caution-transducer", "caution-refrigerant", "caution-law"]
             .map(|id| words.word(id))
             .to_vec(),
-        columns: [
-            Column::new("pressure_kpa", "kPa", decimals(0)),
-            Column::new("pressure_bar", "bar", decimals(2)),
-            Column::new("pressure_psi", "psi", decimals(1)),
-        ]
-        .into_iter()
-        .chain(Column::band(words, volts, "V", |rounding| Show::Decimals(3, rounding)))
-        .chain(Column::band(words, ratios, "V/Vref", |rounding| Show::Decimals(4, rounding)))
-        .collect(),
-        rows: line.map(|line| rows(transducer, line)).unwrap_or_default(),
+        columns: ask
+            .units
+            .pressures()
+            .iter()
+            .map(|unit| Column::new(key(*unit), unit.symbol(), decimals(digits(*unit))))
+            .chain(Column::band(words, volts, "V", |rounding| Show::Decimals(3, rounding)))
+            .chain(Column::band(words, ratios, "V/Vref", |rounding| Show::Decimals(4, rounding)))
+            .collect(),
+        rows: line.map(|line| rows(ask.units, transducer, line)).unwrap_or_default(),
         formulas: formulas.into_iter().flatten().map(|id| words.word(id)).collect(),
         inputs: transducer.facts.iter().chain(pins).cloned().collect(),
     })
 }
 
-fn rows(transducer: &Transducer, line: &Line) -> Vec<Vec<Cell>> {
+/// The key of a unit's column.
+pub(in crate::document) fn key(unit: Unit) -> String {
+    format!("pressure_{}", unit.symbol().to_lowercase())
+}
+
+/// The decimals of a unit's column.
+pub(in crate::document) fn digits(unit: Unit) -> usize {
+    match unit {
+        Unit::Bar => 2,
+        Unit::PoundPerSquareInch => 1,
+        _ => 0,
+    }
+}
+
+fn rows(units: Units, transducer: &Transducer, line: &Line) -> Vec<Vec<Cell>> {
     let row = |at: Pressure| {
         let window = line.ratio_window(at).ok().flatten();
         let ratio = [window.map(|w| w.low), line.ratio(at).ok(), window.map(|w| w.high)];
-        [at.kilopascals(), at.bars(), at.pounds_per_square_inch()]
-            .map(Cell::from)
-            .into_iter()
+        (units.pressures().iter().map(|unit| Cell::from(unit.count_of(at))))
             .chain(volts(ratio, transducer.reference).map(Cell::from))
             .chain(ratio.map(|ratio| Cell::from(ratio.map(Ratio::part))))
             .collect()
     };
-    pressures(line, unit_of(transducer)).into_iter().map(row).collect()
+    pressures(line, unit_of(units, transducer)).into_iter().map(row).collect()
 }
 
-/// The unit that the spec gives the line's ends in; a mixture, or another one, is taken in kPa.
-fn unit_of(transducer: &Transducer) -> Unit {
+/// The unit that the spec gives the line's ends in, where the edition has it; a mixture, or
+/// another one, is taken in the edition's own.
+fn unit_of(units: Units, transducer: &Transducer) -> Unit {
     let ends = ["fact-line-low-pressure", "fact-line-high-pressure"];
     let written: Vec<&str> = (transducer.facts.iter())
         .filter(|fact| ends.contains(&fact.label))
         .filter_map(|fact| fact.written.as_deref())
         .collect();
     let in_all = |unit: &Unit| written.iter().all(|text| text.trim_end().ends_with(unit.symbol()));
-    [Unit::Bar, Unit::PoundPerSquareInch].into_iter().find(in_all).unwrap_or(Unit::Kilopascal)
+    let own = units.pressures().iter().copied().filter(|unit| *unit != Unit::Kilopascal);
+    own.into_iter().find(in_all).unwrap_or(units.pressure())
 }
 
 /// Both ends of the line, and the round pressures between them.

@@ -1,19 +1,21 @@
 //! What should leave the outlets, over the outside air's temperature and humidity.
 
-use super::{Ask, Cell, Column, Show, Table, temperatures};
+use super::refrigerant::air_pressure;
+use super::{Ask, Cell, Column, Show, Table, temperature_cells, temperature_columns, temperatures};
 use crate::model::{Model, Position, Vent, vent_steps};
 use crate::physics::Band;
 use crate::physics::air::MoistAir;
 use crate::physics::air::intake::mix;
 use crate::physics::air::vent::{Dripping, Inlet, dripping};
 use crate::physics::atmosphere::Site;
-use crate::quantity::{Pressure, Ratio, Rounding, Temperature, TemperatureDifference};
+use crate::quantity::{Pressure, Ratio, Rounding, Temperature, TemperatureDifference, Units};
 use crate::words::{Message, Words};
 
 /// The table of a vent over its ambient temperatures and humidities.
 pub(super) fn of_vent(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Result<Table, Message> {
     let vent = model.vents.get(id).ok_or_else(|| Message::new("run-no-such-table").with("id", id))?;
     let (ambient, step) = vent.ambient;
+    let units = ask.units;
     let outside = temperatures(ask, (id, ambient, ambient), step)?;
     let pressure = model.shop.site.map(Site::pressure);
     let humidities = humidities(vent);
@@ -21,12 +23,13 @@ pub(super) fn of_vent(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> 
     for position in &vent.positions {
         // A door that takes in no outside air has one row, whatever the weather.
         if position.outside.part() <= 0.0 {
-            rows.push(Air { vent, position, outside: None }.row(words, pressure));
+            rows.push(Air { vent, position, outside: None }.row((words, units), pressure));
             continue;
         }
         for &at in &outside {
-            let in_air =
-                |&humidity| Air { vent, position, outside: Some((at, humidity)) }.row(words, pressure);
+            let in_air = |&humidity| {
+                Air { vent, position, outside: Some((at, humidity)) }.row((words, units), pressure)
+            };
             rows.extend(humidities.iter().map(in_air));
         }
     }
@@ -35,19 +38,18 @@ pub(super) fn of_vent(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> 
     inputs.extend(vent.facts.iter().cloned());
     Ok(Table {
         title: vent.title.clone(),
-        notes: notes(words, pressure),
-        columns: columns(words),
+        notes: notes((words, units), pressure),
+        columns: columns(words, units),
         rows,
         formulas: formulas(words, vent, share),
         inputs,
     })
 }
 
-fn notes(words: &Words, pressure: Option<Pressure>) -> Vec<String> {
+fn notes((words, units): (&Words, Units), pressure: Option<Pressure>) -> Vec<String> {
     let site = match pressure {
         Some(pressure) => {
-            let kilopascals = crate::quantity::figure(pressure.pascals() / 1e3, 1, Rounding::Nearest);
-            words.say(&Message::new("table-air-site").with("pressure", kilopascals))
+            words.say(&Message::new("table-air-site").with("pressure", air_pressure(units, pressure)))
         }
         None => words.word("table-no-air-site"),
     };
@@ -65,23 +67,35 @@ fn humidities(vent: &Vent) -> Vec<Ratio> {
         .collect()
 }
 
-fn columns(words: &Words) -> Vec<Column> {
+fn columns(words: &Words, units: Units) -> Vec<Column> {
     let tenth = Show::Decimals(1, Rounding::Nearest);
     let plain = |key, id, show| Column::new(key, words.word(id), show);
-    let outlet = ["outlet_min_c", "outlet_nom_c", "outlet_max_c"];
-    let symbol = words.word("table-outlet");
-    let mut columns = vec![
-        plain("intake", "table-intake", tenth),
-        plain("outside_c", "table-outside-c", tenth),
-        plain("outside_f", "table-outside-f", tenth),
+    let outlet = match units {
+        Units::Us => ["outlet_min_f", "outlet_nom_f", "outlet_max_f"],
+        _ => ["outlet_min_c", "outlet_nom_c", "outlet_max_c"],
+    };
+    let in_unit = |id, unit: &str| words.say(&Message::new(id).with("unit", unit));
+    let symbol = in_unit("table-outlet", units.symbol());
+    let degrees =
+        |key: &str, id| Column::new(format!("{key}_{}", units.key()), in_unit(id, units.symbol()), tenth);
+    let (water, key) = units.humidity();
+    let grams = |name: &str, id| Column::new(format!("{name}_{key}"), in_unit(id, water), tenth);
+    let outside = |column: Column| {
+        // Its head is the scale alone.
+        let head = in_unit("table-outside", &column.head);
+        Column { head, ..column }
+    };
+    let mut columns = vec![plain("intake", "table-intake", tenth)];
+    columns.extend(temperature_columns(units, "outside", tenth).into_iter().map(outside));
+    columns.extend([
         plain("humidity_percent", "table-humidity", Show::Decimals(0, Rounding::Nearest)),
-        plain("inlet_c", "table-inlet", tenth),
-        plain("dew_point_c", "table-dew-point", tenth),
-        plain("water_g_per_kg", "table-water", tenth),
-    ];
+        degrees("inlet", "table-inlet"),
+        degrees("dew_point", "table-dew-point"),
+        grams("water", "table-water"),
+    ]);
     columns.extend(Column::band(words, outlet, &symbol, |rounding| Show::Decimals(1, rounding)));
     columns.extend([
-        plain("settled_g_per_kg", "table-settled", tenth),
+        grams("settled", "table-settled"),
         plain("dripping", "table-dripping", tenth),
         plain("mark", "table-mark", tenth),
     ]);
@@ -131,13 +145,18 @@ enum Entering {
 }
 
 impl Air<'_> {
-    fn row(&self, words: &Words, pressure: Option<Pressure>) -> Vec<Cell> {
+    fn row(&self, (words, units): (&Words, Units), pressure: Option<Pressure>) -> Vec<Cell> {
         let entering = pressure.map_or(Entering::Unknown, |pressure| self.entering(pressure));
         let (air, corners) = match &entering {
             Entering::Air(air, corners) => (Some(air), corners.as_ref()),
             Entering::Fog | Entering::Unknown => (None, None),
         };
-        let grams = |kilograms: f64| 1e3 * kilograms;
+        let grams = |kilograms: f64| units.of_humidity_ratio(kilograms);
+        let degrees = |at: Temperature| units.degrees(at);
+        let outside = match self.outside {
+            Some((at, _)) => temperature_cells(units, at),
+            None => vec![Cell::Missing; units.scales().len()],
+        };
         let window = corners.and_then(|corners| self.vent.cooling.window(corners).ok().flatten());
         let outlet = air.and_then(|air| self.vent.cooling.outlet(air).ok());
         let nominal = outlet.map(|outlet| outlet.air.dry_bulb());
@@ -158,17 +177,16 @@ impl Air<'_> {
             _ if cut => words.word("table-held-least"),
             _ => String::new(),
         };
-        vec![
-            Cell::Text(self.position.name.clone()),
-            Cell::from(self.outside.map(|(at, _)| at.celsius())),
-            Cell::from(self.outside.map(|(at, _)| at.fahrenheit())),
+        let mut cells = vec![Cell::Text(self.position.name.clone())];
+        cells.extend(outside);
+        cells.extend([
             Cell::from(self.outside.map(|(_, humidity)| 100.0 * humidity.part())),
-            Cell::from(air.map(|air| air.dry_bulb().celsius())),
-            Cell::from(air.and_then(|air| air.dew_point().ok()).map(Temperature::celsius)),
+            Cell::from(air.map(|air| degrees(air.dry_bulb()))),
+            Cell::from(air.and_then(|air| air.dew_point().ok()).map(degrees)),
             Cell::from(air.map(|air| grams(air.humidity_ratio().kilograms_per_kilogram()))),
-            Cell::from(least.map(Temperature::celsius)),
-            Cell::from(nominal.map(Temperature::celsius)),
-            Cell::from(window.map(|window| window.high.celsius())),
+            Cell::from(least.map(degrees)),
+            Cell::from(nominal.map(degrees)),
+            Cell::from(window.map(|window| degrees(window.high))),
             Cell::from(outlet.map(|outlet| grams(outlet.condensed.kilograms_per_kilogram()))),
             drips.map_or(Cell::Missing, |drips| {
                 Cell::Text(words.word(match drips {
@@ -178,7 +196,8 @@ impl Air<'_> {
                 }))
             }),
             Cell::Text(mark),
-        ]
+        ]);
+        cells
     }
 
     /// The air in front of the evaporator: outside air, mixed with cabin air where the door takes some in.

@@ -1,16 +1,14 @@
 //! A wire's resistance, and what is lost along it, over temperature.
 
-use super::{Ask, Cell, Column, Show, Table, temperatures};
+use super::{Ask, Cell, Column, Show, Table, temperature_cells, temperature_columns, temperatures};
 use crate::model::{Model, Wire};
 use crate::physics::copper::{DOMAIN, REFERENCE};
 use crate::physics::wire::{drop, resistance};
-use crate::quantity::{
-    Interval, Resistance, Rounding, Temperature, TemperatureDifference, Voltage, WireSize, figure,
-};
+use crate::quantity::{Interval, Resistance, Rounding, Step, Temperature, Units, Voltage, WireSize, figure};
 use crate::words::{Message, Words};
 
 /// From row to row where no step was asked for.
-const USUAL_STEP: TemperatureDifference = TemperatureDifference::from_kelvins(20.0);
+const USUAL_STEP: Step = Step::of_kelvins(20.0);
 
 /// The table of a wire.
 pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Result<Table, Message> {
@@ -42,8 +40,8 @@ pub(super) fn of(model: &Model, words: &Words, id: &str, ask: &Ask<'_>) -> Resul
     Ok(Table {
         title: wire.title.clone(),
         notes: [Some(words.word(build)), Some(metre), limit, dead].into_iter().flatten().collect(),
-        columns: columns(words),
-        rows: at.into_iter().map(|at| row(wire, at)).collect(),
+        columns: columns(words, ask.units),
+        rows: at.into_iter().map(|at| row(wire, ask.units, at)).collect(),
         formulas: formulas.into_iter().flatten().map(|id| words.word(id)).collect(),
         inputs: wire.facts.clone(),
     })
@@ -55,21 +53,21 @@ fn milliohms(metre: Resistance) -> String {
     format!("{} mΩ/m", figure(number, if number < 10.0 { 3 } else { 1 }, Rounding::Nearest))
 }
 
-fn columns(words: &Words) -> Vec<Column> {
+fn columns(words: &Words, units: Units) -> Vec<Column> {
     let nearest = |decimals| Show::Decimals(decimals, Rounding::Nearest);
     let head = |symbol: &str, word| format!("{symbol} {}", words.word(word));
-    vec![
-        Column::new("temperature_c", "°C", nearest(1)),
-        Column::new("temperature_f", "°F", nearest(1)),
+    let mut columns = temperature_columns(units, "temperature", nearest(1));
+    columns.extend([
         Column::new("resistance_nom_ohm", head("Ω", "table-nominal"), nearest(4)),
         Column::new("resistance_max_ohm", head("Ω", "table-max"), Show::Decimals(4, Rounding::Down)),
         Column::new("drop_nom_v", head("V", "table-nominal"), nearest(3)),
         Column::new("drop_max_v", head("V", "table-max"), Show::Decimals(3, Rounding::Down)),
         Column::new("of_limit_percent", words.word("table-of-limit"), nearest(0)),
-    ]
+    ]);
+    columns
 }
 
-fn row(wire: &Wire, at: Temperature) -> Vec<Cell> {
+fn row(wire: &Wire, units: Units, at: Temperature) -> Vec<Cell> {
     let whole = |metre: Option<Resistance>| resistance(metre?, wire.run?, at).ok();
     let lost = |whole: Option<Resistance>| drop(whole?, wire.current?).ok();
     let ohms = [whole(Some(wire.nominal)), whole(wire.greatest)];
@@ -77,7 +75,7 @@ fn row(wire: &Wire, at: Temperature) -> Vec<Cell> {
     // The greatest drop where it is known, else that of solid copper.
     let worst = volts[1].or(volts[0]);
     let of_limit = worst.zip(wire.drop_limit).map(|(lost, limit)| 100.0 * lost.volts() / limit.volts());
-    let temperatures = [at.celsius(), at.fahrenheit()].map(Cell::from).into_iter();
+    let temperatures = temperature_cells(units, at).into_iter();
     let ohms = ohms.map(|ohms| Cell::from(ohms.map(Resistance::ohms)));
     let volts = volts.map(|volts| Cell::from(volts.map(Voltage::volts)));
     temperatures.chain(ohms).chain(volts).chain([Cell::from(of_limit)]).collect()

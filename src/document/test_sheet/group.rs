@@ -98,7 +98,7 @@ pub(super) fn all(
             state: group.state.iter().cloned().chain(shared).chain(mated).collect::<Vec<_>>().join(" · "),
             view: shared_view(&mut rows),
             rows,
-            expect_head: expect_head(context.words, context.bay),
+            expect_head: expect_head(context),
         }
     };
     (sheet.groups.iter().map(group).collect(), meanings)

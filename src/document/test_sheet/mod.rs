@@ -10,14 +10,15 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::caution::{self, Cautions, Room, Touch};
+use super::figures;
 use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, Paperwork, finish};
 use crate::model::{RowOf, Sheet, Shop};
-use crate::quantity::{Rounding, Temperature, figure};
+use crate::quantity::{Temperature, Units};
 use crate::spec::{Reads, Surface, Thing};
-use crate::words::{Message, Words};
+use crate::words::Message;
 use group::TestGroup;
 
 const TEMPLATE: &str = "test-sheet.typ";
@@ -82,7 +83,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let sheet = model.sheets.get(&listed.spec)?;
     let vehicle = model.vehicles.get(vehicle)?;
     let system = model.systems.get(&sheet.system)?;
-    let mut marks = Marks::default();
+    let mut marks = Marks::of(context.units);
     let title = Message::new("sheet-title").with("title", &sheet.title).with("vehicle", &vehicle.title);
     let kind = Kind {
         word: "doc-test-sheet",
@@ -96,9 +97,9 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         furniture,
         vehicle: header::identity(words, vehicle, &system.title, &mut marks),
         complaint: words.word("sheet-box-complaint"),
-        boxes: write_on::boxes(words, &BOXES),
+        boxes: write_on::boxes(context, &BOXES),
         instruments: header::instruments(words, model, sheet, &mut marks),
-        at: bay.map(both_scales).unwrap_or_default(),
+        at: bay.map(|at| in_scales(context.units, at)).unwrap_or_default(),
         at_note: words.word(if bay.is_some() { "sheet-bay" } else { "sheet-no-bay" }),
         legend: header::legend(words, model, sheet, &mut marks),
         groups,
@@ -148,16 +149,16 @@ fn else_lines(shop: &Shop, sheet: &Sheet) -> Vec<&'static str> {
     of_sensors.into_iter().filter(|_| sensors).chain([near]).collect()
 }
 
-/// A temperature in both scales: `31.0 °C (87.8 °F)`.
-fn both_scales(at: Temperature) -> String {
-    let one = |value| figure(value, 1, Rounding::Nearest);
-    format!("{} °C ({} °F)", one(at.celsius()), one(at.fahrenheit()))
+/// A temperature in the scales of the edition: `87.8 °F`, or in both `31.0 °C (87.8 °F)`.
+fn in_scales(units: Units, at: Temperature) -> String {
+    let first = figures::tenths(units, at);
+    if units == Units::Both { format!("{first} ({})", figures::tenths(Units::Us, at)) } else { first }
 }
 
-fn expect_head(words: &Words, bay: Option<Temperature>) -> String {
+fn expect_head(Context { words, bay, units, .. }: Context<'_>) -> String {
     match bay {
         Some(at) => {
-            let at = format!("{} °C", figure(at.celsius(), 1, Rounding::Nearest));
+            let at = figures::tenths(units, at);
             words.say(&Message::new("sheet-expect-at").with("temperature", at))
         }
         None => words.word("sheet-expect"),

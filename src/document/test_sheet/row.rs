@@ -50,7 +50,7 @@ pub(super) fn of_sensor(
     (id, measure, spot): (&str, Measure, Spot),
     marks: &mut Marks,
 ) -> Option<TestRow> {
-    let Context { model, words, bay, .. } = context;
+    let Context { model, words, bay, units, .. } = context;
     let sensor = model.sensors.get(id)?;
     let (end, probe) = match spot {
         Spot::ControlUnit => (&sensor.control_unit, Probe::ControlUnit),
@@ -58,7 +58,8 @@ pub(super) fn of_sensor(
     };
     let readings = Readings::at(sensor, tools.meter, probe);
     let card = row.card.as_deref();
-    let expected = Asked { words, tools, readings: &readings, measure, place: spot, card }.expected(bay);
+    let expected =
+        Asked { words, units, tools, readings: &readings, measure, place: spot, card }.expected(bay);
     let unit = unit_of(measure);
     Some(TestRow {
         title: sensor.title.clone(),
