@@ -28,8 +28,16 @@ fn every_language_says_the_same_in_the_same_places() {
     let date = chrono::NaiveDate::from_ymd_opt(2026, 3, 1).expect("a day");
     let bay = Some(bayleaf::quantity::Temperature::from_celsius(31.0));
     let leaves = |words: &Words, listed: &Listed| {
-        let context =
-            Context { model: &model, words, date, bay, units: bayleaf::quantity::Units::Both, size: None, trial: Trial::default(), stamp: None };
+        let context = Context {
+            model: &model,
+            words,
+            date,
+            bay,
+            units: bayleaf::quantity::Units::Both,
+            size: None,
+            trial: Trial::default(),
+            stamp: None,
+        };
         let document = compose(context, listed).expect("the demo's papers");
         let data: Value = serde_json::from_slice(&document.data).expect("JSON");
         let code = data.pointer("/furniture/fingerprint").cloned();
@@ -62,8 +70,16 @@ fn a_corrected_pull_up_moves_the_papers_that_show_it_and_no_other() {
     let date = chrono::NaiveDate::from_ymd_opt(2026, 3, 1).expect("a day");
     let said = |model| {
         let bay = Some(bayleaf::quantity::Temperature::from_celsius(31.0));
-        let context =
-            Context { model, words: &words, date, bay, units: bayleaf::quantity::Units::Both, size: None, trial: Trial::default(), stamp: None };
+        let context = Context {
+            model,
+            words: &words,
+            date,
+            bay,
+            units: bayleaf::quantity::Units::Both,
+            size: None,
+            trial: Trial::default(),
+            stamp: None,
+        };
         let said = |listed: Listed| {
             let document = compose(context, &listed).expect("the demo's papers");
             let mut data: Value = serde_json::from_slice(&document.data).expect("JSON");
