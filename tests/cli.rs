@@ -20,6 +20,8 @@ mod new;
 mod overrides;
 #[path = "cli/pictures.rs"]
 mod pictures;
+#[path = "cli/plot.rs"]
+mod plot;
 #[path = "cli/sheets.rs"]
 mod sheets;
 #[path = "cli/shell.rs"]

@@ -15,6 +15,8 @@ use bayleaf::words::Words;
 use expect_test::expect_file;
 use serde_json::Value;
 
+#[path = "documents/contents.rs"]
+mod contents;
 #[path = "documents/languages.rs"]
 mod languages;
 #[path = "documents/loads.rs"]

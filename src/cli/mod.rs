@@ -11,6 +11,7 @@ mod judge;
 mod load;
 mod new;
 mod outcome;
+mod plot;
 mod preview;
 mod print;
 mod schema;

@@ -104,7 +104,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
             Room::Sheet,
         ),
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 fn fluid(context: Context<'_>, of: &Refrigerant) -> Option<Fluid> {

@@ -86,7 +86,7 @@ pub(super) fn compose(
         },
         totals: vec![words.say(&total), words.say(&paper), words.say(&lacking)],
     };
-    Some(finish(listed, (TEMPLATE, 0), data, Marks::default()))
+    Some(finish(context, listed, (TEMPLATE, 0), data, Marks::default()))
 }
 
 /// One document: what it is, and what it lacks.

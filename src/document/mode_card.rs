@@ -147,7 +147,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
             Room::Card,
         ),
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 fn row(words: &Words, set: &ModeSet, cover: &Cover, (index, mode): (usize, &Mode), marks: &mut Marks) -> Row {

@@ -131,7 +131,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed, part: Part<'_>) -> 
         given: given(words, facts, &mut marks),
         cautions: caution::of(words, &part.touches, Room::Card),
     };
-    Some(finish(listed, (part.template, 2), data, marks))
+    Some(finish(context, listed, (part.template, 2), data, marks))
 }
 
 impl Part<'_> {

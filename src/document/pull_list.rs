@@ -166,7 +166,7 @@ fn composed(context: Context<'_>, list: &PullList) -> Document {
     };
     // Read as the index is: in the hand, on the shop's paper.
     let listed = Listed { id: ID.to_owned(), spec: ID.to_owned(), paperwork: Paperwork::Index };
-    finish(&listed, (TEMPLATE, 0), data, Marks::default())
+    finish(context, &listed, (TEMPLATE, 0), data, Marks::default())
 }
 
 fn row(words: &Words, pull: &Pull, first: bool) -> Row {

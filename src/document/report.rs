@@ -121,7 +121,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         corrections: corrections(words),
         sign_off: write_on::signatures(words, &SIGN_OFF),
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 fn corrections(words: &Words) -> String {
@@ -174,5 +174,5 @@ fn papers(context: Context<'_>, sheet: &Sheet) -> Vec<PaperUsed> {
 
 /// The code that tells one issue of a paper from another.
 fn code_of(context: Context<'_>, listed: &Listed) -> Option<String> {
-    super::compose(context, listed).map(|document| document.furniture.fingerprint)
+    super::content(context, listed).map(|content| content.fingerprint)
 }

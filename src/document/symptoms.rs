@@ -85,7 +85,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     let order = Order::of(words.language());
     rows.sort_by(|one, other| order.compare(&one.symptom, &other.symptom));
     let data = Index { furniture, intro: words.word("check-index-intro"), rows };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 fn row(words: &Words, model: &Model, id: &str, symptom: &Symptom, marks: &mut Marks) -> Row {

@@ -101,7 +101,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         notes: vec![words.word("card-system-note-lines"), words.word("card-system-note-cards")],
         cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 /// Every thing of a system, at the connector of the control unit that it first hangs on.

@@ -43,6 +43,14 @@ pub struct Table {
     /// Form of the output
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub format: Format,
+
+    /// Draw its curves below it; done without asking where the output is a terminal
+    #[arg(long, conflicts_with = "format")]
+    pub plot: bool,
+
+    /// Write it as a spreadsheet instead, numbers unrounded, with its inputs and their sources
+    #[arg(long, value_name = "FILE", conflicts_with_all = ["format", "plot"])]
+    pub xlsx: Option<PathBuf>,
 }
 
 /// Arguments of `export`.

@@ -101,7 +101,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         given: given_facts(words, actuator, &mut marks),
         cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
-    Some(finish(listed, (TEMPLATE, if form == "nothing" { 1 } else { 2 }), data, marks))
+    Some(finish(context, listed, (TEMPLATE, if form == "nothing" { 1 } else { 2 }), data, marks))
 }
 
 /// What tells its position.

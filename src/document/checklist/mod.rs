@@ -119,7 +119,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         sign_off: write_on::signatures(words, &SIGN_OFF),
         chart: chart::draw(words, checklist, &numbers),
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 /// What the steps have people touch: everything that no step rules out.

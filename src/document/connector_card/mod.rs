@@ -107,7 +107,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
     // A face of few pins is one side, a wide one runs on.
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 fn row(

@@ -123,7 +123,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         given: given_facts(context, driver, &mut marks),
         cautions: caution::of(words, AT_LOADS, Room::Card),
     };
-    Some(finish(listed, (TEMPLATE, 2), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 2), data, marks))
 }
 
 fn form(driver: &Driver) -> &'static str {

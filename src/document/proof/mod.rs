@@ -134,7 +134,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         as_given,
         nothing: if computed > 0 { String::new() } else { words.word("proof-nothing") },
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 /// The computed numbers of a block, each with its unrounded value; apart for each of its

@@ -140,7 +140,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     // Front and back, or two leaves; unless the strip runs on or the source's own table is long.
     let sides = if data.faults.is_some() { 4 } else { 2 };
     let pages = if strip::fits(units, card, sensor, plan) && plan.slope { sides } else { 0 };
-    Some(finish(listed, (template, pages), data, marks))
+    Some(finish(context, listed, (template, pages), data, marks))
 }
 
 /// Which way the reading moves when it gets hotter.

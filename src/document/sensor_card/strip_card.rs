@@ -65,7 +65,7 @@ pub(in crate::document) fn compose(context: Context<'_>, listed: &Listed) -> Opt
         cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
     let sides = context.plan(listed).sides;
-    Some(Document { sides, ..finish(listed, (TEMPLATE, 0), data, marks) })
+    Some(Document { sides, ..finish(context, listed, (TEMPLATE, 0), data, marks) })
 }
 
 /// The sensor's card that tells what its figures rest on.

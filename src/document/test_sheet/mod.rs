@@ -124,7 +124,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         corrections: format!("{} {}", words.word(ink(sheet)), words.word("sheet-corrections")),
         remarks: true,
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 fn ink(sheet: &Sheet) -> &'static str {
