@@ -9,6 +9,7 @@ pub mod graph;
 pub mod model;
 pub mod physics;
 pub mod quantity;
+pub mod register;
 pub mod rules;
 pub mod spec;
 pub mod typeset;

@@ -16,8 +16,12 @@ mod import;
 mod judge;
 #[path = "cli/new.rs"]
 mod new;
+#[path = "cli/overrides.rs"]
+mod overrides;
 #[path = "cli/pictures.rs"]
 mod pictures;
+#[path = "cli/plot.rs"]
+mod plot;
 #[path = "cli/sheets.rs"]
 mod sheets;
 #[path = "cli/shell.rs"]

@@ -7,14 +7,16 @@
 use std::path::Path;
 
 use bayleaf::diag::Findings;
-use bayleaf::document::{self, Context, Document, Trial};
+use bayleaf::document::{self, Document, Edition};
 use bayleaf::model::{self, Model};
-use bayleaf::quantity::{Temperature, Units};
+use bayleaf::quantity::Temperature;
 use bayleaf::spec::{self, Set};
 use bayleaf::words::Words;
 use expect_test::expect_file;
 use serde_json::Value;
 
+#[path = "documents/contents.rs"]
+mod contents;
 #[path = "documents/languages.rs"]
 mod languages;
 #[path = "documents/loads.rs"]
@@ -56,16 +58,8 @@ fn demo_with(changes: &[(&str, &str)]) -> Model {
 
 fn documents(model: &Model, bay: Option<f64>) -> Vec<Document> {
     let words = Words::english();
-    let context = Context {
-        model,
-        words: &words,
-        date: "2026-11-24".parse().expect("a date"),
-        bay: bay.map(Temperature::from_celsius),
-        units: Units::Both,
-        size: None,
-        trial: Trial::default(),
-        stamp: None,
-    };
+    let (date, bay) = ("2026-11-24".parse().expect("a date"), bay.map(Temperature::from_celsius));
+    let context = Edition { bay, ..Edition::of(model, &words) }.context(model, &words, date);
     let compose = |listed| document::compose(context, listed).expect("a listed document exists");
     document::list(model).iter().map(compose).collect()
 }
@@ -310,16 +304,8 @@ fn the_fingerprint_tells_content_and_not_the_date() {
     let model = demo();
     let words = Words::english();
     let print = |date: &str, bay: f64, id: &str| {
-        let context = Context {
-            model: &model,
-            words: &words,
-            date: date.parse().expect("a date"),
-            bay: Some(Temperature::from_celsius(bay)),
-            units: Units::Both,
-            size: None,
-            trial: Trial::default(),
-            stamp: None,
-        };
+        let (date, bay) = (date.parse().expect("a date"), Some(Temperature::from_celsius(bay)));
+        let context = Edition { bay, ..Edition::of(&model, &words) }.context(&model, &words, date);
         let listed = document::list(&model).into_iter().find(|listed| listed.id == id).expect("it is listed");
         let document = document::compose(context, &listed).expect("it composes");
         let data: Value = serde_json::from_slice(&document.data).expect("data is JSON");

@@ -34,6 +34,7 @@ const ROOMS: &[&str] = &[
     "place",
     "proof",
     "pulled",
+    "register",
     "report",
     "rule",
     "run",

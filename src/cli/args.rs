@@ -1,5 +1,6 @@
 //! The command line: types only. Their comments are the help text.
 
+mod figures;
 mod paper;
 mod parse;
 
@@ -8,12 +9,12 @@ use std::path::PathBuf;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use super::import::{resistance_unit, temperature_unit};
-use crate::document::judgement::Reading;
-use crate::quantity::{Pressure, Ratio, Step, Temperature, Unit, Units};
+use crate::quantity::Unit;
 use crate::words::Language;
+pub(super) use figures::{Export, ExportFormat, FaultPlace, Faults, Fit, Format, Judge, ReadingPlace, Table};
 pub(super) use paper::{PaperFormat, Preview, Print, Watch};
 pub(super) use parse::Share;
-use parse::{language, position, pressure, reading, second, step, temperature, units};
+use parse::language;
 
 /// Prints bay cards and test sheets for vehicle climate control from TOML specs
 ///
@@ -22,8 +23,9 @@ use parse::{language, position, pressure, reading, second, step, temperature, un
 /// folder `specs/` is read; where there is none, the invented demo set built
 /// into the program is used, and the first line of output says so.
 ///
-/// Exit codes: 0 done; 1 the specs have errors, nothing was written; 2 the run
-/// itself failed, such as an output folder that cannot be written.
+/// Exit codes: 0 done; 1 the specs have errors, nothing was written, or a template
+/// of your own fails and all else was printed; 2 the run itself failed, such as an
+/// output folder that cannot be written.
 #[derive(Debug, Parser)]
 #[command(version, propagate_version = true, disable_help_subcommand = true)]
 pub struct Arguments {
@@ -221,181 +223,6 @@ pub struct Verify {
     pub file: PathBuf,
 }
 
-/// Arguments of `table`.
-#[derive(Debug, Args)]
-pub struct Table {
-    /// Id of a sensor, card or any other thing with figures; `kind.id` where two kinds share an id
-    #[arg(value_name = "ID")]
-    pub id: String,
-
-    #[command(flatten)]
-    /// Where the specs are
-    pub specs: Specs,
-
-    /// First temperature; the lower end of the sensor's, or card's, range where not given
-    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
-    pub from: Option<Temperature>,
-
-    /// Last temperature; the upper end of the sensor's, or card's, range where not given
-    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
-    pub to: Option<Temperature>,
-
-    /// Step from row to row, such as "5 K" or "10 °F"; 5 K for a sensor where not given
-    #[arg(long, value_name = "DIFFERENCE", value_parser = step)]
-    pub step: Option<Step>,
-
-    /// Bay temperature, for figures that depend on it, such as a thermocouple's cold junction
-    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
-    pub at: Option<Temperature>,
-
-    /// Units of what is printed: metric, US or both; the shop's own where not given
-    #[arg(long, value_name = "UNITS", value_parser = units)]
-    pub units: Option<Units>,
-
-    /// Form of the output
-    #[arg(long, value_enum, default_value_t = Format::Text)]
-    pub format: Format,
-}
-
-/// Arguments of `export`.
-#[derive(Debug, Args)]
-pub struct Export {
-    /// The folder that the files go to
-    #[arg(value_name = "DIR")]
-    pub folder: PathBuf,
-
-    #[command(flatten)]
-    /// Where the specs are
-    pub specs: Specs,
-
-    /// Bay temperature, for a thermocouple's cold junction
-    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
-    pub at: Option<Temperature>,
-
-    /// Form of the files
-    #[arg(long, value_enum, default_value_t = ExportFormat::Csv)]
-    pub format: ExportFormat,
-}
-
-/// Forms of exported figures.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
-pub enum ExportFormat {
-    /// Comma-separated values
-    Csv,
-    /// JSON
-    Json,
-    /// A spreadsheet
-    Xlsx,
-}
-
-/// Arguments of `faults`.
-#[derive(Debug, Args)]
-pub struct Faults {
-    /// Id of a sensor, actuator, driver, transducer or light sensor; `kind.id` where two kinds share an id
-    #[arg(value_name = "ID")]
-    pub id: String,
-
-    #[command(flatten)]
-    /// Where the specs are
-    pub specs: Specs,
-
-    /// Temperature of the sensor, or of the coil
-    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
-    pub at: Option<Temperature>,
-
-    /// Where a sensor's readings are taken; at the control unit where not given
-    #[arg(long, value_enum)]
-    pub place: Option<FaultPlace>,
-
-    /// Position of an actuator, as a percent of the travel between its stops; both stops where not given
-    #[arg(long, value_name = "PERCENT", value_parser = position)]
-    pub position: Option<Ratio>,
-
-    /// Pressure at a transducer, absolute or gauge as the part measures; both ends of its line where not given
-    #[arg(long, value_name = "PRESSURE", value_parser = pressure, allow_hyphen_values = true)]
-    pub pressure: Option<Pressure>,
-
-    /// Id of a multimeter or thermometer; those of a sheet, or card, of the system where none is named
-    #[arg(long = "instrument", value_name = "ID")]
-    pub instruments: Vec<String>,
-
-    /// Units of what is printed: metric, US or both; the shop's own where not given
-    #[arg(long, value_name = "UNITS", value_parser = units)]
-    pub units: Option<Units>,
-
-    /// Form of the output
-    #[arg(long, value_enum, default_value_t = Format::Text)]
-    pub format: Format,
-}
-
-/// Where the readings of faults are taken.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
-pub enum FaultPlace {
-    /// At the control unit's connector
-    Unit,
-    /// At the sensor's own plug
-    Sensor,
-}
-
-/// Arguments of `judge`.
-#[derive(Debug, Args)]
-pub struct Judge {
-    /// Id of a sensor
-    #[arg(value_name = "ID")]
-    pub id: String,
-
-    #[command(flatten)]
-    /// Where the specs are
-    pub specs: Specs,
-
-    /// What the meter shows, in V or Ω; OL for an open line
-    #[arg(long, value_name = "READING", value_parser = reading, allow_hyphen_values = true)]
-    pub reading: Reading,
-
-    /// The sensor's temperature
-    #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
-    pub at: Temperature,
-
-    /// A second reading, at the same place and another temperature, such as "2.6 V@5 °C"
-    #[arg(long, value_name = "READING@TEMPERATURE", value_parser = second, allow_hyphen_values = true)]
-    pub second: Option<(Reading, Temperature)>,
-
-    /// Where it was taken; volts at the unit and ohms at the sensor where not given
-    #[arg(long, value_enum)]
-    pub place: Option<ReadingPlace>,
-
-    /// Id of a multimeter or thermometer; those of the sensor's sheet where none is named
-    #[arg(long = "instrument", value_name = "ID")]
-    pub instruments: Vec<String>,
-
-    /// Form of the output
-    #[arg(long, value_enum, default_value_t = Format::Text)]
-    pub format: Format,
-}
-
-/// Where a reading was taken.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
-pub enum ReadingPlace {
-    /// At the control unit's connector: volts mated, ohms with the unit unmated
-    Unit,
-    /// At the sensor's own plug: volts mated, ohms of the sensor alone
-    Sensor,
-    /// Volts at the harness side of the sensor's plug, sensor unmated
-    Unplugged,
-}
-
-/// Arguments of `fit`.
-#[derive(Debug, Args)]
-pub struct Fit {
-    /// A file of points: CSV, or TOML
-    #[arg(value_name = "FILE")]
-    pub file: PathBuf,
-
-    /// Form of the output
-    #[arg(long, value_enum, default_value_t = Format::Text)]
-    pub format: Format,
-}
-
 /// Arguments of `completions`.
 #[derive(Debug, Args)]
 pub struct Completions {
@@ -483,15 +310,4 @@ pub enum Mark {
     Point,
     /// 6,42
     Comma,
-}
-
-/// Forms of a table.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
-pub enum Format {
-    /// Aligned columns, rounded as on a card
-    Text,
-    /// Comma-separated values, unrounded
-    Csv,
-    /// JSON, unrounded
-    Json,
 }

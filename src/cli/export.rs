@@ -50,6 +50,16 @@ pub(super) fn run(arguments: &Export, language: Option<Language>) -> Outcome {
     })
 }
 
+/// Writes one table as a workbook of its own.
+pub(super) fn spreadsheet(path: &Path, table: (String, Table), words: &Words) -> Result<Outcome, Message> {
+    let failed = |error: &io::Error| unwritten(path, error);
+    let book = workbook(&[table], words).map_err(|error| failed(&io::Error::other(error)))?;
+    let name = path.file_name().ok_or_else(|| failed(&io::ErrorKind::InvalidFilename.into()))?;
+    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
+    whole::write(folder, &name.to_string_lossy(), &book).map_err(|error| failed(&error))?;
+    Ok(Outcome::of_output(words, say(path.display())))
+}
+
 fn write(folder: &Path, files: &[(String, Vec<u8>)]) -> Result<Vec<PathBuf>, Message> {
     fs::create_dir_all(folder).map_err(|error| unwritten(folder, &error))?;
     let one = |(name, bytes): &(String, Vec<u8>)| {

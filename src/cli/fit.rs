@@ -6,7 +6,7 @@ use std::path::Path;
 use super::args::{Fit, Format};
 use super::load::show;
 use super::outcome::{Outcome, say};
-use super::table::{csv, text};
+use super::table::{csv, for_people, text};
 use crate::diag::{Finding, Findings, Sources};
 use crate::document::fit::{Fitted, compose, rises};
 use crate::quantity::Unit;
@@ -21,13 +21,15 @@ pub(super) fn run(arguments: &Fit, words: &Words) -> Outcome {
     let failed = findings.has_errors();
     show(&findings.sorted(), &sources, words);
     let Some((rows, unit)) = points.filter(|_| !failed) else { return Outcome::Findings };
-    let fitted = compose(words, &rows, unit);
-    let told = match arguments.format {
-        Format::Text => as_text(words, &fitted, &rows),
-        Format::Csv => csv(&fitted.table(words, &rows)),
-        Format::Json => as_json(&fitted),
-    };
-    Outcome::of_output(words, told)
+    for_people(arguments.format, words, || {
+        let fitted = compose(words, &rows, unit);
+        let told = match arguments.format {
+            Format::Text => as_text(words, &fitted, &rows),
+            Format::Csv => csv(&fitted.table(words, &rows)),
+            Format::Json => as_json(&fitted),
+        };
+        Outcome::of_output(words, told)
+    })
 }
 
 /// The rows of a file and the unit of their temperatures; findings where there are none.

@@ -1,11 +1,11 @@
 //! Loads a set, shows its findings, and hands on the model.
 
-use std::io::{self, IsTerminal};
+use std::io;
 use std::path::{Path, PathBuf};
 
 use sha2::{Digest, Sha256};
 
-use super::outcome::{Outcome, fail, note, say};
+use super::outcome::{Outcome, colour, fail, note, say};
 use crate::diag::{Finding, Findings, Renderer, Severity, Sources};
 use crate::model::{self, Model};
 use crate::rules;
@@ -116,16 +116,20 @@ pub(super) fn announce(from: &Origin, words: &Words) -> io::Result<()> {
 
 /// Shows findings on standard error, and how many there are.
 pub(super) fn show(findings: &[Finding], sources: &Sources, words: &Words) {
-    let colour = io::stderr().is_terminal() && std::env::var_os("NO_COLOR").is_none_or(|v| v.is_empty());
-    let renderer = Renderer::new(sources, words, colour);
-    for finding in findings {
-        note(format_args!("{}\n", renderer.draw(finding)));
-    }
+    draw(findings, sources, words);
     let count = |severity| findings.iter().filter(|finding| finding.severity == severity).count();
     let (errors, warnings) = (count(Severity::Error), count(Severity::Warning));
     if errors + warnings > 0 {
         let message = Message::new(if errors > 0 { "run-errors" } else { "run-warnings" });
         note(words.say(&message.with_count("errors", errors).with_count("warnings", warnings)));
+    }
+}
+
+/// Draws findings on standard error.
+pub(super) fn draw(findings: &[Finding], sources: &Sources, words: &Words) {
+    let renderer = Renderer::new(sources, words, colour());
+    for finding in findings {
+        note(format_args!("{}\n", renderer.draw(finding)));
     }
 }
 
@@ -137,5 +141,10 @@ fn digest(sources: &Sources) -> String {
         hash.update(text);
         hash.update([0]);
     }
+    hex(hash)
+}
+
+/// A digest in hexadecimal digits.
+pub(super) fn hex(hash: Sha256) -> String {
     hash.finalize().iter().map(|byte| format!("{byte:02x}")).collect()
 }

@@ -1,7 +1,7 @@
 //! How a run ends, and how it says so.
 
 use std::fmt;
-use std::io::{self, Write};
+use std::io::{self, IsTerminal, Write};
 use std::path::Path;
 use std::process::ExitCode;
 use std::time::Instant;
@@ -15,7 +15,7 @@ use crate::words::{Message, Words};
 pub enum Outcome {
     /// All was done.
     Done,
-    /// The specs have errors; nothing was written.
+    /// The specs have errors, and nothing was written; or a template of the shop's own fails.
     Findings,
     /// The run itself failed.
     Failed,
@@ -49,11 +49,21 @@ impl Outcome {
             Err(error) => fail(words, &Message::new("run-no-output").with("reason", reason(&error))),
         }
     }
+
+    /// This one; but findings, where there are some and all else was done.
+    pub(super) fn or_findings(self, there_are: bool) -> Self {
+        if there_are && self == Self::Done { Self::Findings } else { self }
+    }
 }
 
 /// Writes a line about the run to standard error.
 pub(super) fn note(line: impl fmt::Display) {
     drop(writeln!(io::stderr().lock(), "{line}"));
+}
+
+/// Whether what is said to standard error has colours.
+pub(super) fn colour() -> bool {
+    io::stderr().is_terminal() && std::env::var_os("NO_COLOR").is_none_or(|v| v.is_empty())
 }
 
 /// Says why a run failed.

@@ -5,7 +5,9 @@ use std::path::{Path, PathBuf};
 use super::args::Preview;
 use super::load::{Loaded, answer};
 use super::outcome::{Outcome, say, unwritten};
+use super::setter::Setter;
 use super::templates::Templates;
+use super::why::Reasons;
 use super::{print, sizes, whole};
 use crate::document;
 use crate::typeset::Job;
@@ -24,12 +26,20 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
     let templates = Templates::load(arguments.edition.templates.as_deref())?;
     let context = arguments.edition.context(&loaded.model, words);
     sizes::refuse(context, std::iter::once(listed))?;
-    let failed = |why: String| Message::new("run-cannot-print").with("id", id).with("reason", why);
-    let document = document::compose(context, listed).ok_or_else(|| failed(listed.spec.clone()))?;
-    let typesetter = templates.typesetter(words);
-    let picture = typesetter
-        .preview(Job::of(&document, context.date), arguments.ppi)
-        .map_err(|failure| failed(sizes::reason(context, &typesetter, listed, &failure)))?;
+    let unread = templates.show_unread(words);
+    let setter = Setter::new(templates, words);
+    let document = document::compose(context, listed)
+        .ok_or_else(|| Message::new("run-cannot-print").with("id", id).with("reason", &listed.spec))?;
+    let job = Job::of(&document, context.date);
+    let picture = match setter.make_of(context, listed, |typesetter| typesetter.preview(job, arguments.ppi)) {
+        Ok(picture) => picture,
+        Err(why) => {
+            let mut reasons = Reasons::default();
+            reasons.add(id.to_owned(), why);
+            reasons.show(setter.templates(), words);
+            return Ok(reasons.outcome());
+        }
+    };
     let path = arguments.out.clone().unwrap_or_else(|| PathBuf::from(format!("{id}.png")));
     let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
     let written = path
@@ -37,5 +47,5 @@ fn draw(arguments: &Preview, loaded: &Loaded, words: &Words) -> Result<Outcome, 
         .ok_or_else(|| std::io::Error::from(std::io::ErrorKind::InvalidFilename))
         .and_then(|name| whole::write(folder, &name.to_string_lossy(), &picture));
     written.map_err(|error| unwritten(&path, &error))?;
-    Ok(Outcome::of_output(words, say(path.display())))
+    Ok(Outcome::of_output(words, say(path.display())).or_findings(unread))
 }

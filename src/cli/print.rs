@@ -54,7 +54,7 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
     if let Err(message) = sizes::refuse(context, listed.iter()) {
         return fail(words, &message);
     }
-    let batch = match Batch::new(context, arguments, &templates) {
+    let batch = match Batch::new(context, arguments, templates) {
         Ok(batch) => batch,
         Err(error) => return fail(words, &unwritten(&arguments.out, &error)),
     };
@@ -67,12 +67,15 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
     }
     // Paper comes first: a first line that nobody reads stops no printing.
     let announced = announce(&loaded.from, words);
+    let templates = batch.templates();
+    let unread = templates.show_unread(words);
     for path in &templates.strangers {
         warn(words, &Message::new("run-strange-template").with("path", path));
     }
     outside_range(&loaded, &plan, context, words);
     let summary = Summary::new(started, words, plan.documents() + index.len(), announced);
-    lead((arguments, language), context.date, &batch, (&plan, &index), &digest, summary)
+    let printed = lead((arguments, language), context.date, &batch, (&plan, &index), &digest, summary);
+    printed.or_findings(unread)
 }
 
 /// Prints a share of its own while workers print theirs, then the index, and sums up.
@@ -119,7 +122,7 @@ fn lead(
         summary.add(Told::Document(report));
     }
     let lost = crew.wait();
-    summary.finish(&arguments.out, batch.press(), lost)
+    summary.finish((&arguments.out, batch.press()), batch.templates(), lost)
 }
 
 /// Prints what filled no sheet, in the order of the list.

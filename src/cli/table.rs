@@ -1,12 +1,14 @@
 //! `bayleaf table`: the figures of one thing, for a screen or another program.
 
-use std::io::{self, Write};
+use std::io::{self, IsTerminal, Write};
 
 use serde::{Serialize, Serializer};
 
 use super::args::{Format, Table as Arguments};
+use super::export;
 use super::load::{Origin, announce, answer};
 use super::outcome::{Outcome, say};
+use super::plot::plots;
 use crate::document::said;
 use crate::document::table::{Ask, Cell, Column, Show, Table, of};
 use crate::model::Fact;
@@ -26,7 +28,20 @@ pub(super) fn run(arguments: &Arguments, language: Option<Language>) -> Outcome 
     answer(arguments.specs.specs.as_deref(), language, |loaded, words| {
         let ask = Ask { units: arguments.units.unwrap_or(loaded.model.shop.units), ..ask };
         for_people(arguments.format, words, || {
-            of(&loaded.model, words, &ask).map(|table| tell(words, &loaded.from, &table, arguments.format))
+            let table = of(&loaded.model, words, &ask)?;
+            if let Some(path) = &arguments.xlsx {
+                return export::spreadsheet(path, (arguments.id.clone(), table), words);
+            }
+            let told = tell(words, &loaded.from, &table, arguments.format);
+            let plain = arguments.format == Format::Text;
+            if told != Outcome::Done || !plain || !(arguments.plot || io::stdout().is_terminal()) {
+                return Ok(told);
+            }
+            let drawn = plots(&table, words);
+            if drawn.is_empty() && arguments.plot {
+                return Err(Message::new("table-plot-none").with("id", &arguments.id));
+            }
+            Ok(Outcome::of_output(words, drawn.iter().try_for_each(say)))
         })
     })
 }

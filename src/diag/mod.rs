@@ -54,16 +54,17 @@ pub struct Finding {
     pub subject: Subject,
     /// The other place it disagrees with.
     pub context: Option<(Place, Message)>,
+    /// What follows from it.
+    pub notes: Vec<Message>,
     /// What the reader can do.
-    pub help: Option<Message>,
+    pub help: Vec<Message>,
 }
 
 impl Finding {
     /// An error at a place; `expected` is the label under it.
     #[must_use]
     pub fn error(message: Message, place: Place, expected: Message) -> Self {
-        let subject = Subject::Place(place, expected);
-        Self { severity: Severity::Error, message, subject, context: None, help: None }
+        Self::about(message, Subject::Place(place, expected))
     }
 
     /// A warning at a place.
@@ -75,8 +76,12 @@ impl Finding {
     /// An error about a file or folder as a whole.
     #[must_use]
     pub fn about_path(message: Message, path: String) -> Self {
-        let subject = Subject::Path(path);
-        Self { severity: Severity::Error, message, subject, context: None, help: None }
+        Self::about(message, Subject::Path(path))
+    }
+
+    fn about(message: Message, subject: Subject) -> Self {
+        let (notes, help) = (Vec::new(), Vec::new());
+        Self { severity: Severity::Error, message, subject, context: None, notes, help }
     }
 
     /// Adds the place this one disagrees with.
@@ -89,7 +94,14 @@ impl Finding {
     /// Adds what the reader can do.
     #[must_use]
     pub fn help(mut self, help: Message) -> Self {
-        self.help = Some(help);
+        self.help.push(help);
+        self
+    }
+
+    /// Adds what follows from it.
+    #[must_use]
+    pub fn note(mut self, note: Message) -> Self {
+        self.notes.push(note);
         self
     }
 }

@@ -50,7 +50,11 @@ impl<'a> Renderer<'a> {
                 group = group.element(snippet).elements(other);
             }
         }
-        if let Some(help) = &finding.help {
+        for note in &finding.notes {
+            let level = Level::NOTE.with_name(self.words.word("finding-note"));
+            group = group.element(level.message(self.words.say(note)));
+        }
+        for help in &finding.help {
             let level = Level::HELP.with_name(self.words.word("finding-help"));
             group = group.element(level.message(self.words.say(help)));
         }

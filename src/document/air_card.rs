@@ -21,10 +21,15 @@ const TEMPLATE: &str = "air-card.typ";
 /// Everything a refrigerant and air card's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct AirCard {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// Each refrigerant of the system.
     fluids: Vec<Fluid>,
+    /// What leaves the outlets.
     vents: Vec<Air>,
+    /// The values that it rests on, a line each.
     given: Vec<Given>,
+    /// The caution box.
     cautions: Cautions,
 }
 
@@ -37,19 +42,28 @@ impl Data for AirCard {
 /// One refrigerant of the system.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Fluid {
+    /// Of which system.
     title: String,
+    /// The refrigerant's number: `R-1234yf` (ISO 817).
     number: String,
+    /// Boxes to write charge and oil in.
     boxes: Vec<WriteOn>,
+    /// Gauge pressures over the temperature of saturation.
     strip: Grid,
+    /// What is said with it, a text each.
     notes: Vec<String>,
 }
 
 /// What leaves the outlets: a matrix for each position of the intake door.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Air {
+    /// Of which system.
     title: String,
+    /// What is said with it, a text each.
     notes: Vec<String>,
+    /// A matrix for each position of the intake door.
     positions: Vec<Grid>,
+    /// Boxes to write what was measured in.
     boxes: Vec<WriteOn>,
 }
 
@@ -90,7 +104,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
             Room::Sheet,
         ),
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 fn fluid(context: Context<'_>, of: &Refrigerant) -> Option<Fluid> {

@@ -8,21 +8,32 @@ use super::figures;
 /// A line with its axes; coordinates are parts of the plot's sides, y upwards.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Trace {
+    /// What is plotted.
     pub title: String,
+    /// Unit of the heights: `V`.
     pub unit: &'static str,
+    /// Unit along the axis: `°C`.
     pub x_unit: &'static str,
+    /// Values along the axis.
     pub x_ticks: Vec<Tick>,
+    /// Values up the axis.
     pub y_ticks: Vec<Tick>,
+    /// Points of the thick line, x and y each.
     pub nominal: Vec<[f64; 2]>,
+    /// Points of the lower limit; empty where there is none.
     pub low: Vec<[f64; 2]>,
+    /// Points of the upper limit.
     pub high: Vec<[f64; 2]>,
+    /// What it shows, for readers who cannot see it.
     pub alt: String,
 }
 
 /// A value on an axis.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Tick {
+    /// Where, as a part of the axis: 0 to 1.
     pub at: f64,
+    /// The value there: `2 000`.
     pub text: String,
 }
 

@@ -12,16 +12,22 @@ use crate::words::Words;
 /// One of the figures that are read from a distance.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct KeyFigure {
+    /// Where or when it holds: `31 °C`, `step 1`.
     pub at: String,
+    /// A figure or a window: `2.234–2.424`.
     pub value: String,
+    /// Its unit: `V`.
     pub unit: String,
+    /// The same in another quantity: `3 979–4 218 Ω`; may be empty.
     pub also: String,
 }
 
 /// A reading and its meaning.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Reading {
+    /// What is read: `4.898–5.097 V`.
     pub reads: String,
+    /// What that means, in words.
     pub means: String,
 }
 

@@ -67,7 +67,9 @@ pub(super) struct Cautions {
 /// A signal word and what it is said of.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub(super) struct Signalled {
+    /// The signal word: `WARNING`.
     pub signal: String,
+    /// What may happen and how to keep clear of it.
     pub text: String,
 }
 

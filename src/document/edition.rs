@@ -1,7 +1,7 @@
 //! What one print decides beside the specs.
 
 use chrono::NaiveDate;
-use serde::{Deserialize, Deserializer, Serialize, Serializer};
+use serde::{Deserialize, Serialize};
 
 use super::{Context, Trial};
 use crate::model::Model;
@@ -22,30 +22,28 @@ use crate::words::{Language, Words};
 /// # Ok::<(), serde_json::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[serde(into = "Written", try_from = "Written")]
 pub struct Edition {
     /// The language of the fixed words.
-    #[serde(serialize_with = "code_of", deserialize_with = "language")]
     pub language: Language,
     /// The units of the figures.
-    #[serde(serialize_with = "word_of", deserialize_with = "units")]
     pub units: Units,
     /// The size of every paper, where not the card's own or the shop's.
-    #[serde(
-        default,
-        skip_serializing_if = "Option::is_none",
-        serialize_with = "name_of",
-        deserialize_with = "size"
-    )]
     pub size: Option<Size>,
     /// The bay temperature that windows are computed for.
-    #[serde(
-        default,
-        skip_serializing_if = "Option::is_none",
-        serialize_with = "celsius_of",
-        deserialize_with = "bay"
-    )]
     pub bay: Option<Temperature>,
+}
+
+/// An edition as it stands in a file: each part by its word.
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Written {
+    language: String,
+    units: String,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    size: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    bay: Option<String>,
 }
 
 impl Edition {
@@ -71,46 +69,33 @@ impl Context<'_> {
     }
 }
 
-fn code_of<S: Serializer>(language: &Language, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.serialize_str(language.code())
+impl From<Edition> for Written {
+    fn from(edition: Edition) -> Self {
+        Self {
+            language: edition.language.code().to_owned(),
+            units: edition.units.word().to_owned(),
+            size: edition.size.map(|size| size.name().to_owned()),
+            // In °C, which is what it is kept in: no notation of a language, no rounding.
+            bay: edition.bay.map(|bay| format!("{} °C", bay.celsius())),
+        }
+    }
 }
 
-fn word_of<S: Serializer>(units: &Units, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.serialize_str(units.word())
+impl TryFrom<Written> for Edition {
+    type Error = String;
+
+    fn try_from(written: Written) -> Result<Self, String> {
+        Ok(Self {
+            language: read(&written.language, "language", Language::of_code)?,
+            units: read(&written.units, "unit system", Units::of_word)?,
+            size: written.size.map(|text| read(&text, "size", Size::named)).transpose()?,
+            bay: written.bay.map(|text| read(&text, "temperature", |text| scalar(text).ok())).transpose()?,
+        })
+    }
 }
 
-fn name_of<S: Serializer>(size: &Option<Size>, serializer: S) -> Result<S::Ok, S::Error> {
-    size.map(Size::name).serialize(serializer)
-}
-
-/// In °C, which is what it is kept in: no notation of a language, no rounding.
-fn celsius_of<S: Serializer>(bay: &Option<Temperature>, serializer: S) -> Result<S::Ok, S::Error> {
-    bay.map(|bay| format!("{} °C", bay.celsius())).serialize(serializer)
-}
-
-fn language<'de, D: Deserializer<'de>>(from: D) -> Result<Language, D::Error> {
-    read(from, "language", Language::of_code)
-}
-
-fn units<'de, D: Deserializer<'de>>(from: D) -> Result<Units, D::Error> {
-    read(from, "unit system", Units::of_word)
-}
-
-fn size<'de, D: Deserializer<'de>>(from: D) -> Result<Option<Size>, D::Error> {
-    read(from, "size", Size::named).map(Some)
-}
-
-fn bay<'de, D: Deserializer<'de>>(from: D) -> Result<Option<Temperature>, D::Error> {
-    read(from, "temperature", |text| scalar(text).ok()).map(Some)
-}
-
-fn read<'de, D: Deserializer<'de>, T>(
-    from: D,
-    what: &str,
-    of: impl FnOnce(&str) -> Option<T>,
-) -> Result<T, D::Error> {
-    let text = String::deserialize(from)?;
-    of(&text).ok_or_else(|| serde::de::Error::custom(format_args!("no {what}: {text}")))
+fn read<T>(text: &str, what: &str, of: impl FnOnce(&str) -> Option<T>) -> Result<T, String> {
+    of(text).ok_or_else(|| format!("no {what}: {text}"))
 }
 
 #[cfg(test)]

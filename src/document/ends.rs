@@ -11,17 +11,24 @@ use crate::words::{Message, Words};
 /// The connector at one end of the wires.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct End {
+    /// Its id and name: `C2 · climate control unit, 24-way`.
     pub title: String,
+    /// How it is seen: `mating-face view, harness side`.
     pub view: String,
+    /// Its pins.
     pub pins: Vec<PinLine>,
 }
 
 /// One pin: what it does, which it is, its wire, its source's letter.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct PinLine {
+    /// What it does: `signal`.
     role: String,
+    /// Which it is: `C2/8`.
     pin: String,
+    /// Colour and size: `WH 0.5 mm²`; may be empty.
     wire: String,
+    /// Letters of its sources, or that it has none.
     mark: String,
 }
 

@@ -1,32 +1,13 @@
 //! A short code for what a document says, whatever its date and layout.
 
-use sha2::{Digest, Sha256};
-
-use super::{Data, PLAIN};
-
 /// Digits and capitals without those that are mistaken for one another.
 const ALPHABET: &[u8; 32] = b"0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 
 /// How many of them: 40 bits, for telling two issues of one card apart.
 const LENGTH: usize = 8;
 
-/// The code of a document's data, without its code and what an issue puts on it.
-pub(super) fn of(data: &mut impl Data) -> String {
-    let furniture = data.furniture();
-    let kept = (
-        std::mem::take(&mut furniture.date),
-        std::mem::take(&mut furniture.revision),
-        std::mem::replace(&mut furniture.draft, true),
-        furniture.changed.take(),
-    );
-    let json = serde_json::to_vec(data).expect(PLAIN);
-    let furniture = data.furniture();
-    (furniture.date, furniture.revision, furniture.draft, furniture.changed) = kept;
-    code(&Sha256::digest(json))
-}
-
 /// The first 40 bits of a digest, five to a character, in two groups.
-fn code(digest: &[u8]) -> String {
+pub(super) fn code(digest: &[u8]) -> String {
     let bits = digest.iter().take(5).fold(0_u64, |bits, byte| bits << 8 | u64::from(*byte));
     let character = |index: usize| {
         let five = bits >> (5 * (LENGTH - 1 - index)) & 31;
@@ -39,6 +20,8 @@ fn code(digest: &[u8]) -> String {
 
 #[cfg(test)]
 mod tests {
+    use sha2::{Digest, Sha256};
+
     use super::*;
 
     #[test]

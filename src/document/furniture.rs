@@ -15,28 +15,43 @@ use crate::words::Message;
 /// Title band, foot and marks of a document's pages.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub(super) struct Furniture {
+    /// The document's id: `CUR-EVAP`.
     pub id: String,
+    /// Its kind of paper, in words.
     pub kind: String,
+    /// What it is about.
     pub title: String,
     /// The title of its system, where it is a paper of one.
     #[serde(skip)]
     pub system: String,
+    /// Who prints it.
     pub shop: String,
+    /// Its revision, or that it is a draft: `R2`, `DRAFT`.
     pub revision: String,
+    /// When it was printed or issued, in words.
     pub date: String,
+    /// Which system, built when; with its source's letter.
     pub applicability: String,
+    /// Of what it says, whatever its date and revision: `RS5D-MKAG`.
     pub fingerprint: String,
+    /// Id, revision and fingerprint as text and as a symbol.
     pub code: Code,
+    /// Whether it is marked as a draft across every page.
     pub draft: bool,
+    /// The shop's own notice on every page; may be empty.
     pub notice: String,
     /// What no one may touch, where the system has high voltage.
     pub stop: Option<Signalled>,
+    /// The name of its size, as `theme.typ` lists them: `a5`, `4x6-in`.
     pub paper: &'static str,
     /// What that names.
     #[serde(skip)]
     pub size: Size,
+    /// The language's code: `en`, `de`, `fr`, `es` (ISO 639-1).
     pub language: &'static str,
+    /// Letters and the documents that they stand for.
     pub sources: Vec<Source>,
+    /// The units that it is printed in, in a line.
     pub units: String,
     /// What changed since the revision before.
     pub changed: Option<Changed>,
@@ -45,7 +60,9 @@ pub(super) struct Furniture {
 /// A letter and the document it stands for.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
 pub(super) struct Source {
+    /// `a`, `b` … `z`, `aa`.
     pub letter: String,
+    /// Document, edition and page, as the spec has it.
     pub text: String,
 }
 

@@ -10,8 +10,11 @@ use crate::words::Words;
 /// A value the card rests on.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Given {
+    /// What it is.
     what: String,
+    /// As it is written, in the notation of the language: `± 4 %`; or NOT GIVEN.
     value: String,
+    /// Letters of its sources, or that it has none.
     mark: String,
 }
 

@@ -13,14 +13,18 @@ pub(super) struct Grid {
     pub title: String,
     /// What is said above it: where and how, what the columns include.
     pub notes: Vec<String>,
+    /// Heads, from left to right.
     pub columns: Vec<Column>,
+    /// Rows from the top, a text for each column.
     pub rows: Vec<Vec<String>>,
 }
 
 /// One column: its head, and below it what tells neighbours with the same head apart.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
 pub(super) struct Column {
+    /// What is in it: `Ω`.
     pub head: String,
+    /// `min`, `max`, a unit or nothing.
     pub sub: String,
     /// Whether its cells are figures, which align at the right; words begin at the left.
     pub figures: bool,

@@ -19,9 +19,13 @@ pub(super) const ID: &str = "SET.INDEX";
 /// Everything the index's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Index {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// What the index is for.
     intro: String,
+    /// A row each.
     documents: Grid,
+    /// Sums over the set, a text each.
     totals: Vec<String>,
 }
 
@@ -84,7 +88,7 @@ pub(super) fn compose(
         },
         totals: vec![words.say(&total), words.say(&paper), words.say(&lacking)],
     };
-    Some(finish(listed, (TEMPLATE, 0), data, Marks::default()))
+    Some(finish(context, listed, (TEMPLATE, 0), data, Marks::default()))
 }
 
 /// One document: what it is, and what it lacks.

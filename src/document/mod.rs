@@ -15,6 +15,7 @@ mod caution;
 mod checklist;
 mod code;
 mod connector_card;
+mod content;
 mod distance;
 mod driver_card;
 mod edition;
@@ -57,6 +58,7 @@ use chrono::NaiveDate;
 use schemars::JsonSchema;
 use serde::Serialize;
 
+pub use content::{Cell, Content, content};
 pub use distance::{ASKED_FOR, Distance, Reading};
 pub use edition::Edition;
 pub use given::said;
@@ -207,13 +209,19 @@ const PLAIN: &str = "documents are plain data with text for keys";
 
 /// Puts the fingerprint in and serializes.
 fn finish(
+    context: Context<'_>,
     listed: &Listed,
     (template, pages): (&'static str, usize),
     mut data: impl Data,
     marks: Marks,
 ) -> Document {
     data.furniture().sources = marks.sources();
-    let fingerprint = fingerprint::of(&mut data);
+    let fingerprint = if context.words.are_neutral() {
+        content::fingerprint(&data)
+    } else {
+        // What no set lists is made once: its own data are all there is.
+        content::fingerprint_of(context, listed).unwrap_or_else(|| content::fingerprint(&data))
+    };
     let furniture = data.furniture();
     furniture.code = Code::new(&furniture.id, &furniture.revision, &fingerprint);
     furniture.fingerprint = fingerprint;

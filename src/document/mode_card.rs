@@ -19,16 +19,27 @@ const TEMPLATE: &str = "mode-card.typ";
 /// Everything a mode card's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct ModeCard {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// How to walk through the modes, a text each.
     how: Vec<String>,
+    /// The three shapes.
     legend: Vec<Legend>,
+    /// Heads of the matrix: the control points.
     controls: Vec<String>,
+    /// A row for each mode.
     modes: Vec<Row>,
+    /// What is said of the run below.
     run_note: String,
+    /// The shortest run that shows all, step by step.
     run: Vec<Step>,
+    /// What no mode shows.
     hidden: String,
+    /// How each control point is seen.
     seen: Vec<Seen>,
+    /// Boxes to write vehicle, date and name in.
     boxes: Vec<WriteOn>,
+    /// The caution box.
     cautions: Cautions,
 }
 
@@ -41,42 +52,57 @@ impl Data for ModeCard {
 /// One of the three shapes and what it means.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Legend {
+    /// `forced`, `free` or `dont_care`.
     kind: &'static str,
+    /// Its word.
     text: String,
+    /// What it means.
     means: String,
 }
 
 /// A mode and what it does with every control point.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Row {
+    /// What the mode is called.
     title: String,
+    /// How soon it shows: `within 4 s`.
     time: String,
+    /// Letters of its sources, or that it has none.
     mark: String,
     /// Its number in the run; empty where it is in none.
     step: String,
+    /// A cell for each control point.
     cells: Vec<Shown>,
 }
 
 /// One cell: its shape and its words.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Shown {
+    /// `forced`, `free` or `dont_care`.
     kind: &'static str,
+    /// The value that the mode sets, or the shape's word.
     text: String,
 }
 
 /// A step of the run: the mode to choose, and what shows there for the first time.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Step {
+    /// Its number: `1`.
     number: String,
+    /// The mode to choose.
     mode: String,
+    /// What can be told for the first time, a text each.
     reveals: Vec<String>,
 }
 
 /// How the value of a control point is seen.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Seen {
+    /// Which control point.
     control: String,
+    /// How to see, hear or feel it.
     how: String,
+    /// Letters of its sources, or that it has none.
     mark: String,
 }
 
@@ -121,7 +147,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
             Room::Card,
         ),
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 fn row(words: &Words, set: &ModeSet, cover: &Cover, (index, mode): (usize, &Mode), marks: &mut Marks) -> Row {

@@ -24,18 +24,29 @@ use crate::words::{Message, Words};
 /// Everything the template of such a card gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct PartCard {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// Where in the vehicle it sits, or NOT GIVEN.
     place: String,
+    /// The letter of that place's source.
     place_mark: String,
+    /// Which way its reading goes: `hotter → fewer Ω → fewer V`.
     direction: String,
+    /// The connectors at both ends of its wires.
     ends: Vec<End>,
+    /// Up to three figures to be read from a distance.
     key_figures: Vec<KeyFigure>,
     /// Over what it senses, where that can be computed.
     readings: Option<Grid>,
+    /// The drawing of the circuit; null where it is not known.
     circuit: Option<Circuit>,
+    /// What each fault reads; null where that cannot be computed.
     wrong: Option<Grid>,
+    /// What to do next, a text for each step.
     next: Vec<String>,
+    /// The values that it rests on, a line each.
     given: Vec<Given>,
+    /// The caution box.
     cautions: Cautions,
 }
 
@@ -48,13 +59,19 @@ impl Data for PartCard {
 /// The drawing: which one, the wires from top to bottom, what stands inside the control unit.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Circuit {
+    /// `light-pull-up`, `light-load` or `transducer`.
     pub form: &'static str,
+    /// The reference: `5.00 V ± 2 %`; may be empty.
     pub reference: String,
+    /// The unit's own resistor: `3.9 kΩ ± 1 %`; may be empty.
     pub resistor: String,
     /// The pins at the control unit, empty where there is none.
     pub reference_pin: String,
+    /// That of the signal: `C3/8`.
     pub signal_pin: String,
+    /// That of the return.
     pub return_pin: String,
+    /// What it shows, for readers who cannot see it.
     pub alt: String,
 }
 
@@ -114,7 +131,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed, part: Part<'_>) -> 
         given: given(words, facts, &mut marks),
         cautions: caution::of(words, &part.touches, Room::Card),
     };
-    Some(finish(listed, (part.template, 2), data, marks))
+    Some(finish(context, listed, (part.template, 2), data, marks))
 }
 
 impl Part<'_> {

@@ -45,8 +45,9 @@ fn rows_of_strip(size: Size) -> (usize, usize) {
         (Format::A4 | Format::Letter, false) => (58, 64),
         (Format::A4 | Format::Letter, true) => (36, 40),
         (Format::A5 | Format::HalfLetter, false) => (35, 44),
-        (Format::A5 | Format::HalfLetter, true) => (18, 24),
-        (Format::A6 | Format::FourBySix | Format::HundredBy150, false) => (13, 22),
+        (Format::A5, true) => (17, 23),
+        (Format::HalfLetter, true) => (15, 21),
+        (Format::A6 | Format::FourBySix | Format::HundredBy150, false) => (10, 22),
         (Format::A6 | Format::FourBySix | Format::HundredBy150, true) => (6, 12),
     }
 }

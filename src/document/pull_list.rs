@@ -7,7 +7,7 @@ use serde::Serialize;
 
 use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
-use super::stamp::Stamp;
+use super::stamp::{Stamp, revision};
 use super::write_on::{self, WriteOn};
 use super::{Context, Data, Document, Listed, Paperwork, finish};
 use crate::model::offered;
@@ -73,6 +73,7 @@ pub struct Because {
 /// Everything the list's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Page {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
     /// What to do with the list.
     intro: String,
@@ -88,6 +89,7 @@ pub(super) struct Page {
     sign_off: Vec<WriteOn>,
 }
 
+/// A copy to be taken down.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Row {
     /// Where the copy is.
@@ -164,26 +166,23 @@ fn composed(context: Context<'_>, list: &PullList) -> Document {
     };
     // Read as the index is: in the hand, on the shop's paper.
     let listed = Listed { id: ID.to_owned(), spec: ID.to_owned(), paperwork: Paperwork::Index };
-    finish(&listed, (TEMPLATE, 0), data, Marks::default())
+    finish(context, &listed, (TEMPLATE, 0), data, Marks::default())
 }
 
 fn row(words: &Words, pull: &Pull, first: bool) -> Row {
-    let recorded = |text: &str| {
-        if text.is_empty() { words.word("pulled-not-recorded") } else { text.to_owned() }
-    };
-    let given = |text: &str| {
-        if text.is_empty() { words.word("doc-not-given") } else { text.to_owned() }
-    };
+    let or = |text: &str, word| if text.is_empty() { words.word(word) } else { text.to_owned() };
+    let given = |text| or(text, "doc-not-given");
+    let recorded = |text| or(text, "pulled-not-recorded");
     let mut because: Vec<String> = (pull.because.iter().take(NAMED))
         .map(|value| format!("{}: {} → {}", value.key, given(&value.old), given(&value.new)))
         .collect();
     if let Some(more) = pull.because.len().checked_sub(NAMED).filter(|more| *more > 0) {
         because.push(words.say(&Message::new("pulled-more").with_count("values", more)));
     }
-    let old = pull.old;
+    let old = revision(pull.old);
     let revisions = match pull.new {
-        Some(new) => format!("r{old} → r{new}"),
-        None => words.say(&Message::new("pulled-withdrawn").with("revision", format!("r{old}"))),
+        Some(new) => format!("{old} → {}", revision(new)),
+        None => words.say(&Message::new("pulled-withdrawn").with("revision", old)),
     };
     Row {
         place: recorded(&pull.place),

@@ -37,20 +37,31 @@ const SIGN_OFF: [&str; 4] =
 /// Everything a report's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct ResultReport {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// What is known of the vehicle.
     vehicle: Vec<header::Labelled>,
+    /// Boxes for job, technician, date.
     boxes: Vec<WriteOn>,
+    /// Label of the lines for the complaint.
     complaint: String,
+    /// Label of the lines for the cause.
     cause: String,
+    /// Label of the lines for what was done.
     action: String,
+    /// Label of the lines for what is left open.
     open: String,
     /// Readings with their windows; blank lines for those the technician chooses.
     evidence: Vec<Quoted>,
     /// Which sheet, at which temperature.
     windows_of: String,
+    /// The windows that readings were judged by.
     windows: Vec<Quoted>,
+    /// The papers used.
     papers: Vec<PaperUsed>,
+    /// How to correct an entry.
     corrections: String,
+    /// Boxes for who signs.
     sign_off: Vec<WriteOn>,
 }
 
@@ -63,7 +74,9 @@ impl Data for ResultReport {
 /// A paper that the work used, and the code it has today.
 #[derive(Debug, Serialize, JsonSchema)]
 struct PaperUsed {
+    /// Its id.
     id: String,
+    /// Its fingerprint: `0BS7-885E`.
     code: String,
 }
 
@@ -108,7 +121,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         corrections: corrections(words),
         sign_off: write_on::signatures(words, &SIGN_OFF),
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 fn corrections(words: &Words) -> String {
@@ -161,5 +174,5 @@ fn papers(context: Context<'_>, sheet: &Sheet) -> Vec<PaperUsed> {
 
 /// The code that tells one issue of a paper from another.
 fn code_of(context: Context<'_>, listed: &Listed) -> Option<String> {
-    super::compose(context, listed).map(|document| document.furniture.fingerprint)
+    super::content(context, listed).map(|content| content.fingerprint)
 }

@@ -1,7 +1,7 @@
 //! The JSON Schema of what each template gets, made from the types that are serialized.
 //!
-//! Their comments are the descriptions. A document always carries every key but what only
-//! an issue puts there, so every other key is required and none else is allowed. JSON Schema draft 7, as for specs.
+//! Their comments are the descriptions. A document always carries every key, so that each
+//! is required and no other is allowed. JSON Schema draft 7, as for specs.
 
 use schemars::JsonSchema;
 use schemars::r#gen::SchemaSettings;
@@ -16,9 +16,6 @@ use super::{
 
 /// The key by which a file of data names its schema. Templates do not look at it.
 pub const NAMED: &str = "$schema";
-
-/// The key that only a page of a second issue has.
-const OF_AN_ISSUE: &str = "changed";
 
 /// Writes one schema.
 type Write = fn(&str) -> Value;
@@ -75,7 +72,7 @@ struct Whole;
 impl Visitor for Whole {
     fn visit_schema_object(&mut self, schema: &mut SchemaObject) {
         if let Some(object) = schema.object.as_mut().filter(|object| !object.properties.is_empty()) {
-            object.required = object.properties.keys().filter(|key| *key != OF_AN_ISSUE).cloned().collect();
+            object.required = object.properties.keys().cloned().collect();
             object.additional_properties = Some(Box::new(false.into()));
         }
         visit_schema_object(self, schema);

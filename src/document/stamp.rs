@@ -70,6 +70,7 @@ pub(super) struct Changed {
     title: String,
     /// The two revisions, over their columns.
     old: String,
+    /// The revision of this paper.
     new: String,
     /// A row each.
     cells: Vec<Cell>,
@@ -77,6 +78,7 @@ pub(super) struct Changed {
     in_title: bool,
 }
 
+/// A text that changed.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 struct Cell {
     /// Row and column, in words.
@@ -98,10 +100,15 @@ const FURNITURE_TEXTS: [&str; 4] = ["applicability", "notice", "stop", "sources"
 /// In place of a cell that is not there.
 const NO_CELL: &str = "–";
 
+/// A revision's number as it is printed.
+pub(super) fn revision(number: u32) -> String {
+    format!("r{number}")
+}
+
 impl Stamp {
     /// The revision as it is printed.
     pub(super) fn printed(&self) -> String {
-        format!("r{}", self.revision)
+        revision(self.revision)
     }
 
     /// When and by whom.
@@ -122,7 +129,7 @@ impl Stamp {
                 key: moved.key.clone().unwrap_or_default(),
             }
         });
-        let about = |id| Message::new(id).with("revision", format!("r{}", since.revision));
+        let about = |id| Message::new(id).with("revision", revision(since.revision));
         let line = about(if since.moved.is_empty() { "doc-changed-none" } else { "doc-changed" });
         let line = line.with_count("cells", since.moved.len());
         Some(Changed {
@@ -130,7 +137,7 @@ impl Stamp {
             short: words.say(&about("doc-changed-short").with("cells", since.moved.len())),
             why: since.why.clone(),
             title: words.say(&about("doc-changed-title")),
-            old: format!("r{}", since.revision),
+            old: revision(since.revision),
             new: self.printed(),
             cells: cells.collect(),
             in_title: since.moved.iter().any(|moved| moved.pointer == TITLE),

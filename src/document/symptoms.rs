@@ -8,7 +8,7 @@ use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, finish};
 use crate::model::{Checklist, Model, Symptom};
-use crate::words::{Message, Words};
+use crate::words::{Message, Order, Words};
 
 const TEMPLATE: &str = "symptoms.typ";
 
@@ -18,8 +18,11 @@ const SHOWN: usize = 5;
 /// Everything the index's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Index {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// How to use it.
     intro: String,
+    /// A complaint each.
     rows: Vec<Row>,
 }
 
@@ -32,6 +35,7 @@ impl Data for Index {
 /// A complaint.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Row {
+    /// The complaint, as a driver puts it.
     symptom: String,
     /// The checklist's id, or that there is none.
     checklist: String,
@@ -41,6 +45,7 @@ struct Row {
     first: Vec<String>,
     /// The cards to have at hand.
     cards: String,
+    /// Letters of its sources; may be empty.
     marks: String,
 }
 
@@ -77,9 +82,10 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         .values()
         .filter(|checklist| checklist.system == listed.spec && !named(&checklist.id));
     rows.extend(own.map(|checklist| led(words, &checklist.symptom, checklist)));
-    rows.sort_by_cached_key(|row| row.symptom.to_lowercase());
+    let order = Order::of(words.language());
+    rows.sort_by(|one, other| order.compare(&one.symptom, &other.symptom));
     let data = Index { furniture, intro: words.word("check-index-intro"), rows };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 fn row(words: &Words, model: &Model, id: &str, symptom: &Symptom, marks: &mut Marks) -> Row {

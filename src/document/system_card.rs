@@ -24,34 +24,48 @@ const TEMPLATE: &str = "system-card.typ";
 /// Everything a system card's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct SystemCard {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// The values that it rests on, a line each.
     given: Vec<Given>,
+    /// Each connector of the control unit.
     sections: Vec<Section>,
+    /// What is said with it, a text each.
     notes: Vec<String>,
+    /// The caution box.
     cautions: Cautions,
 }
 
 /// One connector of the control unit with all that hangs on it.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Section {
+    /// The connector: `C2 · climate control unit, 24-way`.
     title: String,
+    /// Its card: `card CUR-C2`; may be empty.
     card: String,
+    /// What hangs on it, from top to bottom.
     rows: Vec<Row>,
 }
 
 /// An input, an output, or both beside each other.
 #[derive(Debug, Default, Serialize, JsonSchema)]
 struct Row {
+    /// At the left; null where there is none.
     input: Option<Part>,
+    /// At the right; null where there is none.
     output: Option<Part>,
 }
 
 /// A thing: what it is, its own plug, the card that tests it, its pins at the unit.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Part {
+    /// What it is.
     title: String,
+    /// Its own connector: `plug S3`; may be empty.
     plug: String,
+    /// The card that tests it: `card CUR-EVAP`; may be empty.
     card: String,
+    /// Its pins at the unit: `C2/7 signal`.
     pins: Vec<String>,
     /// Whether something comes back from an output.
     both: bool,
@@ -87,7 +101,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         notes: vec![words.word("card-system-note-lines"), words.word("card-system-note-cards")],
         cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 /// Every thing of a system, at the connector of the control unit that it first hangs on.

@@ -9,7 +9,9 @@ use crate::words::Words;
 /// A box, with what belongs in it and the unit printed there.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct WriteOn {
+    /// What belongs into it.
     label: String,
+    /// The unit printed in it: `°C`; may be empty.
     unit: &'static str,
 }
 

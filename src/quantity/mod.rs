@@ -17,6 +17,7 @@ mod read;
 mod scalar;
 mod set_points;
 mod size;
+mod step;
 mod temperature;
 mod trace;
 mod unit;
@@ -39,8 +40,9 @@ pub use scalar::{
 };
 pub use set_points::{SetPoints, set_points};
 pub use size::{Format, Size};
+pub use step::{Step, degrees};
 pub use temperature::{Temperature, TemperatureDifference};
 pub use trace::{Traced, traced};
 pub use unit::{Dimension, Unit};
-pub use units::{Step, Units, degrees, key_of};
+pub use units::{Units, key_of};
 pub use wire::{WireSize, wire_size};

@@ -4,8 +4,8 @@
 //! temperature, a difference of two or a pressure goes through here.
 
 use super::measured::Measured;
-use super::read::Quantity;
 use super::scalar::Pressure;
+use super::step::{Step, degrees, on_scale};
 use super::temperature::{Temperature, TemperatureDifference};
 use super::unit::{Dimension, Unit};
 
@@ -180,17 +180,17 @@ impl Units {
     /// ```
     #[must_use]
     pub fn step(self, step: Step) -> Step {
-        if self.scales().contains(&step.scale) {
+        if self.scales().contains(&step.scale()) {
             return step;
         }
         let wanted = step.kelvins() * self.per_kelvin();
-        Step { degrees: nearest_natural(wanted), scale: self.scale() }
+        self.step_of(nearest_natural(wanted))
     }
 
     /// So many degrees of the one scale from row to row.
     #[must_use]
     pub fn step_of(self, degrees: f64) -> Step {
-        Step { degrees, scale: self.scale() }
+        Step::of(degrees, self.scale())
     }
 
     /// A number as a test or a box has it, in this edition's unit; of a difference of two
@@ -237,8 +237,8 @@ impl Units {
 
     /// The steps that a strip table may choose from, where nobody chose: degrees of its scale.
     #[must_use]
-    pub fn strip_steps(self) -> [Step; 3] {
-        let steps = if self == Self::Us { [2.0, 5.0, 10.0] } else { [1.0, 2.0, 5.0] };
+    pub fn strip_steps(self) -> [Step; 5] {
+        let steps = if self == Self::Us { [2.0, 5.0, 10.0, 20.0, 40.0] } else { [1.0, 2.0, 5.0, 10.0, 20.0] };
         steps.map(|degrees| self.step_of(degrees))
     }
 }
@@ -247,81 +247,6 @@ impl Units {
 #[must_use]
 pub fn key_of(scale: Unit) -> &'static str {
     if scale == Unit::Fahrenheit { "f" } else { "c" }
-}
-
-/// A temperature on a scale.
-#[must_use]
-pub fn degrees(at: Temperature, scale: Unit) -> f64 {
-    if scale == Unit::Fahrenheit { at.fahrenheit() } else { at.celsius() }
-}
-
-/// The temperature of so many degrees of a scale.
-fn on_scale(degrees: f64, scale: Unit) -> Temperature {
-    Temperature::from_unit(degrees, scale).unwrap_or(Temperature::from_celsius(degrees))
-}
-
-/// From row to row: so many degrees of a scale, whose multiples the rows are.
-#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
-pub struct Step {
-    degrees: f64,
-    scale: Unit,
-}
-
-impl Step {
-    /// So many kelvins, counted from 0 °C.
-    #[must_use]
-    pub const fn of_kelvins(kelvins: f64) -> Self {
-        Self { degrees: kelvins, scale: Unit::Celsius }
-    }
-
-    /// So many degrees Fahrenheit, counted from 0 °F.
-    #[must_use]
-    pub const fn of_fahrenheit(degrees: f64) -> Self {
-        Self { degrees, scale: Unit::Fahrenheit }
-    }
-
-    /// As many degrees of its scale.
-    #[must_use]
-    pub fn degrees(self) -> f64 {
-        self.degrees
-    }
-
-    /// How many kelvins lie between two rows.
-    #[must_use]
-    pub fn kelvins(self) -> f64 {
-        if self.scale == Unit::Fahrenheit { self.degrees / 1.8 } else { self.degrees }
-    }
-
-    /// So many steps from zero of its scale.
-    #[must_use]
-    pub fn multiple(self, count: f64) -> Temperature {
-        on_scale(count * self.degrees, self.scale)
-    }
-
-    /// How many steps a temperature is from zero of its scale.
-    #[must_use]
-    pub fn count_of(self, at: Temperature) -> f64 {
-        degrees(at, self.scale) / self.degrees
-    }
-}
-
-impl std::fmt::Display for Step {
-    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        let unit = if self.scale == Unit::Fahrenheit { Unit::Fahrenheit } else { Unit::Kelvin };
-        write!(f, "{} {}", self.degrees, unit.symbol())
-    }
-}
-
-/// A step is a difference; `5 °F` needs no ±, since nothing else than that can be meant.
-impl Quantity for Step {
-    const MEASURES: Dimension = Dimension::TemperatureDifference;
-    fn from_written(number: f64, unit: Unit, _: bool) -> Option<Self> {
-        match unit {
-            Unit::Kelvin | Unit::Celsius => Some(Self::of_kelvins(number)),
-            Unit::Fahrenheit => Some(Self::of_fahrenheit(number)),
-            _ => None,
-        }
-    }
 }
 
 /// The nearest of 1, 2, 5 × 10ⁿ, in proportion.

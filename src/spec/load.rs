@@ -8,7 +8,8 @@ use std::path::Path;
 use walkdir::WalkDir;
 
 use super::demo::DEMO;
-use crate::diag::{Finding, Findings, Place, Sources, reason};
+use super::register::REGISTER_FILE;
+use crate::diag::{FileId, Finding, Findings, Place, Sources, reason};
 use crate::words::Message;
 
 /// A spec larger than this is something else by mistake: a spec of a whole
@@ -20,7 +21,8 @@ const MOST_ENTRIES: usize = 20_000;
 
 /// Reads every `*.toml` below `folder`, in the order of their names.
 ///
-/// Hidden files and folders are passed over, as editors leave copies there.
+/// Hidden files and folders are passed over, as editors leave copies there; so is the
+/// register, which is no spec.
 #[must_use]
 pub fn folder(folder: &Path, findings: &Findings) -> Sources {
     let mut sources = Sources::default();
@@ -43,7 +45,10 @@ pub fn folder(folder: &Path, findings: &Findings) -> Sources {
                 return sources;
             }
             Ok(entry) if entry.file_type().is_file() => {
-                if entry.path().extension().is_some_and(|extension| extension.eq_ignore_ascii_case("toml")) {
+                let is_register = entry.depth() == 1 && entry.file_name() == REGISTER_FILE;
+                let is_toml =
+                    |path: &Path| path.extension().is_some_and(|ext| ext.eq_ignore_ascii_case("toml"));
+                if !is_register && is_toml(entry.path()) {
                     seen += 1;
                     read_file(entry.path(), &mut sources, findings);
                 }
@@ -96,18 +101,20 @@ fn read_file(path: &Path, sources: &mut Sources, findings: &Findings) {
         return findings.report(finding.help(Message::new("load-too-large-help")));
     }
     match fs::read(path) {
-        Ok(bytes) => add(shown, bytes, sources, findings),
+        Ok(bytes) => {
+            text(shown, bytes, sources, findings);
+        }
         Err(error) => report_unreadable(&shown, &reason(&error), findings),
     }
 }
 
-/// Adds a file's text; bytes that are not UTF-8 are a finding at their line.
-fn add(path: String, bytes: Vec<u8>, sources: &mut Sources, findings: &Findings) {
+/// Takes in a file's text; bytes that are not UTF-8 are a finding at their line.
+pub fn text(path: String, bytes: Vec<u8>, sources: &mut Sources, findings: &Findings) -> Option<FileId> {
     match String::from_utf8(bytes) {
         Ok(text) => {
             // A byte order mark is what some editors put first; it means nothing here.
             let text = text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text);
-            sources.add(path, text);
+            Some(sources.add(path, text))
         }
         Err(error) => {
             let bad = error.utf8_error().valid_up_to();
@@ -118,6 +125,7 @@ fn add(path: String, bytes: Vec<u8>, sources: &mut Sources, findings: &Findings)
             let message = Message::new("load-not-utf8").with("byte", format!("0x{byte:02X}"));
             let finding = Finding::error(message, place, Message::new("wanted-utf8"));
             findings.report(finding.help(Message::new("load-not-utf8-help")));
+            None
         }
     }
 }

@@ -95,7 +95,7 @@ impl<'a> Reader<'a> {
         }
     }
 
-    fn get(&self, key: &'static str) -> Option<&'a Spanned<DeValue<'a>>> {
+    pub(super) fn get(&self, key: &'static str) -> Option<&'a Spanned<DeValue<'a>>> {
         self.asked.borrow_mut().push(key);
         self.table.get(key)
     }

@@ -10,6 +10,7 @@
 mod attached;
 mod changes;
 mod embedded;
+mod failure;
 mod fits;
 mod fonts;
 mod geometry;
@@ -32,9 +33,10 @@ use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
 use crate::document::{self, Document, Reading};
 use crate::model::Lamination;
-use crate::words::{Message, Words};
+use crate::words::Message;
 pub use attached::Attachment;
 pub use embedded::TEMPLATES;
+pub use failure::{Complaint, Diagnosis, Failure, Spot};
 pub use impose::{Flip, Imposed, Laid, Leaf, Press};
 pub use picture::Picture;
 pub use pieces::Piece;
@@ -53,7 +55,7 @@ pub struct Typesetter {
     enclosing_standards: PdfStandards,
     /// Of printed sheets, which have no structure.
     sheet_standards: PdfStandards,
-    bar: OnceLock<Result<impose::Bar, Vec<Message>>>,
+    bar: OnceLock<Result<impose::Bar, Vec<Complaint>>>,
 }
 
 /// Names one document to typeset.
@@ -116,26 +118,6 @@ pub struct Printed {
     pub pages: usize,
 }
 
-/// Says why a document could not be typeset.
-#[derive(Debug, Clone)]
-pub struct Failure {
-    /// The document's id.
-    pub id: String,
-    /// What the typesetting library said, each with file and line, or what cannot be read.
-    pub messages: Vec<Message>,
-    /// Whether all that is wrong is that it does not fit its pages.
-    pub crowded: bool,
-}
-
-impl Failure {
-    /// Why, in words and on one line.
-    #[must_use]
-    pub fn said(&self, words: &Words) -> String {
-        let messages: Vec<String> = self.messages.iter().map(|message| words.say(message)).collect();
-        messages.join("; ")
-    }
-}
-
 impl Typesetter {
     /// Prepares fonts and templates; `words` is the table of fixed words as JSON.
     #[must_use]
@@ -158,6 +140,13 @@ impl Typesetter {
             sheet_standards: PdfStandards::new(&[PdfStandard::A_2u]).expect("PDF/A-2u goes alone"),
             bar: OnceLock::new(),
         }
+    }
+
+    /// Has a template that is there and is no text: who imports it cannot be typeset.
+    #[must_use]
+    pub fn refusing(mut self, path: &str) -> Self {
+        self.base.refuse(path);
+        self
     }
 
     /// Typesets one document to PDF/A-2a and PDF/UA-1.
@@ -192,13 +181,15 @@ impl Typesetter {
     fn made<T>(
         &self,
         job: Job<'_>,
-        make: impl Fn(&World<'_>, &PagedDocument) -> Result<T, Vec<Message>>,
+        make: impl Fn(&World<'_>, &PagedDocument) -> Result<T, Vec<Complaint>>,
     ) -> Result<(T, usize), Failure> {
         let once = |pages| {
             let world = World::new(&self.base, job.template, job.data, pages);
             let made = layout(&world).and_then(|document| {
-                legible::check(&document, job.reading)?;
-                job.lamination.map_or(Ok(()), |lamination| keep_out::check(&document, lamination))?;
+                legible::check(&document, job.reading).map_err(on_page)?;
+                if let Some(lamination) = job.lamination {
+                    keep_out::check(&document, lamination).map_err(on_page)?;
+                }
                 let document = changes::drawn(document, job.lamination);
                 let made = make(&world, &document)?;
                 let count = document.pages().len();
@@ -214,9 +205,9 @@ impl Typesetter {
             Ok((_, count, _)) if job.pages > 0 && count != job.pages => once(0),
             other => other,
         };
-        let failure = |messages, crowded| Failure { id: job.id.to_owned(), messages, crowded };
-        let (made, count, fit) = made.map_err(|messages| failure(messages, false))?;
-        fit.map_err(|message| failure(vec![message], true))?;
+        let failure = |complaints, crowded| Failure { id: job.id.to_owned(), complaints, crowded };
+        let (made, count, fit) = made.map_err(|complaints| failure(complaints, false))?;
+        fit.map_err(|message| failure(on_page(vec![message]), true))?;
         Ok((made, count))
     }
 
@@ -237,7 +228,7 @@ impl Typesetter {
         let laid = layout(&world).map(|document| changes::drawn(document, job.lamination));
         let pieces = laid.map(|document| pieces::of(&document));
         comemo::evict(KEPT);
-        pieces.map_err(|messages| Failure { id: job.id.to_owned(), messages, crowded: false })
+        pieces.map_err(|complaints| Failure { id: job.id.to_owned(), complaints, crowded: false })
     }
 
     fn export(
@@ -245,7 +236,7 @@ impl Typesetter {
         world: &World<'_>,
         job: Job<'_>,
         document: &PagedDocument,
-    ) -> Result<Vec<u8>, Vec<Message>> {
+    ) -> Result<Vec<u8>, Vec<Complaint>> {
         if job.attached.is_empty() {
             return self.exported(world, (job.id, job.date), document, &self.standards, true);
         }
@@ -261,7 +252,7 @@ impl Typesetter {
         document: &PagedDocument,
         standards: &PdfStandards,
         tagged: bool,
-    ) -> Result<Vec<u8>, Vec<Message>> {
+    ) -> Result<Vec<u8>, Vec<Complaint>> {
         let options = PdfOptions {
             ident: Smart::Custom(id.to_owned()),
             creator: Smart::Custom(Some(concat!("bayleaf ", env!("CARGO_PKG_VERSION")).to_owned())),
@@ -284,18 +275,22 @@ fn fits(document: &PagedDocument, sides: usize) -> Result<(), Message> {
 }
 
 /// Lays a document out; a warning is an error.
-fn layout(world: &World<'_>) -> Result<PagedDocument, Vec<Message>> {
+fn layout(world: &World<'_>) -> Result<PagedDocument, Vec<Complaint>> {
     let Warned { output, warnings } = typst::compile::<PagedDocument>(world);
     let document = output.map_err(|errors| told(world, &errors))?;
     if warnings.is_empty() { Ok(document) } else { Err(told(world, &warnings)) }
 }
 
-fn told(world: &World<'_>, all: &[SourceDiagnostic]) -> Vec<Message> {
-    library(all.iter().map(|diagnostic| world.describe(diagnostic)).collect())
+fn told(world: &World<'_>, all: &[SourceDiagnostic]) -> Vec<Complaint> {
+    all.iter().map(|reported| world.complaint(reported)).collect()
 }
 
-fn library(said: Vec<String>) -> Vec<Message> {
-    said.into_iter().map(|said| Message::new("run-library").with("said", said)).collect()
+fn library(said: Vec<String>) -> Vec<Complaint> {
+    on_page(said.into_iter().map(|said| Message::new("run-library").with("said", said)).collect())
+}
+
+fn on_page(messages: Vec<Message>) -> Vec<Complaint> {
+    messages.into_iter().map(Complaint::Page).collect()
 }
 
 /// Noon UTC of the day of issue, so that no time zone moves it to another day.

@@ -6,12 +6,14 @@
 
 use std::collections::HashMap;
 
-use typst::diag::{FileError, FileResult, SourceDiagnostic};
+use typst::diag::{FileError, FileResult, Severity, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Duration};
-use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
+use typst::syntax::{DiagSpan, FileId, RootedPath, Source, VirtualPath, VirtualRoot};
 use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
 use typst::{Library, LibraryExt, World as _, WorldExt};
+
+use super::failure::{Complaint, Diagnosis, Spot};
 
 const DATA: &str = "data.json";
 const WORDS: &str = "words.json";
@@ -22,7 +24,7 @@ pub(super) struct Base {
     library: LazyHash<Library>,
     book: LazyHash<FontBook>,
     fonts: Vec<Font>,
-    sources: HashMap<FileId, Source>,
+    sources: HashMap<FileId, FileResult<Source>>,
     words: Bytes,
     words_id: FileId,
     data_id: FileId,
@@ -40,7 +42,7 @@ impl Base {
                 .into_iter()
                 .map(|&(path, text)| {
                     let id = file_id(path);
-                    (id, Source::new(id, text.to_owned()))
+                    (id, Ok(Source::new(id, text.to_owned())))
                 })
                 .collect(),
             words: Bytes::from_string(words.to_owned()),
@@ -48,6 +50,11 @@ impl Base {
             data_id: file_id(DATA),
             pages_id: file_id(PAGES),
         }
+    }
+
+    /// Has a template that is there and cannot be read as text.
+    pub(super) fn refuse(&mut self, path: &str) {
+        self.sources.insert(file_id(path), Err(FileError::InvalidUtf8));
     }
 }
 
@@ -64,18 +71,35 @@ impl<'a> World<'a> {
         Self { base, main: file_id(template), data: Bytes::new(data.to_vec()), pages }
     }
 
-    /// Says one diagnostic in a line, with the template's file and line.
-    pub(super) fn describe(&self, diagnostic: &SourceDiagnostic) -> String {
-        let place = diagnostic.span.id().map(|id| {
-            let line = self
-                .range(diagnostic.span)
-                .and_then(|range| self.source(id).ok()?.lines().byte_to_line(range.start));
-            let path = id.get().vpath().get_without_slash().to_owned();
-            line.map_or(path.clone(), |line| format!("{path}:{}", line + 1))
-        });
-        let hints = diagnostic.hints.iter().map(|hint| format!(" ({})", hint.v));
-        let message = std::iter::once(diagnostic.message.to_string()).chain(hints).collect::<String>();
-        place.map_or(message.clone(), |place| format!("{place}: {message}"))
+    /// What the library reports.
+    pub(super) fn complaint(&self, reported: &SourceDiagnostic) -> Complaint {
+        // The library passes a refused template on as a text.
+        if reported.message == FileError::InvalidUtf8.to_string() {
+            return Complaint::Unread;
+        }
+        Complaint::Template(self.diagnosis(reported))
+    }
+
+    /// What the library reports, without its spans, which mean nothing to another process.
+    fn diagnosis(&self, reported: &SourceDiagnostic) -> Diagnosis {
+        let hint = |(text, span): (&str, DiagSpan)| match self.spot(span) {
+            Some(Spot { path, line, .. }) => format!("{text} ({path}:{line})"),
+            None => text.to_owned(),
+        };
+        Diagnosis {
+            warning: reported.severity == Severity::Warning,
+            said: reported.message.to_string(),
+            at: self.spot(reported.span),
+            through: reported.trace.iter().filter_map(|point| self.spot(point.span.into())).collect(),
+            hints: reported.hints.iter().map(|hinted| hint((&hinted.v, hinted.span))).collect(),
+        }
+    }
+
+    fn spot(&self, span: DiagSpan) -> Option<Spot> {
+        let id = span.id()?;
+        let span = self.range(span)?;
+        let line = self.source(id).ok()?.lines().byte_to_line(span.start)? + 1;
+        Some(Spot { path: id.get().vpath().get_without_slash().to_owned(), span, line })
     }
 }
 
@@ -93,7 +117,7 @@ impl typst::World for World<'_> {
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        self.base.sources.get(&id).cloned().ok_or_else(|| not_found(id))
+        self.base.sources.get(&id).cloned().unwrap_or_else(|| Err(not_found(id)))
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {

@@ -73,6 +73,7 @@
 finding-error = Fehler
 finding-warning = Warnung
 finding-help = Hilfe
+finding-note = Hinweis
 did-you-mean = gemeint ist vielleicht `{ $word }`?
 
 ## Dimensions
@@ -1518,6 +1519,16 @@ run-templates-written = { $count } Vorlagen in `{ $path }`; damit drucken: bayle
 run-begun = Ein Satz beginnt in `{ $path }`. Die Beispiele mit eigenen Werten überschreiben, dann: bayleaf check --specs { $path }
 run-not-empty = `{ $path }` ist nicht leer; ein neuer Satz braucht einen eigenen Ordner
 run-library = { $said }
+run-built-in = eingebaut: { $path }
+run-template-unread = eine Vorlage, die gebraucht wird, lässt sich nicht lesen
+run-template-stops = hier geht der Satz nicht weiter
+run-template-warns = hier warnt der Satz, und eine Warnung wird nicht hingenommen
+run-template-leads = von hier aus erreicht
+run-template-keeps = { $count ->
+    [one] { $ids } wird deswegen nicht gedruckt
+   *[other] { $count } Dokumente werden deswegen nicht gedruckt: { $ids }
+}
+run-template-elsewhere = mit den eingebauten Vorlagen allein wird es gedruckt: { $files } durchsehen
 run-part-missing = die Vorlage kennzeichnet nichts als `{ $part }`
 run-part-unknown = die Vorlage kennzeichnet `{ $part }`, wofür kein Leseabstand festgelegt ist
 run-illegible = Seite { $page }: `{ $text }` ist mit { $size } pt zu klein: die Großbuchstaben sind { $height } mm hoch; aus { $distance } mm lesbar erst mit { $needed } pt (15 Bogenminuten)
@@ -1534,6 +1545,7 @@ run-worker-lost = ein Arbeitsprozess endete zu früh; { $missing ->
    *[other] { $missing } Dokumente wurden
 } nicht gedruckt
 run-cannot-print = `{ $id }` wurde nicht gedruckt: { $reason }
+run-cannot-print-many = { $count } Dokumente wurden nicht gedruckt ({ $ids }): { $reason }
 run-no-output = die Ausgabe lässt sich nicht schreiben: { $reason }
 run-more-sides = `{ $id }` hat { $pages } Seiten statt { $expected }: die Rückseite ist zu voll; seine Schritte unter `next` oder seine Quellen kürzen
 run-more-failures = … und { $count } weitere
@@ -1696,6 +1708,8 @@ table-own-rule = eigene Regel der Werkstatt
 table-min = min
 table-nominal = nenn
 table-max = max
+table-plot-logarithmic = { $curve }, logarithmisch
+table-plot-none = `{ $id }` hat keine Kurve zum Zeichnen: die Tabelle hat keine Nennwerte in Ohm oder Volt, die steigen oder fallen
 table-input = { $label }: { $value }  ({ $key }; { $source })
 table-input-of-instrument = { $id }, { $label }: { $value }  ({ $key }; { $source })
 table-switched = V, zweiter Widerstand ein
@@ -2447,3 +2461,27 @@ enclosed-wording = { $texts ->
    *[other] { $texts } Texte
 } ohne Werte lauten anders: Wörter, keine Werte
 enclosed-refused = { $path }: { $why }
+
+# Das Register.
+register-newer = dieses Register hat das Format { $format }: ein neueres bayleaf hat es geschrieben
+register-newer-help = jene Version oder eine neuere benutzen; von der Datei wurde nichts gelesen und nichts geändert
+wanted-register-format = erwartet: ein Format bis { $known }
+register-no-number = `{ $key }` ist { $written }
+register-no-date = `{ $key }` ist kein Datum
+wanted-date = erwartet: ein Tag wie 2026-11-28
+register-conflict = eine Zusammenführung hat dieses Register ungeklärt hinterlassen
+register-conflict-help = die Einträge beider Seiten behalten und die Zeilen mit den Zeichen löschen; was dann doppelt dasteht, wird gefunden
+wanted-register-entries = erwartet: Einträge ohne Zeichen einer Zusammenführung
+register-date-back = { $id } wurde vor der vorigen Ausgabe ausgegeben
+label-register-before = die vorige Ausgabe
+register-withdrawn-twice = { $id } ist zweimal zurückgezogen
+register-issued-twice = { $id } hat zwei Ausgaben { $revision }
+register-twice-help = zwei Leute haben es geschrieben: klären, welches der beiden Blätter gilt, den Eintrag des anderen löschen und neu ausgeben, falls beide irgendwo hängen
+register-gap = { $id } hat eine Ausgabe { $number }, aber nicht die davor
+register-gap-help = ein Eintrag wurde gelöscht oder seine Nummer geändert: aus der Versionsverwaltung zurückholen
+wanted-revision = erwartet: Ausgabe { $number }
+register-not-issued = { $id } hat keine Ausgabe { $revision }
+wanted-revision-to = erwartet: 1 bis { $newest }
+wanted-issued-id = erwartet: das Kennzeichen eines ausgegebenen Dokuments
+register-date-before = das liegt vor dem, worauf es folgt
+wanted-not-before = erwartet: { $date } oder später

@@ -6,6 +6,7 @@
 finding-error = error
 finding-warning = warning
 finding-help = help
+finding-note = note
 did-you-mean = did you mean `{ $word }`?
 
 ## Dimensions
@@ -1447,6 +1448,16 @@ run-templates-written = { $count } templates in `{ $path }`; to print with them:
 run-begun = A set begins in `{ $path }`. Write your own values over the examples, then: bayleaf check --specs { $path }
 run-not-empty = `{ $path }` is not empty; a new set needs a folder of its own
 run-library = { $said }
+run-built-in = built in: { $path }
+run-template-unread = a template that is needed cannot be read
+run-template-stops = typesetting stops here
+run-template-warns = typesetting warns here, and a warning is refused
+run-template-leads = reached from here
+run-template-keeps = { $count ->
+    [one] { $ids } is not printed because of it
+   *[other] { $count } documents are not printed because of it: { $ids }
+}
+run-template-elsewhere = with the built-in templates alone it is printed: look through { $files }
 run-past-edge = page { $page }: `{ $text }` leaves the page
 run-text-on-text = page { $page }: `{ $text }` lies on `{ $other }`
 run-too-many-sides = it takes { $pages } pages and may have { $sides } at most
@@ -1466,6 +1477,7 @@ run-worker-lost = a worker process ended early; { $missing ->
    *[other] { $missing } documents were
 } not printed
 run-cannot-print = `{ $id }` was not printed: { $reason }
+run-cannot-print-many = { $count } documents were not printed ({ $ids }): { $reason }
 run-no-output = cannot write the output: { $reason }
 run-more-sides = `{ $id }` has { $pages } pages, not { $expected }: its back is too full; shorten its `next` steps or its sources
 run-more-failures = … and { $count } more
@@ -1628,6 +1640,8 @@ table-own-rule = the shop’s own rule
 table-min = min
 table-nominal = nominal
 table-max = max
+table-plot-logarithmic = { $curve }, logarithmic
+table-plot-none = `{ $id }` has no curve to draw: its table has no nominal ohms or volts that rise or fall along it
 table-input = { $label }: { $value }  ({ $key }; { $source })
 table-input-of-instrument = { $id }, { $label }: { $value }  ({ $key }; { $source })
 table-switched = V, second resistor on
@@ -2370,3 +2384,26 @@ enclosed-wording = { $texts ->
    *[other] { $texts } texts
 } without figures read otherwise: words, not values
 enclosed-refused = { $path }: { $why }
+# The register.
+register-newer = this register has format { $format }: a newer bayleaf wrote it
+register-newer-help = use that version, or a newer one; nothing of the file was read, and nothing was changed
+wanted-register-format = expected a format up to { $known }
+register-no-number = `{ $key }` is { $written }
+register-no-date = `{ $key }` is no date
+wanted-date = expected a day, such as 2026-11-28
+register-conflict = a merge left this register unsettled
+register-conflict-help = keep the entries of both sides and delete the lines with the marks; what then stands there twice is found
+wanted-register-entries = expected entries, and no marks of a merge
+register-date-back = { $id } was issued before the revision before it
+label-register-before = the revision before it
+register-withdrawn-twice = { $id } is withdrawn twice
+register-issued-twice = { $id } has two revisions { $revision }
+register-twice-help = two people wrote it: find out which of the two papers is in use, delete the other's entry, and issue anew if both hang somewhere
+register-gap = { $id } has a revision { $number }, and not the one before
+register-gap-help = an entry was deleted or its number changed: take it back from version control
+wanted-revision = expected revision { $number }
+register-not-issued = { $id } has no revision { $revision }
+wanted-revision-to = expected 1 to { $newest }
+wanted-issued-id = expected the id of a document that was issued
+register-date-before = this is before what it follows
+wanted-not-before = expected { $date } or later

@@ -101,6 +101,7 @@
 finding-error = error
 finding-warning = advertencia
 finding-help = ayuda
+finding-note = nota
 did-you-mean = ¿quería decir `{ $word }`?
 
 ## Dimensions
@@ -1548,6 +1549,16 @@ run-templates-written = { $count } plantillas en `{ $path }`; para imprimir con 
 run-begun = Un conjunto empieza en `{ $path }`. Escribir los valores propios sobre los ejemplos, luego: bayleaf check --specs { $path }
 run-not-empty = `{ $path }` no está vacía; un conjunto nuevo necesita una carpeta propia
 run-library = { $said }
+run-built-in = incorporada: { $path }
+run-template-unread = una plantilla necesaria no se puede leer
+run-template-stops = la composición se detiene aquí
+run-template-warns = la composición avisa aquí, y un aviso se rechaza
+run-template-leads = alcanzado desde aquí
+run-template-keeps = { $count ->
+    [one] { $ids } no se imprime por ello
+   *[other] { $count } documentos no se imprimen por ello: { $ids }
+}
+run-template-elsewhere = solo con las plantillas incorporadas se imprime: revisar { $files }
 run-part-missing = la plantilla no marca nada como `{ $part }`
 run-part-unknown = la plantilla marca `{ $part }`, para lo que no hay distancia de lectura
 run-illegible = página { $page }: `{ $text }` a { $size } pt es demasiado pequeño: sus mayúsculas miden { $height } mm de alto; para leerlo a { $distance } mm necesita { $needed } pt (15 minutos de arco)
@@ -1564,6 +1575,7 @@ run-worker-lost = un proceso auxiliar acabó antes de tiempo; { $missing ->
    *[other] { $missing } documentos
 } sin imprimir
 run-cannot-print = `{ $id }` no se imprimió: { $reason }
+run-cannot-print-many = { $count } documentos no se imprimieron ({ $ids }): { $reason }
 run-no-output = no se puede escribir la salida: { $reason }
 run-more-sides = `{ $id }` tiene { $pages } páginas, no { $expected }: su dorso está demasiado lleno; acortar sus pasos `next` o sus fuentes
 run-more-failures = … y { $count } más
@@ -1726,6 +1738,8 @@ table-own-rule = la regla propia del taller
 table-min = mín.
 table-nominal = nominal
 table-max = máx.
+table-plot-logarithmic = { $curve }, logarítmica
+table-plot-none = `{ $id }` no tiene curva que dibujar: su tabla no tiene ohmios ni voltios nominales que suban o bajen
 table-input = { $label }: { $value }  ({ $key }; { $source })
 table-input-of-instrument = { $id }, { $label }: { $value }  ({ $key }; { $source })
 table-switched = V, segunda resistencia conectada
@@ -2476,3 +2490,27 @@ enclosed-wording = { $texts ->
    *[other] { $texts } textos sin valores dicen
 } otra cosa: palabras, no valores
 enclosed-refused = { $path }: { $why }
+
+# El registro.
+register-newer = este registro tiene el formato { $format }: lo escribió un bayleaf más nuevo
+register-newer-help = usar esa versión o una más nueva; no se ha leído ni cambiado nada del archivo
+wanted-register-format = se esperaba un formato hasta { $known }
+register-no-number = `{ $key }` es { $written }
+register-no-date = `{ $key }` no es una fecha
+wanted-date = se esperaba un día, como 2026-11-28
+register-conflict = una fusión dejó este registro sin resolver
+register-conflict-help = conservar las entradas de ambos lados y borrar las líneas con marcas; lo que quede dos veces se señala
+wanted-register-entries = se esperaban entradas, sin marcas de una fusión
+register-date-back = { $id } se emitió antes que la revisión anterior
+label-register-before = la revisión anterior
+register-withdrawn-twice = { $id } está retirado dos veces
+register-issued-twice = { $id } tiene dos revisiones { $revision }
+register-twice-help = lo escribieron dos personas: averiguar cuál de los dos papeles se usa, borrar la entrada del otro y emitir de nuevo si ambos cuelgan en algún sitio
+register-gap = { $id } tiene una revisión { $number }, pero no la anterior
+register-gap-help = se borró una entrada o se cambió su número: recuperarla del control de versiones
+wanted-revision = se esperaba la revisión { $number }
+register-not-issued = { $id } no tiene revisión { $revision }
+wanted-revision-to = se esperaba de 1 a { $newest }
+wanted-issued-id = se esperaba el identificador de un documento emitido
+register-date-before = esto es anterior a aquello a lo que sigue
+wanted-not-before = se esperaba { $date } o más tarde

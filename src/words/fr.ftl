@@ -110,6 +110,7 @@
 finding-error = erreur
 finding-warning = avertissement
 finding-help = aide
+finding-note = note
 did-you-mean = vouliez-vous dire `{ $word }` ?
 
 ## Dimensions
@@ -1551,6 +1552,16 @@ run-templates-written = { $count } modèles de page dans `{ $path }` ; pour im
 run-begun = Un jeu commence dans `{ $path }`. Remplacer les exemples par ses propres valeurs, puis : bayleaf check --specs { $path }
 run-not-empty = `{ $path }` n’est pas vide ; un nouveau jeu demande un dossier à lui
 run-library = { $said }
+run-built-in = intégré : { $path }
+run-template-unread = un modèle de page nécessaire est illisible
+run-template-stops = la composition s’arrête ici
+run-template-warns = la composition avertit ici, et un avertissement est refusé
+run-template-leads = atteint à partir d’ici
+run-template-keeps = { $count ->
+    [one] { $ids } n’est pas imprimé à cause de cela
+   *[other] { $count } documents ne sont pas imprimés à cause de cela : { $ids }
+}
+run-template-elsewhere = avec les seuls modèles de page intégrés, l’impression se fait : revoir { $files }
 run-part-missing = le modèle de page ne marque rien comme `{ $part }`
 run-part-unknown = le modèle de page marque `{ $part }`, pour lequel aucune distance de lecture n’est dite
 run-illegible = page { $page } : `{ $text }` en { $size } pt est trop petit : ses capitales ont { $height } mm de haut ; pour être lu à { $distance } mm il faut { $needed } pt (15 minutes d’arc)
@@ -1567,6 +1578,7 @@ run-worker-lost = un processus auxiliaire s’est arrêté trop tôt ; { $miss
    *[other] { $missing } documents n’ont pas été imprimés
 }
 run-cannot-print = `{ $id }` n’a pas été imprimé : { $reason }
+run-cannot-print-many = { $count } documents n’ont pas été imprimés ({ $ids }) : { $reason }
 run-no-output = écriture de la sortie impossible : { $reason }
 run-more-sides = `{ $id }` a { $pages } pages, pas { $expected } : son verso est trop plein ; raccourcir ses étapes `next` ou ses sources
 run-more-failures = … et { $count } de plus
@@ -1729,6 +1741,8 @@ table-own-rule = règle propre à l’atelier
 table-min = min
 table-nominal = nominal
 table-max = max
+table-plot-logarithmic = { $curve }, logarithmique
+table-plot-none = `{ $id }` n’a pas de courbe à tracer : son tableau n’a pas d’ohms ou de volts nominaux qui montent ou descendent
 table-input = { $label } : { $value }  ({ $key } ; { $source })
 table-input-of-instrument = { $id }, { $label } : { $value }  ({ $key } ; { $source })
 table-switched = V, 2ᵉ résistance en circuit
@@ -2477,3 +2491,27 @@ enclosed-wording = { $texts ->
    *[other] { $texts } textes sans valeurs se lisent autrement
 } : des mots, pas des valeurs
 enclosed-refused = { $path } : { $why }
+
+# Le registre.
+register-newer = ce registre a le format { $format } : un bayleaf plus récent l’a écrit
+register-newer-help = utiliser cette version ou une plus récente ; rien du fichier n’a été lu ni changé
+wanted-register-format = attendu : un format jusqu’à { $known }
+register-no-number = `{ $key }` vaut { $written }
+register-no-date = `{ $key }` n’est pas une date
+wanted-date = attendu : un jour, comme 2026-11-28
+register-conflict = une fusion a laissé ce registre en suspens
+register-conflict-help = garder les entrées des deux côtés et effacer les lignes de marques ; ce qui figure alors deux fois est signalé
+wanted-register-entries = attendu : des entrées, sans marques de fusion
+register-date-back = { $id } a été émis avant la révision précédente
+label-register-before = la révision précédente
+register-withdrawn-twice = { $id } est retiré deux fois
+register-issued-twice = { $id } a deux révisions { $revision }
+register-twice-help = deux personnes l’ont écrit : déterminer lequel des deux papiers sert, effacer l’entrée de l’autre, et émettre à nouveau si les deux sont affichés
+register-gap = { $id } a une révision { $number }, mais pas celle d’avant
+register-gap-help = une entrée a été effacée ou son numéro changé : la reprendre dans la gestion de versions
+wanted-revision = attendu : révision { $number }
+register-not-issued = { $id } n’a pas de révision { $revision }
+wanted-revision-to = attendu : 1 à { $newest }
+wanted-issued-id = attendu : l’identifiant d’un document émis
+register-date-before = c’est avant ce qui précède
+wanted-not-before = attendu : { $date } ou plus tard

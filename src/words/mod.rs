@@ -5,6 +5,7 @@
 //! walks the sources to see that no id is missing and none is left over.
 
 mod language;
+mod order;
 
 use std::collections::BTreeMap;
 use std::fmt;
@@ -16,6 +17,7 @@ use unic_langid::LanguageIdentifier;
 
 use crate::quantity::Notation;
 pub use language::Language;
+pub use order::Order;
 
 /// A word of the table together with what goes into its gaps.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -63,6 +65,19 @@ impl Message {
         self
     }
 
+    /// The id and, in brackets, what fills the gaps in their order.
+    fn neutral(&self) -> String {
+        if self.gaps.is_empty() {
+            return self.id.to_owned();
+        }
+        let filled = self.gaps.iter().map(|(_, gap)| match gap {
+            Gap::Text(text) => text.clone(),
+            Gap::Word(id) => (*id).to_owned(),
+            Gap::Count(count) => count.to_string(),
+        });
+        format!("{}[{}]", self.id, filled.collect::<Vec<_>>().join("; "))
+    }
+
     /// The word's id.
     #[must_use]
     pub fn id(&self) -> &'static str {
@@ -73,7 +88,8 @@ impl Message {
 /// A table of words, ready to be asked.
 pub struct Words {
     language: Language,
-    bundle: FluentBundle<FluentResource>,
+    /// Nothing in neutral words.
+    bundle: Option<FluentBundle<FluentResource>>,
     ids: Vec<String>,
 }
 
@@ -95,7 +111,22 @@ impl Words {
         // Isolation marks would end up as stray glyphs on paper.
         bundle.set_use_isolating(false);
         bundle.add_resource_overriding(resource);
-        Self { language, bundle, ids }
+        Self { language, bundle: Some(bundle), ids }
+    }
+
+    /// Words of no language: each is its id, with what fills its gaps in brackets.
+    ///
+    /// What is composed with them says which words were chosen, but not how any language
+    /// says them, and so stays the same when a table is improved.
+    #[must_use]
+    pub fn neutral() -> Self {
+        Self { language: Language::English, bundle: None, ids: Vec::new() }
+    }
+
+    /// Whether these are the words of no language.
+    #[must_use]
+    pub fn are_neutral(&self) -> bool {
+        self.bundle.is_none()
     }
 
     /// The language of these words.
@@ -120,6 +151,7 @@ impl Words {
     /// The words of a message, its gaps filled.
     #[must_use]
     pub fn say(&self, message: &Message) -> String {
+        let Some(bundle) = &self.bundle else { return message.neutral() };
         let mut args = FluentArgs::new();
         for (name, gap) in &message.gaps {
             match gap {
@@ -128,13 +160,16 @@ impl Words {
                 Gap::Count(count) => args.set(*name, *count),
             }
         }
-        self.format(message.id, &args)
+        formatted(bundle, message.id, &args)
     }
 
     /// A word without gaps.
     #[must_use]
     pub fn word(&self, id: &str) -> String {
-        self.format(id, &FluentArgs::new())
+        match &self.bundle {
+            Some(bundle) => formatted(bundle, id, &FluentArgs::new()),
+            None => id.to_owned(),
+        }
     }
 
     /// All ids of the table, in its order.
@@ -152,15 +187,15 @@ impl Words {
             .collect();
         serde_json::Value::from_iter(words).to_string()
     }
+}
 
-    /// A missing id shows as itself in angle brackets; a test sees to it that none is.
-    fn format(&self, id: &str, args: &FluentArgs<'_>) -> String {
-        let pattern = self.bundle.get_message(id).and_then(|message| message.value());
-        pattern.map_or_else(
-            || format!("⟨{id}⟩"),
-            |pattern| self.bundle.format_pattern(pattern, Some(args), &mut Vec::new()).into_owned(),
-        )
-    }
+/// A missing id shows as itself in angle brackets; a test sees to it that none is.
+fn formatted(bundle: &FluentBundle<FluentResource>, id: &str, args: &FluentArgs<'_>) -> String {
+    let pattern = bundle.get_message(id).and_then(|message| message.value());
+    pattern.map_or_else(
+        || format!("⟨{id}⟩"),
+        |pattern| bundle.format_pattern(pattern, Some(args), &mut Vec::new()).into_owned(),
+    )
 }
 
 fn message_id<'a>(entry: &'a Entry<&'a str>) -> Option<&'a str> {

@@ -52,8 +52,8 @@ fn a_folder_without_templates_or_a_broken_one_prints_nothing() {
     }
     write(folder.path(), "broken/theme.typ", "#let gap = ");
     let output = bayleaf(folder.path(), &["print", "--templates", "broken"]);
-    assert_eq!(output.status.code(), Some(2));
-    assert!(errors(&output).contains("theme.typ:1"), "{}", errors(&output));
+    assert_eq!(output.status.code(), Some(1));
+    assert!(errors(&output).contains("broken/theme.typ:1:11"), "{}", errors(&output));
     assert!(!folder.path().join("out/SEN-1.pdf").exists());
 }
 

@@ -14,13 +14,13 @@ use super::{GOOD, bayleaf, errors, folder, must_contain, write};
 const PATIENCE: Duration = Duration::from_secs(60);
 
 /// A running `watch`, and the lines that it says on standard error.
-struct Watch {
+pub(super) struct Watch {
     process: Child,
     lines: Receiver<String>,
 }
 
 impl Watch {
-    fn start(folder: &Path, arguments: &[&str]) -> Self {
+    pub(super) fn start(folder: &Path, arguments: &[&str]) -> Self {
         let mut process = Command::new(env!("CARGO_BIN_EXE_bayleaf"))
             .current_dir(folder)
             .args([&["watch", "--date", "2026-11-24", "--ppi", "30"], arguments].concat())
@@ -42,7 +42,7 @@ impl Watch {
 
     /// Everything up to the line with `wanted`.
     #[track_caller]
-    fn until(&self, wanted: &str) -> String {
+    pub(super) fn until(&self, wanted: &str) -> String {
         let mut said = String::new();
         loop {
             let line = self.lines.recv_timeout(PATIENCE);

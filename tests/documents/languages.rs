@@ -1,6 +1,6 @@
 //! Numbers on paper follow the language; the user's own texts do not.
 
-use bayleaf::document::{Context, compose, list, proofs};
+use bayleaf::document::{Edition, compose, list, proofs};
 use bayleaf::quantity::{noted, reprinted};
 use bayleaf::spec;
 use bayleaf::words::{Language, Words};
@@ -45,16 +45,7 @@ fn numbers_have_the_decimal_mark_of_the_language() {
     let own: Vec<String> = own.iter().map(|text| text.replace('\u{a0}', " ")).collect();
     for language in Language::ALL.iter().filter(|language| language.numbers().0 == ',') {
         let words = Words::of(*language);
-        let context = Context {
-            model: &model,
-            words: &words,
-            date,
-            bay,
-            units: bayleaf::quantity::Units::Both,
-            size: None,
-            trial: bayleaf::document::Trial::default(),
-            stamp: None,
-        };
+        let context = Edition { bay, ..Edition::of(&model, &words) }.context(&model, &words, date);
         let mut strange = Vec::new();
         for listed in list(&model).iter().chain(&proofs(&model)) {
             let document = compose(context, listed).expect("the demo's papers can be composed");

@@ -1,7 +1,7 @@
 //! What the cards of actuators and switched loads say, against figures worked by hand.
 
 use super::{demo, demo_with, documents};
-use bayleaf::document::{self, Context, Document};
+use bayleaf::document::{self, Document, Edition};
 use bayleaf::model::Model;
 use bayleaf::words::{Language, Words};
 use serde_json::Value;
@@ -151,16 +151,7 @@ fn a_choice_of_the_specs_is_said_in_the_language_of_the_paper() {
     let model = demo();
     let words = Words::of(Language::German);
     let date = "2026-11-24".parse().expect("a date");
-    let context = Context {
-        model: &model,
-        words: &words,
-        date,
-        bay: None,
-        units: bayleaf::quantity::Units::Both,
-        size: None,
-        trial: document::Trial::default(),
-        stamp: None,
-    };
+    let context = Edition::of(&model, &words).context(&model, &words, date);
     let listed = document::list(&model);
     // What the specs may choose, as they write it.
     let english =

@@ -3,9 +3,9 @@
 
 use std::collections::BTreeSet;
 
-use bayleaf::document::{self, Context, Document, Listed, Trial};
+use bayleaf::document::{self, Document, Edition, Listed};
 use bayleaf::model::Model;
-use bayleaf::quantity::{Temperature, Units};
+use bayleaf::quantity::Temperature;
 use bayleaf::spec;
 use bayleaf::words::{Language, Words};
 use serde_json::Value;
@@ -35,16 +35,8 @@ fn composed(model: &Model, listed: &Listed) -> Document {
 fn composed_in(language: Language, model: &Model, listed: &Listed) -> Document {
     let words = Words::of(language);
     let date = "2026-11-24".parse().expect("a date");
-    let context = Context {
-        model,
-        words: &words,
-        date,
-        bay: Some(Temperature::from_celsius(31.0)),
-        units: Units::Both,
-        size: None,
-        trial: Trial::default(),
-        stamp: None,
-    };
+    let bay = Some(Temperature::from_celsius(31.0));
+    let context = Edition { bay, ..Edition::of(model, &words) }.context(model, &words, date);
     document::compose(context, listed).expect("a listed document exists")
 }
 

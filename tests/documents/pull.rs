@@ -1,6 +1,6 @@
 //! What a pull list says: one row a copy, in the order of a walk.
 
-use bayleaf::document::{Because, Context, Pull, PullList, Trial, compose_pull_list};
+use bayleaf::document::{Because, Edition, Pull, PullList, compose_pull_list};
 use bayleaf::words::Words;
 use expect_test::expect_file;
 
@@ -27,16 +27,7 @@ fn pull(id: &str, place: &str, holder: &str, values: usize) -> Pull {
 fn a_pull_list_goes_through_the_building_once() {
     let (model, words) = (demo(), Words::english());
     let date = "2026-11-24".parse().expect("a date");
-    let context = Context {
-        model: &model,
-        words: &words,
-        date,
-        bay: None,
-        units: bayleaf::quantity::Units::Both,
-        size: None,
-        trial: Trial::default(),
-        stamp: None,
-    };
+    let context = Edition::of(&model, &words).context(&model, &words, date);
     let copies = vec![
         pull("CUR-EVAP", "Bay 10, wall", "Day shift", 1),
         pull("CUR-MIX", "", "", 1),

@@ -1,28 +1,33 @@
-//! Every kind of paper in every language: words of any length stay on their pages.
+//! Every kind of paper in every language and system of units: words and figures of any length
+//! stay on their pages.
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
-use bayleaf::document::{self, Context, Document};
+use bayleaf::document::{self, Document, Edition};
 use bayleaf::quantity::{Temperature, Units};
 use bayleaf::typeset::Typesetter;
 use bayleaf::words::{Language, Words};
 
 use super::{check_geometry_with, date, demo, job};
 
-/// Every paper of the demo in a language, and the proof sheets of a few cards.
-fn of_language(language: Language) -> (Typesetter, Vec<Document>) {
+/// Every language with both scales, each single scale in English, and in the two languages with
+/// the longest words.
+const EDITIONS: [(Language, Units); 7] = [
+    (Language::German, Units::Both),
+    (Language::French, Units::Both),
+    (Language::Spanish, Units::Both),
+    (Language::English, Units::Metric),
+    (Language::English, Units::Us),
+    (Language::German, Units::Metric),
+    (Language::French, Units::Us),
+];
+
+/// Every paper of the demo in a language and system of units, and the proof sheets of a few cards.
+fn of_edition(language: Language, units: Units) -> (Typesetter, Vec<Document>) {
     let (model, words) = (demo(), Words::of(language));
     let bay = Some(Temperature::from_celsius(31.0));
-    let context = Context {
-        model: &model,
-        words: &words,
-        date: date(),
-        bay,
-        units: Units::Both,
-        size: None,
-        trial: bayleaf::document::Trial::default(),
-        stamp: None,
-    };
+    let edition = Edition { bay, units, ..Edition::of(&model, &words) };
+    let context = edition.context(&model, &words, date());
     let mut listed = document::list(&model);
     for proof in document::proofs(&model) {
         if !listed.iter().any(|known| known.paperwork == proof.paperwork) {
@@ -34,22 +39,22 @@ fn of_language(language: Language) -> (Typesetter, Vec<Document>) {
 }
 
 #[test]
-fn nothing_is_clipped_crowded_or_too_small_in_any_language() {
+fn nothing_is_clipped_crowded_or_too_small_in_any_edition() {
     let mut wrong = Vec::new();
-    for language in Language::ALL.iter().filter(|language| **language != Language::English) {
-        let (typesetter, documents) = of_language(*language);
+    for (language, units) in EDITIONS {
+        let (typesetter, documents) = of_edition(language, units);
         for document in &documents {
             let checked = catch_unwind(AssertUnwindSafe(|| check_geometry_with(&typesetter, document)));
             if let Err(panic) = checked {
                 let said = panic.downcast_ref::<String>().cloned().unwrap_or_default();
-                wrong.push(format!("{} {said}", language.code()));
+                wrong.push(format!("{} {units:?} {said}", language.code()));
             }
             let pages =
                 typesetter.page_count(job(document)).map_err(|failure| failure.said(&Words::english()));
             let foreseen = document.pages == 0 || pages == Ok(document.pages);
             if !foreseen {
                 wrong.push(format!(
-                    "{} {}: {pages:?} pages, not {}",
+                    "{} {units:?} {}: {pages:?} pages, not {}",
                     language.code(),
                     document.id,
                     document.pages

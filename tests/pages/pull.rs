@@ -1,6 +1,6 @@
 //! Pull lists of any length: rows whole, heads on every page, boxes to tick, in every language.
 
-use bayleaf::document::{Because, Context, Document, Pull, PullList, Trial, compose_pull_list};
+use bayleaf::document::{Because, Document, Edition, Pull, PullList, compose_pull_list};
 use bayleaf::model::Model;
 use bayleaf::spec::Paper;
 use bayleaf::typeset::Typesetter;
@@ -29,7 +29,7 @@ pub(super) fn copies(count: usize) -> Vec<Pull> {
         let (id, title) = papers[index % papers.len()];
         let because = (0..[1, 0, 2, 8][index % 4]).map(|value| Because {
             key: ["sensor.curlew-evap.pull_up", "connector.curlew-c2.pin.7.wire"][value % 2].to_owned(),
-            old: if index % 3 == 0 { String::new() } else { "4.64 kΩ ± 1 %".to_owned() },
+            old: if index.is_multiple_of(3) { String::new() } else { "4.64 kΩ ± 1 %".to_owned() },
             new: "4.7 kΩ ± 1 %".to_owned(),
         });
         Pull {
@@ -46,17 +46,7 @@ pub(super) fn copies(count: usize) -> Vec<Pull> {
 }
 
 fn list(model: &Model, words: &Words, count: usize) -> Document {
-    let (bay, size, trial) = (None, None, Trial::default());
-    let context = Context {
-        model,
-        words,
-        date: date(),
-        bay,
-        units: bayleaf::quantity::Units::Both,
-        size,
-        trial,
-        stamp: None,
-    };
+    let context = Edition::of(model, words).context(model, words, date());
     let why = "Pull-up of the control unit corrected after measurement".to_owned();
     let list = PullList { date: date(), number: 1, by: "WB".to_owned(), why, copies: copies(count) };
     compose_pull_list(context, &list)

@@ -7,7 +7,7 @@ use bayleaf::model::{Model, offered};
 use bayleaf::quantity::{Size, Step, Temperature, Units};
 use bayleaf::spec::PaperKind;
 use bayleaf::typeset::{Picture, Piece};
-use bayleaf::words::Words;
+use bayleaf::words::{Language, Words};
 
 use super::{check_geometry, date, demo, job, typesetter};
 
@@ -26,7 +26,12 @@ pub(super) fn margin((width, height): (f64, f64)) -> f64 {
 }
 
 fn in_size(model: &Model, size: Size) -> Vec<Document> {
-    let words = Words::english();
+    in_language(model, size, Language::English, OF_A_KIND)
+}
+
+/// So many papers of every kind that is laid out for a size.
+fn in_language(model: &Model, size: Size, language: Language, of_a_kind: usize) -> Vec<Document> {
+    let words = Words::of(language);
     let bay = Some(Temperature::from_celsius(31.0));
     // A strip table of few rows is on two sides of every size.
     let trial = Trial { step: Some(Step::of_kelvins(10.0)), sides: Some(2) };
@@ -40,7 +45,7 @@ fn in_size(model: &Model, size: Size) -> Vec<Document> {
     let few = listed.into_iter().filter(|listed| {
         let kind = listed.paperwork.kind();
         let count = seen.entry(kind).or_default();
-        let wanted = offered::sizes(kind).any(|offered| offered == size) && *count < OF_A_KIND;
+        let wanted = offered::sizes(kind).any(|offered| offered == size) && *count < of_a_kind;
         *count += usize::from(wanted);
         wanted
     });
@@ -67,6 +72,56 @@ fn every_kind_keeps_to_its_pages_in_every_size_it_is_laid_out_for() {
         let expected = if size.format.millimetres().0 > 120.0 { 2 } else { 0 };
         assert!(documents.len() >= expected, "{size}: {} documents", documents.len());
     }
+}
+
+#[test]
+fn every_kind_keeps_to_its_pages_in_every_size_and_every_other_language() {
+    let model = demo();
+    let mut seen = 0;
+    for language in Language::ALL.iter().filter(|language| **language != Language::English) {
+        for size in Size::all() {
+            for document in in_language(&model, size, *language, 1) {
+                check_geometry(&document);
+                seen += 1;
+            }
+        }
+    }
+    assert!(seen > 200, "only {seen} documents");
+}
+
+/// A strip whose step is not the lead's has as many rows as its paper holds.
+#[test]
+fn a_step_that_the_program_chooses_fits_every_size_and_language() {
+    let mut model = demo();
+    let bay = None;
+    let ids: Vec<String> =
+        model.cards.values().filter(|card| card.strip.is_some()).map(|card| card.id.clone()).collect();
+    for id in &ids {
+        let card = model.cards.get_mut(id).expect("a card");
+        (card.step, card.range) = (None, None);
+    }
+    let all = document::list(&model);
+    let mut too_many: Vec<String> = Vec::new();
+    for language in Language::ALL {
+        let words = Words::of(*language);
+        for (size, sides) in Size::all().flat_map(|size| [(size, 1), (size, 2)]) {
+            // Pins and cautions leave a low side a few rows at best: such a card has two.
+            if sides == 1 && size.millimetres().1 < 110.0 {
+                continue;
+            }
+            let trial = Trial { step: None, sides: Some(sides) };
+            let edition = Edition { language: *language, units: Units::Both, size: Some(size), bay };
+            let context = Context { trial, ..edition.context(&model, &words, date()) };
+            for listed in all.iter().filter(|listed| ids.contains(&listed.id)) {
+                let document = document::compose(context, listed).expect("a listed document exists");
+                if let Err(failure) = typesetter().page_count(job(&document)) {
+                    let said = failure.said(&words);
+                    too_many.push(format!("{} in {size}, {sides}, {}: {said}", document.id, language.code()));
+                }
+            }
+        }
+    }
+    assert!(too_many.is_empty(), "{too_many:#?}");
 }
 
 #[test]

@@ -11,11 +11,13 @@ use super::plan::Unit;
 use super::sheets::{self, Bundled, Kept};
 use crate::cli::args::{PaperFormat, Print};
 use crate::cli::outcome::{Outcome, say};
+use crate::cli::setter::Setter;
 use crate::cli::templates::Templates;
-use crate::cli::{sizes, whole};
+use crate::cli::whole;
+use crate::cli::why::Why;
 use crate::diag::reason;
 use crate::document::{self, Context, Document, Listed};
-use crate::typeset::{Failure, Job, Laid, Leaf, Picture, Press, Typesetter};
+use crate::typeset::{Job, Laid, Leaf, Picture, Press, Typesetter};
 
 /// What a process says about one document.
 #[derive(Debug, Clone, Default, Serialize, Deserialize)]
@@ -29,7 +31,7 @@ pub(super) struct Report {
     /// Pages without the bar of 100 mm, of those that should have it.
     pub without_bar: Vec<usize>,
     /// Why it could not be made.
-    pub failure: Option<String>,
+    pub failure: Option<Why>,
 }
 
 /// What a process says; workers send it to their parent as a line of JSON.
@@ -48,14 +50,14 @@ pub(super) struct Batch<'a> {
     out: PathBuf,
     form: PaperFormat,
     ppi: f64,
-    typesetter: Typesetter,
+    setter: Setter,
     /// How sheets are printed, where cards go onto sheets.
     press: Option<Press>,
 }
 
 impl<'a> Batch<'a> {
     /// Makes the output folder and sees that a file can be written there.
-    pub(super) fn new(context: Context<'a>, arguments: &Print, templates: &Templates) -> io::Result<Self> {
+    pub(super) fn new(context: Context<'a>, arguments: &Print, templates: Templates) -> io::Result<Self> {
         let out = &arguments.out;
         fs::create_dir_all(out)?;
         drop(whole::temporary(out)?);
@@ -63,14 +65,19 @@ impl<'a> Batch<'a> {
         // threads would keep many layouts in memory at once.
         let pool = rayon::ThreadPoolBuilder::new().num_threads(1).use_current_thread();
         pool.build_global().map_err(io::Error::other)?;
-        let typesetter = templates.typesetter(context.words);
+        let setter = Setter::new(templates, context.words);
         let press = sheets::press(arguments, context);
-        Ok(Self { context, out: out.clone(), form: arguments.format, ppi: arguments.ppi, typesetter, press })
+        Ok(Self { context, out: out.clone(), form: arguments.format, ppi: arguments.ppi, setter, press })
     }
 
     /// How sheets are printed.
     pub(super) fn press(&self) -> Option<&Press> {
         self.press.as_ref()
+    }
+
+    /// The templates that it prints with.
+    pub(super) fn templates(&self) -> &Templates {
+        self.setter.templates()
     }
 
     /// Prints a share as a worker, a line of JSON for each document and file of sheets.
@@ -117,15 +124,13 @@ impl<'a> Batch<'a> {
         let Some(press) = self.press.as_ref().filter(|_| !leaves.is_empty()) else {
             return Bundled { number, ..Bundled::default() };
         };
-        match self.typesetter.impose(leaves, press) {
+        // Laid out once more only where that fails.
+        match self.setter.make(self.context.words, |typesetter| typesetter.impose(leaves.clone(), press)) {
             Ok(imposed) => {
                 let written = whole::write(&self.out, &sheets::file(number), &imposed.pdf);
                 Bundled::imposed(number, &imposed, written)
             }
-            Err(failure) => {
-                let failure = Some(failure.said(self.context.words));
-                Bundled { number, failure, ..Bundled::default() }
-            }
+            Err(why) => Bundled { number, failure: Some(why), ..Bundled::default() },
         }
     }
 
@@ -133,8 +138,10 @@ impl<'a> Batch<'a> {
     pub(super) fn leaves(&self, listed: &Listed) -> Vec<Leaf> {
         self.press.as_ref().map_or_else(Vec::new, |press| {
             let document = document::compose(self.context, listed);
-            let laid = document
-                .map(|document| self.typesetter.for_sheet(Job::of(&document, self.context.date), press));
+            // One that cannot be laid out was reported where it was first.
+            let laid = document.map(|document| {
+                self.setter.typesetter().for_sheet(Job::of(&document, self.context.date), press)
+            });
             match laid {
                 Some(Ok(Laid::Leaves(leaves, _))) => leaves,
                 _ => Vec::new(),
@@ -146,7 +153,7 @@ impl<'a> Batch<'a> {
     pub(super) fn print_index(&self, listed: &Listed, printed: &BTreeMap<String, usize>) -> Report {
         let date = self.context.date;
         // One that cannot be laid out is reported where it is printed.
-        let counted = |document: &Document| self.typesetter.page_count(Job::of(document, date)).ok();
+        let counted = |document: &Document| self.setter.typesetter().page_count(Job::of(document, date)).ok();
         // Data are written without being laid out.
         let known = |document: &Document| printed.get(&document.id).copied().filter(|pages| *pages > 0);
         let pages = |document: &Document| known(document).or_else(|| counted(document));
@@ -157,19 +164,17 @@ impl<'a> Batch<'a> {
     fn written(&self, listed: &Listed, composed: Option<Document>) -> (Report, Vec<Leaf>) {
         let mut report = Report { id: listed.id.clone(), ..Report::default() };
         let Some(document) = composed else {
-            report.failure = Some(listed.spec.clone());
+            report.failure = Some(Why::Run(listed.spec.clone()));
             return (report, Vec::new());
         };
         let mut leaves = Vec::new();
-        match self.files(&document, &mut report, &mut leaves) {
+        match self.files((listed, &document), &mut report, &mut leaves) {
             Ok(files) => {
                 report.expected = document.pages;
                 let mut written = files.iter().map(|(name, bytes)| whole::write(&self.out, name, bytes));
-                report.failure = written.find_map(Result::err).map(|error| reason(&error));
+                report.failure = written.find_map(Result::err).map(|error| Why::Run(reason(&error)));
             }
-            Err(failure) => {
-                report.failure = Some(sizes::reason(self.context, &self.typesetter, listed, &failure));
-            }
+            Err(why) => report.failure = Some(why),
         }
         report.no_source = document.no_source;
         report.not_given = document.not_given;
@@ -179,14 +184,16 @@ impl<'a> Batch<'a> {
     /// The document's files by name, and how many pages it has.
     fn files(
         &self,
-        document: &Document,
+        (listed, document): (&Listed, &Document),
         report: &mut Report,
         leaves: &mut Vec<Leaf>,
-    ) -> Result<Vec<Named>, Failure> {
-        let job = Job::of(document, self.context.date);
+    ) -> Result<Vec<Named>, Why> {
+        let context = self.context;
+        let job = Job::of(document, context.date);
         let named = |pdf: Vec<u8>| vec![(format!("{}.pdf", document.id), pdf)];
         if let Some(press) = &self.press {
-            return Ok(match self.typesetter.for_sheet(job, press)? {
+            let laid = self.setter.make_of(context, listed, |typesetter| typesetter.for_sheet(job, press))?;
+            return Ok(match laid {
                 Laid::Whole(printed, without_bar) => {
                     (report.pages, report.without_bar) = (printed.pages, without_bar);
                     named(printed.pdf)
@@ -200,7 +207,7 @@ impl<'a> Batch<'a> {
         }
         let picture = match self.form {
             PaperFormat::Pdf => {
-                let printed = self.typesetter.pdf(job)?;
+                let printed = self.setter.make_of(context, listed, |typesetter| typesetter.pdf(job))?;
                 report.pages = printed.pages;
                 return Ok(named(printed.pdf));
             }
@@ -209,7 +216,8 @@ impl<'a> Batch<'a> {
             PaperFormat::Json => return Ok(vec![(format!("{}.json", document.id), document.named_data())]),
         };
         let end = if picture == Picture::Svg { "svg" } else { "png" };
-        let pictures = self.typesetter.pictures(job, picture)?;
+        let pictures =
+            self.setter.make_of(context, listed, |typesetter| typesetter.pictures(job, picture))?;
         report.pages = pictures.len();
         let named =
             |(index, bytes): (usize, Vec<u8>)| (format!("{}-{}.{end}", document.id, index + 1), bytes);

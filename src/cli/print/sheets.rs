@@ -8,6 +8,7 @@ use std::path::Path;
 use serde::{Deserialize, Serialize};
 
 use crate::cli::args::Print;
+use crate::cli::why::Why;
 use crate::diag::reason;
 use crate::document::Context;
 use crate::spec::Paper;
@@ -25,12 +26,12 @@ pub(super) struct Bundled {
     /// Leaves that fill no sheet: the document's id, and which of its leaves.
     pub left: Vec<(String, usize)>,
     /// Why it could not be made.
-    pub failure: Option<String>,
+    pub failure: Option<Why>,
 }
 
 impl Bundled {
     pub(super) fn imposed(number: usize, imposed: &Imposed, written: io::Result<()>) -> Self {
-        let failure = written.err().map(|error| reason(&error));
+        let failure = written.err().map(|error| Why::Run(reason(&error)));
         let (sheets, without_bar) = (imposed.sheets, imposed.without_bar);
         Self { number, sheets, without_bar, failure, ..Self::default() }
     }

@@ -7,13 +7,12 @@ use std::time::Instant;
 
 use super::batch::{Report, Told};
 use super::sheets::{self, Bundled};
-use crate::cli::outcome::{Outcome, complain, note, say, seconds_since, warn};
+use crate::cli::outcome::{Outcome, complain, say, seconds_since, warn};
+use crate::cli::templates::Templates;
+use crate::cli::why::{Reasons, Why};
 use crate::diag::reason;
 use crate::typeset::Press;
 use crate::words::{Message, Words};
-
-/// Failures that are shown one by one; a full disk makes one of every document.
-const SHOWN: usize = 5;
 
 /// What a run has printed so far.
 pub(super) struct Summary<'a> {
@@ -26,7 +25,8 @@ pub(super) struct Summary<'a> {
     printed: BTreeMap<String, usize>,
     no_source: BTreeSet<String>,
     not_given: BTreeSet<String>,
-    failures: Vec<(String, String)>,
+    /// What was not printed, and why.
+    failures: Reasons,
     /// Documents with more pages than they were made for.
     overfull: Vec<(String, usize, usize)>,
     /// Documents and their pages without the bar of 100 mm.
@@ -44,7 +44,7 @@ impl<'a> Summary<'a> {
             printed: BTreeMap::new(),
             no_source: BTreeSet::new(),
             not_given: BTreeSet::new(),
-            failures: Vec::new(),
+            failures: Reasons::default(),
             overfull: Vec::new(),
             without_bar: Vec::new(),
             bundled: Vec::new(),
@@ -78,7 +78,7 @@ impl<'a> Summary<'a> {
         self.no_source.extend(report.no_source);
         self.not_given.extend(report.not_given);
         match report.failure {
-            Some(failure) => self.failures.push((report.id, failure)),
+            Some(why) => self.failures.add(report.id, why),
             None => {
                 if report.expected > 0 && report.pages > report.expected {
                     self.overfull.push((report.id.clone(), report.pages, report.expected));
@@ -94,7 +94,7 @@ impl<'a> Summary<'a> {
     /// Rewrites one line of the terminal.
     pub(super) fn show_progress(&self) {
         let message = Message::new("run-progress")
-            .with("done", self.printed.len() + self.failures.len())
+            .with("done", self.printed.len() + self.failures.documents())
             .with("all", self.expected);
         let mut terminal = io::stderr().lock();
         drop(write!(terminal, "\r{}\x1b[K\r", self.words.say(&message)));
@@ -102,7 +102,12 @@ impl<'a> Summary<'a> {
     }
 
     /// Says what was printed, and what was not.
-    pub(super) fn finish(mut self, out: &Path, press: Option<&Press>, lost_workers: usize) -> Outcome {
+    pub(super) fn finish(
+        mut self,
+        (out, press): (&Path, Option<&Press>),
+        templates: &Templates,
+        lost_workers: usize,
+    ) -> Outcome {
         self.overfull.sort();
         for (id, pages, expected) in &self.overfull {
             let message = Message::new("run-more-sides").with("id", id);
@@ -110,16 +115,13 @@ impl<'a> Summary<'a> {
             warn(self.words, &message);
         }
         let sheets = press.map(|press| self.sheets(out, press));
-        self.failures.sort();
-        for (id, reason) in self.failures.iter().take(SHOWN) {
-            let message = Message::new("run-cannot-print").with("id", id).with("reason", reason);
-            complain(self.words, &message);
+        let missing = self.expected - self.printed.len() - self.failures.documents();
+        for bundled in &mut self.bundled {
+            if let Some(why) = bundled.failure.take() {
+                self.failures.add(sheets::file(bundled.number), why);
+            }
         }
-        let more = self.failures.len().saturating_sub(SHOWN);
-        if more > 0 {
-            note(self.words.say(&Message::new("run-more-failures").with_count("count", more)));
-        }
-        let missing = self.expected - self.printed.len() - self.failures.len();
+        self.failures.show(templates, self.words);
         if missing > 0 || lost_workers > 0 {
             let message = Message::new("run-worker-lost").with_count("missing", missing);
             complain(self.words, &message);
@@ -136,9 +138,9 @@ impl<'a> Summary<'a> {
             told = told.and_then(|()| say(line));
         }
         let told = Outcome::of_output(self.words, told);
-        let sheets_made = self.bundled.iter().all(|bundled| bundled.failure.is_none());
-        let complete = self.failures.is_empty() && missing == 0 && lost_workers == 0 && sheets_made;
-        if complete { told } else { Outcome::Failed }
+        let complete = missing == 0 && lost_workers == 0;
+        let printed = if complete { self.failures.outcome() } else { Outcome::Failed };
+        if printed == Outcome::Done { told } else { printed }
     }
 
     /// Numbers the files of sheets, says what is amiss with them, and what to do with them.
@@ -151,7 +153,7 @@ impl<'a> Summary<'a> {
         let files = match sheets::close_gaps(out, &mut self.bundled) {
             Ok(files) => files,
             Err(error) => {
-                let failed = Bundled { failure: Some(reason(&error)), ..Bundled::default() };
+                let failed = Bundled { failure: Some(Why::Run(reason(&error))), ..Bundled::default() };
                 self.bundled.push(failed);
                 0
             }
@@ -160,12 +162,6 @@ impl<'a> Summary<'a> {
             if bundled.without_bar > 0 {
                 let message = Message::new("run-no-bar-on-sheet").with("id", sheets::file(bundled.number));
                 warn(words, &message.with_count("sides", bundled.without_bar));
-            }
-            if let Some(failure) = &bundled.failure {
-                let message = Message::new("run-cannot-print")
-                    .with("id", sheets::file(bundled.number))
-                    .with("reason", failure);
-                complain(words, &message);
             }
         }
         for name in sheets::stale(out, files) {

@@ -10,11 +10,13 @@ use sha2::{Digest, Sha256};
 use crate::cli::args::Watch;
 use crate::cli::load::{Loaded, Written};
 use crate::cli::outcome::{complain, note, say, seconds_since, unwritten};
+use crate::cli::setter::Setter;
 use crate::cli::templates::Templates;
+use crate::cli::why::{Reasons, Why};
 use crate::cli::{print, sizes, whole};
 use crate::diag::reason;
 use crate::document::{self, Document, Paperwork};
-use crate::typeset::{Job, Typesetter};
+use crate::typeset::Job;
 use crate::words::{Language, Message, Words};
 
 /// Clears the screen and goes to its top.
@@ -29,7 +31,7 @@ pub(super) struct Desk<'a> {
     /// The state of specs and templates at the last pass.
     state: String,
     /// The typesetter, and the language and state of the templates that it has.
-    typesetter: Option<(String, Typesetter)>,
+    setter: Option<(String, Setter)>,
     /// What each picture was drawn from.
     drawn: BTreeMap<String, [u8; 32]>,
 }
@@ -43,7 +45,7 @@ impl<'a> Desk<'a> {
             language,
             words: Words::of(language.unwrap_or_default()),
             state: String::new(),
-            typesetter: None,
+            setter: None,
             drawn: BTreeMap::new(),
         })
     }
@@ -64,7 +66,7 @@ impl<'a> Desk<'a> {
         }
         let told = match (written.check(self.language, false), templates) {
             (Ok(loaded), Ok(templates)) => {
-                let told = self.draw(&loaded, &templates, &of_templates).map(Some);
+                let told = self.draw(&loaded, templates, &of_templates).map(Some);
                 self.words = loaded.words;
                 told
             }
@@ -91,52 +93,55 @@ impl<'a> Desk<'a> {
     fn draw(
         &mut self,
         loaded: &Loaded,
-        templates: &Templates,
+        templates: Templates,
         of_templates: &str,
     ) -> Result<(usize, usize), Message> {
         let words = &loaded.words;
         let look = format!("{} {of_templates}", words.language().code());
-        let kept = self.typesetter.take().filter(|(known, _)| *known == look);
+        let kept = self.setter.take().filter(|(known, _)| *known == look);
         if kept.is_none() {
             self.drawn.clear();
         }
-        let kept = kept.unwrap_or_else(|| (look, templates.typesetter(words)));
-        let (_, typesetter) = self.typesetter.insert(kept);
+        let kept = kept.unwrap_or_else(|| (look, Setter::new(templates, words)));
+        let (_, setter) = self.setter.insert(kept);
+        setter.templates().show_unread(words);
+        let mut reasons = Reasons::default();
         let context = self.arguments.edition.context(&loaded.model, words);
         let ids = &self.arguments.ids;
         let mut chosen = print::chosen(loaded, ids, false)?;
         // The index changes with each of the others; who names it wants it.
         chosen.retain(|listed| !ids.is_empty() || listed.paperwork != Paperwork::Index);
         sizes::refuse(context, chosen.iter())?;
-        let count = chosen.len();
-        let mut drawn = 0;
+        let (mut drawn, mut same) = (0, 0);
         for listed in &chosen {
             let Some(document) = document::compose(context, listed) else { continue };
             let state = state(&document);
             let file = format!("{}.png", document.id);
             let path = self.arguments.out.join(&file);
             if self.drawn.get(&document.id) == Some(&state) && path.exists() {
+                same += 1;
                 continue;
             }
-            drawn += 1;
-            let picture = typesetter.preview(Job::of(&document, context.date), self.arguments.ppi);
-            let made = picture
-                .map_err(|failure| sizes::reason(context, typesetter, listed, &failure))
-                .and_then(|picture| {
-                    whole::write(&self.arguments.out, &file, &picture).map_err(|error| reason(&error))
-                });
+            let job = Job::of(&document, context.date);
+            let picture =
+                setter.make_of(context, listed, |typesetter| typesetter.preview(job, self.arguments.ppi));
+            let made = picture.and_then(|picture| {
+                let written = whole::write(&self.arguments.out, &file, &picture);
+                written.map_err(|error| Why::Run(reason(&error)))
+            });
             match made {
                 // A picture that nobody is told of is there all the same.
-                Ok(()) => drop(say(path.display())),
-                Err(why) => complain(
-                    words,
-                    &Message::new("run-cannot-print").with("id", &document.id).with("reason", why),
-                ),
+                Ok(()) => {
+                    drawn += 1;
+                    drop(say(path.display()));
+                }
+                Err(why) => reasons.add(document.id.clone(), why),
             }
             self.drawn.insert(document.id, state);
         }
+        reasons.show(setter.templates(), words);
         self.drawn.retain(|id, _| chosen.iter().any(|listed| listed.id == *id));
-        Ok((drawn, count - drawn))
+        Ok((drawn, same))
     }
 }
 

@@ -22,6 +22,7 @@ const MOST_RUNGS: usize = 8;
 pub(super) struct Circuit {
     /// `potentiometer`, `contacts`, `series`, `parallel` or `motor`.
     form: &'static str,
+    /// The wires from top to bottom.
     lines: Vec<Line>,
     /// The pull-up of a ladder.
     pull_up: String,
@@ -29,6 +30,7 @@ pub(super) struct Circuit {
     supply: String,
     /// A load on the wiper, and whether it leads to the reference.
     load: String,
+    /// Whether that load leads to the reference, not to the return.
     load_up: bool,
     /// The track of a potentiometer.
     track: String,
@@ -36,18 +38,22 @@ pub(super) struct Circuit {
     chain: Vec<String>,
     /// How many contacts a ladder has.
     rungs: usize,
+    /// What it shows, for readers who cannot see it.
     alt: String,
 }
 
 /// One wire: what it does, and its pin at each end.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Line {
+    /// `reference`, `signal`, `return`, `contact`, `common` or `motor`.
     role: &'static str,
     /// What stands inside the control unit.
     label: String,
     /// What stands beside it inside the actuator.
     name: String,
+    /// The pin at the control unit: `C3/2`; may be empty.
     unit: String,
+    /// The pin at the actuator.
     own: String,
 }
 

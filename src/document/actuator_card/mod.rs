@@ -27,11 +27,17 @@ const TEMPLATE: &str = "actuator-card.typ";
 /// Everything an actuator card's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct ActuatorCard {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// Where in the vehicle it sits, or NOT GIVEN.
     place: String,
+    /// The letter of that place's source.
     place_mark: String,
+    /// Which way its reading goes: `hotter → fewer Ω → fewer V`.
     direction: String,
+    /// The connectors at both ends of its wires.
     ends: Vec<End>,
+    /// Up to three figures to be read from a distance.
     key_figures: Vec<KeyFigure>,
     /// What it reads: over its travel, or at each position.
     readings: Option<Grid>,
@@ -39,12 +45,17 @@ pub(super) struct ActuatorCard {
     motion: Grid,
     /// What tells its position: `feedback`, `contacts`, `ladder`, or `nothing`.
     form: &'static str,
+    /// The drawing of the circuit; null where no pin is known, or too many.
     circuit: Option<circuit::Circuit>,
     /// What each fault reads.
     wrong: Option<Grid>,
+    /// How it finds its stops again, a text each.
     recalibration: Vec<String>,
+    /// What to do next, a text for each step.
     next: Vec<String>,
+    /// The values that it rests on, a line each.
     given: Vec<Given>,
+    /// The caution box.
     cautions: Cautions,
 }
 
@@ -90,7 +101,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         given: given_facts(words, actuator, &mut marks),
         cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
-    Some(finish(listed, (TEMPLATE, if form == "nothing" { 1 } else { 2 }), data, marks))
+    Some(finish(context, listed, (TEMPLATE, if form == "nothing" { 1 } else { 2 }), data, marks))
 }
 
 /// What tells its position.

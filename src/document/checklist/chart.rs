@@ -13,44 +13,67 @@ use crate::words::{Message, Words};
 /// Boxes and lines, in widths of a box and in layers from the top.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Drawing {
+    /// The head of the map.
     title: String,
+    /// The way that takes longest, and how long: `Longest way: 1 → 2 → C, 22 min`.
     longest: String,
+    /// What boxes and lines mean.
     key: String,
+    /// What it shows, for readers who cannot see it.
     alt: String,
+    /// How many layers there are from top to bottom.
     layers: usize,
+    /// How wide all is, in widths of a box.
     width: f64,
     /// How many lines across each gap between layers has to hold.
     tracks: Vec<usize>,
+    /// Steps and endings.
     boxes: Vec<Place>,
+    /// What leads from one to another.
     lines: Vec<Line>,
 }
 
 /// A step's or an ending's box.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Place {
+    /// Its layer, 0 at the top.
     layer: usize,
+    /// Its middle, in widths of a box from the left.
     x: f64,
+    /// A step's number or an ending's letter.
     mark: String,
+    /// A step's title, or what an ending is.
     text: String,
+    /// Whether it is an ending.
     ends: bool,
     /// Whether nobody but a licensed person goes on from here.
     stop: bool,
+    /// Whether the longest way leads through it.
     on_longest: bool,
 }
 
 /// The lines of one answer.
 #[derive(Debug, Serialize, JsonSchema)]
+#[schemars(rename = "ChartLine")]
 struct Line {
+    /// `yes`, `no` or `?` for undecided, in the language of the page.
     answer: String,
+    /// Whether the longest way goes along it.
     on_longest: bool,
+    /// One for each gap between layers that it passes.
     bends: Vec<Bend>,
 }
 
+/// Where a line passes a gap between two layers.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Bend {
+    /// Which gap, 0 below the first layer.
     gap: usize,
+    /// Where it enters, in widths of a box from the left.
     from: f64,
+    /// Where it leaves.
     to: f64,
+    /// On which track it runs across, 0 at the top.
     track: usize,
 }
 

@@ -36,15 +36,23 @@ const SIGN_OFF: [&str; 4] =
 /// Everything a checklist's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Page {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// The complaint that it begins with.
     symptom: String,
     /// How to walk it, and how long that takes at most.
     intro: String,
+    /// Boxes to write vehicle and conditions in.
     boxes: Vec<WriteOn>,
+    /// The caution box.
     cautions: Cautions,
+    /// The numbered questions.
     steps: Vec<question::Block>,
+    /// The lettered endings.
     endings: Vec<EndBlock>,
+    /// Boxes for who signs.
     sign_off: Vec<WriteOn>,
+    /// The map; null where it would be too large.
     chart: Option<chart::Drawing>,
 }
 
@@ -57,10 +65,15 @@ impl Data for Page {
 /// An ending: which, what it means, what to do.
 #[derive(Debug, Serialize, JsonSchema)]
 struct EndBlock {
+    /// Its letter: `A`.
     letter: String,
+    /// What is at fault: a part, the harness, nothing found.
     kind: String,
+    /// Which part or wire.
     what: String,
+    /// What to do then.
     action: String,
+    /// The card that tells more: `card CUR-EVAP`; may be empty.
     card: String,
     /// The steps that lead here.
     from: String,
@@ -106,7 +119,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         sign_off: write_on::signatures(words, &SIGN_OFF),
         chart: chart::draw(words, checklist, &numbers),
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 /// What the steps have people touch: everything that no step rules out.

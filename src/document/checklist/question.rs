@@ -17,38 +17,51 @@ const WINDOW: usize = 48;
 /// A step.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Block {
+    /// Its number: `1`.
     number: String,
+    /// What it is about, in a few words.
     title: String,
     /// What it costs, and how long it takes.
     cost: String,
     /// The steps that lead here.
     from: String,
+    /// What is to be answered.
     question: String,
+    /// What to do, where, in which state, what to expect.
     lines: Vec<Line>,
     /// The unit in the box for the reading; empty where there is no box.
     unit: String,
+    /// An answer each.
     exits: Vec<Way>,
+    /// Why it comes before a cheaper step; may be empty.
     because: String,
 }
 
 /// A labelled line: do, where, state, expect.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Line {
+    /// `do`, `where`, `state` or `expect`, in the language of the page.
     label: String,
+    /// What stands behind it.
     text: String,
     /// Whether it is found at a glance: the pins.
     strong: bool,
     /// Whether it is what the eye returns to after the meter.
     window: bool,
+    /// Letters of its sources; may be empty.
     marks: String,
 }
 
 /// A box to tick, and where to go then.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Way {
+    /// `yes`, `no` or `undecided`, in the language of the page.
     answer: String,
+    /// Where to go then: `go to 2`, `end A`.
     go: String,
+    /// What is seen then; may be empty.
     note: String,
+    /// Whether that is an ending.
     ends: bool,
 }
 

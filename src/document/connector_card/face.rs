@@ -11,27 +11,35 @@ use crate::words::{Message, Words};
 /// The drawing.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Face {
+    /// How it is seen: `wire-entry view, harness side`.
     caption: String,
     /// The marks, row by row; empty where there is no pin hole.
     rows: Vec<Vec<String>>,
     /// For each place `pin` (listed), `other` (a mark that is not) or nothing.
     kinds: Vec<Vec<&'static str>>,
+    /// The edge of the latch: `top`, `bottom`, `left` or `right`; empty where nobody said.
     latch: &'static str,
+    /// Keys that keep it from mating wrongly.
     keys: Vec<Key>,
+    /// What it shows, for readers who cannot see it.
     alt: String,
 }
 
 /// A key: the edge it is at, and at which end of it.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Key {
+    /// `top`, `bottom`, `left` or `right`.
     edge: &'static str,
+    /// At which end of that edge; empty in its middle.
     end: &'static str,
 }
 
 /// One line of how to look at it: what, and how.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Look {
+    /// View, side, latch or keys, in the language of the page.
     what: String,
+    /// How to look at it.
     how: String,
 }
 

@@ -24,30 +24,42 @@ const TEMPLATE: &str = "connector-card.typ";
 /// Everything a connector card's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct ConnectorCard {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
     /// The drawing, or nothing where the spec has no rows.
     face: Option<Face>,
+    /// How to look at the drawing, a line each.
     looks: Vec<Look>,
     /// How the drawing changes seen from the other side, and whether it is that already.
     mirror: String,
+    /// Whether the drawing is that of the other side already.
     mirrored: bool,
+    /// Four heads: `key off`, `key on`, `unmated`, `running`.
     states: [String; STATES],
+    /// What is at each pin, in their order.
     pins: Vec<PinRow>,
+    /// What holds for all pins, a text each.
     notes: Vec<String>,
+    /// The caution box.
     cautions: Cautions,
 }
 
 /// One pin: two lines, and a third for those that share it.
 #[derive(Debug, Serialize, JsonSchema)]
 struct PinRow {
+    /// Its mark: `7`.
     pin: String,
+    /// Colour and size: `GN 0.5 mm²`; may be empty.
     wire: String,
+    /// What is on it: `cabin air, signal`.
     function: String,
     /// The letters of the sources of wire and pin.
     mark: String,
     /// What a meter shows in each state; nothing where only its card says it.
     states: Vec<String>,
+    /// Who shares the pin; empty where nobody does.
     shared: String,
+    /// The card of what hangs on it: `card CUR-EVAP`; may be empty.
     card: String,
 }
 
@@ -95,7 +107,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
     // A face of few pins is one side, a wide one runs on.
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 fn row(

@@ -26,13 +26,21 @@ pub(super) struct Circuit {
     bypass: bool,
     /// Whether the contact of a relay is drawn beside its coil.
     contact: bool,
+    /// The load's pin that is switched: `S10/1`; each pin may be empty.
     control: String,
+    /// The control unit's pin that switches it.
     unit_control: String,
+    /// The pin of its feed.
     feed: String,
+    /// The pin of its ground.
     ground: String,
+    /// A relay's contact, the pin that is fed.
     contact_in: String,
+    /// A relay's contact, the pin that it feeds.
     contact_out: String,
+    /// What switches, in the language of the page.
     switch: String,
+    /// What it shows, for readers who cannot see it.
     alt: String,
 }
 

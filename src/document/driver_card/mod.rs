@@ -40,26 +40,41 @@ const AT_LOADS: &[Touch] = &[
 /// Everything a driver card's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct DriverCard {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
     /// `blower`, `solenoid`, `clutch` or `relay`.
     form: &'static str,
+    /// Where in the vehicle it sits, or NOT GIVEN.
     place: String,
+    /// The letter of that place's source.
     place_mark: String,
+    /// On which side the load is switched.
     direction: String,
+    /// The connectors at both ends of its wires.
     ends: Vec<End>,
+    /// Up to three figures to be read from a distance.
     key_figures: Vec<KeyFigure>,
     /// Steps, duties or temperatures; none where nothing of them is known.
     figures: Option<Grid>,
     /// A solenoid's coil over its temperature.
     coil: Option<Grid>,
+    /// What may be lost along the wires.
     drops: Grid,
+    /// The drawing of the circuit.
     circuit: circuit::Circuit,
+    /// The line that is switched, over two periods; empty where it is not switched fast.
     waveform: Vec<Trace>,
+    /// What is said below that, a text each.
     waveform_notes: Vec<String>,
+    /// What readings mean.
     readings: Vec<Reading>,
+    /// What each fault reads; null where that cannot be computed.
     wrong: Option<Grid>,
+    /// What to do next, a text for each step.
     next: Vec<String>,
+    /// The values that it rests on, a line each.
     given: Vec<Given>,
+    /// The caution box.
     cautions: Cautions,
 }
 
@@ -108,7 +123,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         given: given_facts(context, driver, &mut marks),
         cautions: caution::of(words, AT_LOADS, Room::Card),
     };
-    Some(finish(listed, (TEMPLATE, 2), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 2), data, marks))
 }
 
 fn form(driver: &Driver) -> &'static str {

@@ -51,9 +51,11 @@ pub(super) struct Expectation {
 /// One more box to write in.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, JsonSchema)]
 pub(super) struct Field {
+    /// What belongs into it.
     pub label: String,
     /// What is expected there; empty where it is only needed for the result.
     pub window: String,
+    /// The unit printed in it: `V`.
     pub unit: String,
 }
 

@@ -17,6 +17,7 @@ use crate::words::{Message, Words};
 pub(in crate::document) struct StepRow {
     /// Behind the test's number: a, b, c.
     pub mark: String,
+    /// What it is about.
     pub title: String,
     /// When or how to look.
     pub detail: String,

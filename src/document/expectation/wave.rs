@@ -15,10 +15,15 @@ use crate::words::{Message, Words};
 pub(in crate::document) struct Sketch {
     /// The part of a period at the high level.
     pub duty: f64,
+    /// From edge to edge: `2.23–2.43 ms`.
     pub period: String,
+    /// The high level's part of it: `35–45 %`.
     pub on: String,
+    /// Volts at the high level: `12.8–14.4 V`.
     pub high: String,
+    /// Volts at the low level.
     pub low: String,
+    /// What it shows, for readers who cannot see it.
     pub alt: String,
 }
 

@@ -28,12 +28,19 @@ const DIGITS: usize = 10;
 /// Everything a proof sheet's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Proof {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// Of which card, and how many numbers, a text each.
     intro: Vec<String>,
+    /// With their sources, a text each.
     formulas: Vec<String>,
+    /// The values that the figures rest on.
     inputs: Vec<Input>,
+    /// Computed numbers, block by block.
     parts: Vec<Shown>,
+    /// Numbers that needed no rounding, by their place.
     exact: Vec<String>,
+    /// Numbers that were not computed, by their place.
     as_given: Vec<String>,
     /// Where nothing on the card was computed.
     nothing: String,
@@ -48,16 +55,22 @@ impl Data for Proof {
 /// A value that figures rest on.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Input {
+    /// What it is.
     what: String,
+    /// Its key in the specs: `shop.elevation`.
     key: String,
+    /// As it is written: `340 m`.
     value: String,
+    /// Letters of its sources, or that it has none.
     mark: String,
 }
 
 /// The computed numbers of a block of the card.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Shown {
+    /// Which block of the card.
     title: String,
+    /// Place, number as printed, unrounded, and which way it was rounded.
     lines: Vec<[String; 4]>,
 }
 
@@ -121,7 +134,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         as_given,
         nothing: if computed > 0 { String::new() } else { words.word("proof-nothing") },
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 /// The computed numbers of a block, each with its unrounded value; apart for each of its

@@ -22,45 +22,63 @@ const MARGIN: f64 = 0.12;
 /// A whole timeline.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Timeline {
+    /// Seconds along the axis.
     ticks: Vec<Tick>,
+    /// What runs along it: `time, s`.
     axis: String,
+    /// The request's own lane.
     request: Lane,
     /// Where the request changes, for lines through all lanes.
     changes: Vec<f64>,
+    /// A lane for each condition.
     lanes: Vec<Lane>,
+    /// The kinds of line.
     legend: Vec<Key>,
+    /// What it shows, for readers who cannot see it.
     alt: String,
 }
 
 /// One lane: its stretches, and for a condition what its value does.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Lane {
+    /// Which condition: `1 Engine runs`.
     label: String,
+    /// From the left to the right.
     stretches: Vec<Stretch>,
+    /// Points of its value, x and y each, 0 to 1; empty for the request.
     trace: Vec<[f64; 2]>,
+    /// Thresholds that it passes.
     levels: Vec<Drawn>,
 }
 
 /// A stretch of a lane, of one kind of line.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Stretch {
+    /// Where it begins: 0 to 1.
     from: f64,
+    /// Where it ends.
     to: f64,
+    /// `bar`, `frame`, `dots` or `thin`.
     kind: &'static str,
 }
 
 /// A threshold in a lane.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Drawn {
+    /// At which height: 0 to 1.
     at: f64,
+    /// The threshold: `≥ 650 r/min`.
     text: String,
+    /// Whether it lets go there.
     release: bool,
 }
 
 /// A kind of line and its words.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Key {
+    /// `bar`, `frame`, `dots` or `thin`.
     kind: &'static str,
+    /// What it means.
     text: String,
 }
 

@@ -22,14 +22,23 @@ const TEMPLATE: &str = "request-card.typ";
 /// Everything a request card's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct RequestCard {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// Line, hold time and the like.
     key_facts: Vec<Told>,
+    /// What one reads in each state of the request.
     stages: Grid,
+    /// What permits and inhibits it, in the order in which it is looked at.
     conditions: Grid,
+    /// What is said with it, a text each.
     notes: Vec<String>,
+    /// The example over time; null where the spec has none.
     timeline: Option<Timeline>,
+    /// The same as a table; null where there is no timeline.
     states: Option<Grid>,
+    /// What happens in the example; may be empty.
     scenario: String,
+    /// The caution box.
     cautions: Cautions,
 }
 
@@ -42,7 +51,9 @@ impl Data for RequestCard {
 /// A line of its own: what it is, its value, its source.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Told {
+    /// What it is.
     what: String,
+    /// Its value with its source's letter: `2 s [b]`.
     value: String,
 }
 
@@ -92,7 +103,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
             Room::Sheet,
         ),
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 /// The request's line with its wire, and its hold time.

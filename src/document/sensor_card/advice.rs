@@ -17,7 +17,9 @@ use crate::words::{Message, Words};
 /// A reading and its meaning.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Reading {
+    /// What is read: `4.898–5.097 V`.
     reads: String,
+    /// What that means, in words.
     means: String,
 }
 

@@ -12,10 +12,15 @@ use crate::words::{Message, Words};
 /// What stands at the parts of the drawing.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Diagram {
+    /// `pull-up` or `pull-down`.
     kind: &'static str,
+    /// The reference: `5.00 V ± 2 %`.
     reference: String,
+    /// The unit's own resistor: `4.7 kΩ ± 1 %`.
     resistor: String,
+    /// A resistor in the signal line; may be empty.
     series: String,
+    /// A resistor beside the sensor; may be empty.
     parallel: String,
     /// A second resistor that the unit switches beside the first.
     switched: String,
@@ -23,17 +28,22 @@ pub(super) struct Diagram {
     reader: Vec<String>,
     /// How far the return lies above the unit's ground.
     offset: String,
+    /// The meter's input resistance: `10 MΩ`.
     meter: String,
+    /// The unit's pin of the signal: `C2/8`; each pin may be empty.
     signal: String,
     /// The ground side of the meter: the return pin of a pull-up.
     #[serde(rename = "return")]
     ground: String,
     /// The pin that feeds the sensor of a pull-down.
     supply: String,
+    /// The sensor's own pin of the signal: `S1/1`.
     sensor_signal: String,
+    /// The sensor's own pin of the return.
     sensor_return: String,
     /// Which way the sensor's resistance goes with temperature, as its symbol says.
     coefficient: &'static str,
+    /// What it shows, for readers who cannot see it.
     alt: String,
 }
 

@@ -23,9 +23,12 @@ const USUAL_FAHRENHEIT: f64 = 88.0;
 /// kiloohm is nothing to one sensor and beyond every temperature of another.
 const EXTRA: [f64; 4] = [500.0, 100.0, 10.0, 1.0];
 
+/// The figures of one temperature, worked through.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Example {
+    /// At which temperature.
     title: String,
+    /// A formula with its numbers each.
     lines: Vec<String>,
 }
 

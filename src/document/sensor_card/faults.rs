@@ -8,10 +8,10 @@ use crate::document::faults::dictionary::{Block, Dictionary, Entry};
 use crate::document::faults::sensor::at_unit;
 use crate::document::figures;
 use crate::document::grid::{Column, Grid};
-use crate::document::table::{BLANK, Cell};
+use crate::document::table::{BLANK, Cell, Show};
 use crate::model::Card;
 use crate::physics::fault::{Fault, apart};
-use crate::quantity::Interval;
+use crate::quantity::{Interval, Rounding, Units};
 use crate::words::{Message, Words};
 
 /// How many parts of the same system can be mixed up on one card.
@@ -21,6 +21,9 @@ const MOST_PARTS: usize = 5;
 const VOLTS: usize = 0;
 const OHMS: usize = 1;
 
+/// Which column of a dictionary has what the control unit believes.
+const BELIEVED: usize = 2;
+
 /// The table of faults; `None` where the sensor's circuit is not known.
 pub(super) fn compose(context: Context<'_>, bench: &Bench<'_>, card: &Card) -> Option<Grid> {
     let Context { words, units, .. } = context;
@@ -29,12 +32,16 @@ pub(super) fn compose(context: Context<'_>, bench: &Bench<'_>, card: &Card) -> O
     let at = strip::key_temperatures(units, card.range_of(sensor));
     let dictionaries: Vec<Dictionary> = at.iter().map(|at| at_unit((words, units), bench, *at)).collect();
     let blocks: Vec<&Block> = dictionaries.iter().filter_map(|all| all.blocks.first()).collect();
-    let shown = &dictionaries.first()?.shown;
+    let mut shown = dictionaries.first()?.shown.clone();
+    // A degree Fahrenheit is about half a kelvin: there the unit's belief needs no tenths.
+    if let Some(believed) = shown.get_mut(BELIEVED).filter(|_| units == Units::Us) {
+        believed.show = Show::Decimals(0, Rounding::Nearest);
+    }
     let chosen = chosen(bench, &blocks);
     let row = |fault: &Fault| {
         let name = name(words, fault, bench);
         let cells = blocks.iter().flat_map(|block| match entry(block, bench, fault) {
-            Some(entry) => cells(shown, block, entry),
+            Some(entry) => cells(&shown, block, entry),
             None => [BLANK.to_owned(), BLANK.to_owned(), BLANK.to_owned()],
         });
         std::iter::once(name).chain(cells).collect::<Vec<String>>()
@@ -140,7 +147,7 @@ fn cells(shown: &[crate::document::table::Column], block: &Block, entry: &Entry)
         let good = known(index) && !differs(block, entry, test) && window_known(block, entry, test);
         if good { format!("({})", text(index)) } else { text(index) }
     };
-    [marked(0, OHMS), marked(1, VOLTS), text(2)]
+    [marked(0, OHMS), marked(1, VOLTS), text(BELIEVED)]
 }
 
 fn window_known(block: &Block, entry: &Entry, test: usize) -> bool {

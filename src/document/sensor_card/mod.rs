@@ -38,23 +38,41 @@ const WALL_TEMPLATE: &str = "wall-card.typ";
 /// Everything a sensor card's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct SensorCard {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// Where in the vehicle it sits, or NOT GIVEN.
     place: String,
+    /// The letter of that place's source.
     place_mark: String,
+    /// Which way its reading goes: `hotter → fewer Ω → fewer V`.
     direction: String,
+    /// Up to three figures to be read from a distance.
     key_figures: Vec<KeyFigure>,
+    /// The connectors at both ends of its wires.
     ends: Vec<End>,
+    /// The strip table.
     strip: strip::Strip,
+    /// The drawing of the circuit; null where it is not known.
     topology: Option<diagram::Diagram>,
+    /// Ohms and volts over the temperature.
     plots: Vec<Trace>,
+    /// The example worked through by hand.
     example: example::Example,
+    /// What readings outside the strip mean.
     readings: Vec<advice::Reading>,
+    /// How to measure, a text each.
     measuring: Vec<String>,
+    /// What to do next, a text for each step.
     next: Vec<String>,
+    /// What each fault reads; null on a wall card, or where nothing is computed.
     faults: Option<Grid>,
+    /// How errors grow over the temperature; null on a wall card, or where nothing is computed.
     signature: Option<signature::Signature>,
+    /// The values that it rests on, a line each.
     given: Vec<Given>,
+    /// The source's own table; null where it has none.
     points: Option<PointTable>,
+    /// The caution box.
     cautions: Cautions,
 }
 
@@ -67,8 +85,11 @@ impl Data for SensorCard {
 /// The table as its source gives it.
 #[derive(Debug, Serialize, JsonSchema)]
 struct PointTable {
+    /// What it is, and in which unit.
     title: String,
+    /// Heads: `°F`, `kΩ`.
     columns: Vec<String>,
+    /// Rows as the source has them, a text for each column.
     rows: Vec<Vec<String>>,
 }
 
@@ -119,7 +140,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     // Front and back, or two leaves; unless the strip runs on or the source's own table is long.
     let sides = if data.faults.is_some() { 4 } else { 2 };
     let pages = if strip::fits(units, card, sensor, plan) && plan.slope { sides } else { 0 };
-    Some(finish(listed, (template, pages), data, marks))
+    Some(finish(context, listed, (template, pages), data, marks))
 }
 
 /// Which way the reading moves when it gets hotter.

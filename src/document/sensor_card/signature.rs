@@ -29,35 +29,50 @@ const END: f64 = 60.0;
 /// Two plots of errors: of faults in the wires, of faults in parts.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Signature {
+    /// What is plotted.
     title: String,
+    /// What is said with it, a text each.
     notes: Vec<String>,
+    /// Faults in the wires, faults in parts.
     panels: Vec<Panel>,
 }
 
+/// One of the plots.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Panel {
+    /// Which faults.
     title: String,
+    /// The axis of the temperature.
     x: Scale,
+    /// The axis of the error.
     y: Scale,
+    /// `°C`.
     x_unit: &'static str,
+    /// `K`.
     y_unit: &'static str,
     /// Where no error is, in parts of the height.
     zero: f64,
+    /// A line for each fault.
     lines: Vec<Line>,
+    /// What it shows, for readers who cannot see it.
     alt: String,
 }
 
 /// What stands along an axis.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Scale {
+    /// Values along it.
     ticks: Vec<Tick>,
 }
 
+/// The error of one fault over the temperature.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Line {
+    /// The fault: `1.00 kΩ in the wires`.
     name: String,
     /// The error at the cold end and at the hot end.
     ends: [String; 2],
+    /// Points, x and y each, 0 to 1.
     course: Vec<[f64; 2]>,
 }
 

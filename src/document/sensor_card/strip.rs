@@ -14,16 +14,27 @@ use crate::physics::tolerance::Tolerance;
 use crate::quantity::{Interval, Rounding, Step, Temperature, Units, figure, ten_to};
 use crate::words::{Message, Words};
 
+/// So many steps are fine enough for a card that has other sides too.
+const FINE: usize = 3;
+
+/// The strip table: a row for each temperature.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Strip {
+    /// Heads, from left to right.
     columns: Vec<Column>,
+    /// A row for each temperature, a text for each column: `31.0`, `1.285`; the decimal mark of the language.
     rows: Vec<Vec<String>>,
+    /// How it was measured, and what the limits include.
     notes: [String; 2],
 }
 
+/// A column of the strip table. Neighbours with the same head stand under one.
 #[derive(Debug, Serialize, JsonSchema)]
+#[schemars(rename = "StripColumn")]
 struct Column {
+    /// `°C`, `°F`, `Ω` or `V`.
     head: String,
+    /// `min`, `nominal`, `max`, in the language of the page, or nothing.
     sub: String,
 }
 
@@ -53,9 +64,12 @@ pub(super) fn key_temperatures(units: Units, range: Interval<Temperature>) -> Ve
 /// planned, or the largest there is.
 fn step(units: Units, card: &Card, sensor: &Sensor, plan: Plan) -> Step {
     plan.step.map(|step| units.step(step)).unwrap_or_else(|| {
-        let steps = units.strip_steps();
+        let mut steps = units.strip_steps().to_vec();
+        if plan.sides == 0 {
+            steps.truncate(FINE);
+        }
         let fits = |step: &Step| rows_in(card.range_of(sensor), *step) <= plan.rows;
-        steps.into_iter().find(fits).unwrap_or(steps[steps.len() - 1])
+        steps.iter().copied().find(fits).unwrap_or(steps[steps.len() - 1])
     })
 }
 

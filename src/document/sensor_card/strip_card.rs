@@ -19,12 +19,17 @@ const TEMPLATE: &str = "strip-card.typ";
 /// Everything a strip card's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(in crate::document) struct StripCard {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// Which way its reading goes: `hotter → fewer Ω → fewer V`.
     direction: String,
+    /// The control unit's end; null where no pin is known.
     end: Option<End>,
+    /// The strip table.
     strip: strip::Strip,
     /// Where the values stand that the table rests on.
     rests_on: String,
+    /// The caution box.
     cautions: Cautions,
 }
 
@@ -60,7 +65,7 @@ pub(in crate::document) fn compose(context: Context<'_>, listed: &Listed) -> Opt
         cautions: caution::of(words, caution::AT_WIRES, Room::Card),
     };
     let sides = context.plan(listed).sides;
-    Some(Document { sides, ..finish(listed, (TEMPLATE, 0), data, marks) })
+    Some(Document { sides, ..finish(context, listed, (TEMPLATE, 0), data, marks) })
 }
 
 /// The sensor's card that tells what its figures rest on.

@@ -13,18 +13,24 @@ use crate::model::{Group, RowOf, Sheet, Test, Vehicle};
 /// Tests under one head.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct TestGroup {
+    /// Its head.
     title: String,
+    /// In which state all is tested, what is mated, what the meter is set to.
     state: String,
     /// How the connectors are seen, where all rows share it.
     view: String,
+    /// Head of the column of windows: `Expect at 31.0 °C`.
     expect_head: String,
+    /// The tests in their order.
     rows: Vec<TestRow>,
 }
 
 /// One row as a report quotes it.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(in crate::document) struct Quoted {
+    /// Its number on the sheet.
     pub number: String,
+    /// What is tested.
     pub title: String,
     /// The window, or what stands in its place.
     pub window: String,
@@ -54,7 +60,9 @@ pub(in crate::document) fn quoted(
 /// What wrong readings of one test mean, and what to do next.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Meaning {
+    /// The test's number.
     number: String,
+    /// A reading and what it means each.
     lines: Vec<String>,
 }
 

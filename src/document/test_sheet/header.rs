@@ -13,15 +13,20 @@ use crate::words::{Message, Words};
 /// A known fact of the vehicle.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(in crate::document) struct Labelled {
+    /// What it is.
     label: String,
+    /// Its value, or NOT GIVEN.
     value: String,
 }
 
 /// An instrument, and how far to trust it.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct Instrument {
+    /// What it is used for.
     role: String,
+    /// Which one.
     name: String,
+    /// How far to trust it, with its sources' letters.
     accuracy: String,
 }
 

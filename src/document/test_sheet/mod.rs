@@ -45,23 +45,35 @@ const SIGN_OFF: [&str; 4] =
 /// Everything a test sheet's template gets.
 #[derive(Debug, Serialize, JsonSchema)]
 pub(super) struct TestSheet {
+    /// What every page carries: title band, foot, sources.
     furniture: Furniture,
+    /// What is known of the vehicle.
     vehicle: Vec<header::Labelled>,
+    /// Boxes for technician, date and conditions.
     boxes: Vec<WriteOn>,
     /// The label of the box for the complaint.
     complaint: String,
+    /// What is measured with.
     instruments: Vec<header::Instrument>,
+    /// The bay temperature of the windows: `31.0 °C (87.8 °F)`; may be empty.
     at: String,
+    /// When the windows hold.
     at_note: String,
+    /// What bold, service and ± mean.
     legend: String,
+    /// The tests.
     groups: Vec<TestGroup>,
     /// What wrong readings of single tests mean, by their numbers.
     meanings: Vec<group::Meaning>,
+    /// What else a reading may mean, a text each.
     else_lines: Vec<String>,
+    /// Labels of the boxes for who signs.
     sign_off: Vec<Label>,
+    /// The caution box.
     cautions: Cautions,
     /// How to correct an entry, and what to write with.
     corrections: String,
+    /// Whether there are lines for remarks.
     remarks: bool,
 }
 
@@ -71,8 +83,10 @@ impl Data for TestSheet {
     }
 }
 
+/// A box to sign in.
 #[derive(Debug, Serialize, JsonSchema)]
 struct Label {
+    /// What belongs into it.
     label: String,
 }
 
@@ -110,7 +124,7 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         corrections: format!("{} {}", words.word(ink(sheet)), words.word("sheet-corrections")),
         remarks: true,
     };
-    Some(finish(listed, (TEMPLATE, 0), data, marks))
+    Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
 fn ink(sheet: &Sheet) -> &'static str {

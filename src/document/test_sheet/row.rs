@@ -17,19 +17,29 @@ use crate::spec::{Measure, Spot};
 /// One row of the data that the template gets.
 #[derive(Debug, Default, Serialize, JsonSchema)]
 pub(super) struct TestRow {
+    /// Its number: `1`.
     pub number: String,
+    /// What is tested.
     title: String,
+    /// When or how; may be empty.
     note: String,
+    /// Between which pins, with the meter's leads: `C3/1 + C3/3 −`.
     pins: String,
+    /// How the connector is seen; empty where the group says it.
     pub view: String,
+    /// The window: `1.285–1.424`, or words.
     expect: String,
     /// The window's unit; empty where there is no window.
     expect_unit: String,
     /// The reading's unit, printed in the box to write in; null where there is no such box.
     unit: Option<String>,
+    /// Under the window: service limit, doubt, what an unplugged line reads; may be empty.
     expect_sub: String,
+    /// The line below that.
     expect_sub2: String,
+    /// The last of these lines.
     expect_sub3: String,
+    /// Letters of its sources.
     marks: String,
     /// What must be so before, where something else is expected: under the row.
     lines: Vec<String>,
@@ -37,6 +47,7 @@ pub(super) struct TestRow {
     fields: Vec<Field>,
     /// Rows of its own.
     steps: Vec<StepRow>,
+    /// The line to be seen on a scope; null for other tests.
     sketch: Option<Sketch>,
     /// Whether there is anything to do on this vehicle.
     applies: bool,

@@ -26,7 +26,7 @@ use typst_layout::{Page, PagedDocument};
 use super::geometry::size;
 use super::picture::refuse_blanks;
 use super::world::World;
-use super::{Failure, Job, KEPT, Piece, Printed, Typesetter, ink, layout, library, pieces};
+use super::{Complaint, Failure, Job, KEPT, Piece, Printed, Typesetter, ink, layout, library, pieces};
 use crate::document::schema_of;
 use crate::model::Lamination;
 use crate::words::{Language, Message};
@@ -97,12 +97,16 @@ struct Group {
     cells: Vec<Cell>,
 }
 
-/// What the template of a sheet receives.
+/// What the template of a sheet receives, in millimetres from the top left corner.
 #[derive(Serialize, JsonSchema)]
 struct SheetData {
+    /// Width of a sheet.
     width: f64,
+    /// Height of a sheet.
     height: f64,
+    /// The language's code: `en` (ISO 639-1).
     language: &'static str,
+    /// Its sides, one after another.
     sides: Vec<SideData>,
 }
 
@@ -118,7 +122,7 @@ impl Typesetter {
     /// As [`pdf`](Self::pdf); also where it fits no sheet.
     pub fn for_sheet(&self, job: Job<'_>, press: &Press) -> Result<Laid, Failure> {
         let bar =
-            self.bar().map_err(|messages| Failure { id: job.id.to_owned(), messages, crowded: false })?;
+            self.bar().map_err(|complaints| Failure { id: job.id.to_owned(), complaints, crowded: false })?;
         let (laid, _) = self.made(job, |world, document| {
             let (wide, high) = press.sheet;
             let whole = |frame: &Frame| {
@@ -164,7 +168,7 @@ impl Typesetter {
     pub fn impose(&self, leaves: Vec<Leaf>, press: &Press) -> Result<Imposed, Failure> {
         let names: Vec<String> =
             leaves.iter().map(|leaf| format!("{}/{}", leaf.id, leaf.number + 1)).collect();
-        let named = |messages| Failure { id: names.join(" "), messages, crowded: false };
+        let named = |complaints| Failure { id: names.join(" "), complaints, crowded: false };
         let (document, without_bar) = self.sheets(leaves, press).map_err(named)?;
         let world = World::new(&self.base, SHEET, b"{}", 0);
         let pdf =
@@ -179,7 +183,7 @@ impl Typesetter {
     /// As [`impose`](Self::impose).
     pub fn sheet_pieces(&self, leaves: Vec<Leaf>, press: &Press) -> Result<Vec<Piece>, Failure> {
         let sheets = self.sheets(leaves, press);
-        let failed = |messages| Failure { id: String::new(), messages, crowded: false };
+        let failed = |complaints| Failure { id: String::new(), complaints, crowded: false };
         sheets.map(|(document, _)| pieces::of(&document)).map_err(failed)
     }
 
@@ -188,7 +192,7 @@ impl Typesetter {
         &self,
         leaves: Vec<Leaf>,
         press: &Press,
-    ) -> Result<(PagedDocument, usize), Vec<Message>> {
+    ) -> Result<(PagedDocument, usize), Vec<Complaint>> {
         let groups = grouped(leaves, press);
         let of = groups.iter().map(|group| group.leaves.len().div_ceil(group.cells.len())).sum();
         let (mut sides, mut frames, mut without_bar) = (Vec::new(), Vec::new(), 0);
@@ -222,7 +226,7 @@ impl Typesetter {
     }
 
     /// The bar, laid out once.
-    fn bar(&self) -> Result<&Bar, Vec<Message>> {
+    fn bar(&self) -> Result<&Bar, Vec<Complaint>> {
         let laid = self.bar.get_or_init(|| {
             let document = layout(&World::new(&self.base, BAR, b"{}", 0))?;
             let page = document.pages().first();
@@ -287,10 +291,11 @@ pub(super) fn artifact(kind: u128, index: usize) -> (FrameItem, FrameItem) {
     (FrameItem::Tag(start), FrameItem::Tag(Tag::End(location, 0, flags)))
 }
 
-fn does_not_fit((width, height): (f64, f64), press: &Press) -> Message {
-    Message::new("run-sheet-too-small")
+fn does_not_fit((width, height): (f64, f64), press: &Press) -> Complaint {
+    let message = Message::new("run-sheet-too-small")
         .with("width", millimetres(width))
         .with("height", millimetres(height))
         .with("across", millimetres(press.sheet.0))
-        .with("along", millimetres(press.sheet.1))
+        .with("along", millimetres(press.sheet.1));
+    Complaint::Page(message)
 }

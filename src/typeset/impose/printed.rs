@@ -18,21 +18,30 @@ const BESIDE_MARKS: f64 = 5.5;
 /// What the template of a sheet receives for each side.
 #[derive(Serialize, JsonSchema)]
 pub(super) struct SideData {
+    /// Where to cut, to round and to punch.
     guides: Guides,
     /// Where the bar stands, where no card has it: x, y, and whether it reads upwards.
     pub bar: Option<(f64, f64, bool)>,
+    /// What is written beside the cards; null where there is no room.
     note: Option<Note>,
 }
 
 /// What is written beside the cards.
 #[derive(Clone, Serialize, JsonSchema)]
 struct Note {
+    /// Its middle, from the left.
     x: f64,
+    /// Its middle, from the top.
     y: f64,
+    /// Whether it reads upwards.
     upright: bool,
+    /// The number of the sheet.
     number: usize,
+    /// How many sheets there are.
     of: usize,
+    /// Whether this is the front of the sheet.
     front: bool,
+    /// Width and height that the cards are cut to.
     cut: [String; 2],
     /// Inside of the smallest pouch that seals the card.
     pouch: Option<[String; 2]>,

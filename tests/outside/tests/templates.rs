@@ -36,12 +36,14 @@ fn schemas() -> BTreeMap<String, Validator> {
     all.map(|(name, path)| (name, validator(&json(&path).to_string()))).collect()
 }
 
-/// The data of every document of the demo set, proof sheets too, in one language.
-fn data(language: &str) -> BTreeMap<String, Value> {
-    let folder = folder(language);
+/// The data of every document of the demo set, proof sheets too, in one language and one system of units.
+fn data(language: &str, units: &str) -> BTreeMap<String, Value> {
+    let folder = folder(&format!("{language}-{units}"));
     let [specs, to] = [&root().join("specs"), &folder].map(|path| path.display().to_string());
     let print = ["print", "--format", "json", "--proofs", "--at", "31 °C", "--date", "2026-11-24"];
-    drop(said(&[&print[..], &["--specs", &specs, "--out", &to, "--language", language]].concat()));
+    drop(said(
+        &[&print[..], &["--specs", &specs, "--out", &to, "--language", language, "--units", units]].concat(),
+    ));
     files(&folder).into_iter().map(|(name, path)| (name, json(&path))).collect()
 }
 
@@ -49,8 +51,8 @@ fn data(language: &str) -> BTreeMap<String, Value> {
 fn the_data_of_every_document_are_as_the_schema_of_its_template_says() {
     let schemas = schemas();
     let mut used = BTreeSet::new();
-    for language in ["en", "de", "fr", "es"] {
-        let documents = data(language);
+    for (language, units) in [("en", "both"), ("en", "US"), ("de", "metric"), ("fr", "both"), ("es", "US")] {
+        let documents = data(language, units);
         assert!(documents.len() > 100, "{language}: only {} documents", documents.len());
         for (name, data) in &documents {
             let schema = data["$schema"].as_str().expect("data name their schema");
@@ -59,16 +61,21 @@ fn the_data_of_every_document_are_as_the_schema_of_its_template_says() {
             used.insert(schema.to_owned());
         }
     }
-    // A sheet's data are places of cards: no document has them.
+    // A sheet's data are places of cards, a pull list's come from the register: no document of a
+    // set has them, and no command writes them.
     let unused: Vec<&String> = schemas.keys().filter(|name| !used.contains(*name)).collect();
-    assert_eq!(unused, ["sheet.schema.json"], "no document of the demo shows these right");
+    assert_eq!(
+        unused,
+        ["pull-list.schema.json", "sheet.schema.json"],
+        "no document of the demo shows these right"
+    );
 }
 
 #[test]
 fn data_with_another_key_or_without_one_are_refused() {
     let schemas = schemas();
     let mut refused = 0;
-    for (name, whole) in &data("en") {
+    for (name, whole) in &data("en", "both") {
         let validator = &schemas[whole["$schema"].as_str().expect("data name their schema")];
         for key in whole.as_object().expect("data are an object").keys().filter(|key| *key != "$schema") {
             let mut without = whole.clone();
