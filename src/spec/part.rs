@@ -201,8 +201,8 @@ fn name_others(entry: &mut dyn TableLike, vehicle: Option<&str>, others: &BTreeM
 /// How long the path is that all files have in common, up to a folder.
 fn folder_of_all(texts: &[(&str, &str)]) -> usize {
     let Some((first, _)) = texts.first() else { return 0 };
-    let ends = first.match_indices(['/', '\\']).map(|(at, _)| at + 1);
-    ends.filter(|end| texts.iter().all(|(path, _)| path.get(..*end) == first.get(..*end))).last().unwrap_or(0)
+    let mut ends = first.match_indices(['/', '\\']).map(|(at, _)| at + 1);
+    ends.rfind(|end| texts.iter().all(|(path, _)| path.get(..*end) == first.get(..*end))).unwrap_or(0)
 }
 
 #[cfg(test)]
