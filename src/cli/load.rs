@@ -21,6 +21,8 @@ pub(super) struct Loaded {
     /// The words of the language that was asked for, or of the shop's.
     pub words: Words,
     pub from: Origin,
+    /// The files as they were read.
+    pub sources: Sources,
     /// Tells one state of the specs from another.
     pub digest: String,
 }
@@ -88,7 +90,7 @@ impl Written {
             fail(&words, &Message::new("run-no-model"));
             return Err(Outcome::Findings);
         };
-        Ok(Loaded { model, words, from, digest })
+        Ok(Loaded { model, words, from, sources, digest })
     }
 }
 

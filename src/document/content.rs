@@ -8,6 +8,7 @@
 use std::collections::HashSet;
 use std::sync::LazyLock;
 
+use serde::{Deserialize, Serialize};
 use serde_json::Value;
 use sha2::{Digest, Sha256};
 
@@ -25,7 +26,7 @@ pub struct Content {
 }
 
 /// One text of a document's data.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Cell {
     /// Where it stands in the data: a JSON pointer (RFC 6901).
     pub pointer: String,

@@ -61,6 +61,15 @@ impl Paperwork {
         }
     }
 
+    /// The vehicle that it is for, where it is a paper of one.
+    #[must_use]
+    pub fn vehicle(&self) -> Option<&str> {
+        match self {
+            Self::TestSheet { vehicle } | Self::Report { vehicle } => Some(vehicle),
+            _ => None,
+        }
+    }
+
     /// Whether it is a card of its own.
     #[must_use]
     pub fn is_card(&self) -> bool {
@@ -122,10 +131,6 @@ impl Listed {
     /// card's or sheet's, or its vehicle's.
     #[must_use]
     pub fn is_meant_by(&self, name: &str) -> bool {
-        let vehicle = match &self.paperwork {
-            Paperwork::TestSheet { vehicle } | Paperwork::Report { vehicle } => Some(vehicle.as_str()),
-            _ => None,
-        };
-        self.id == name || self.spec == name || vehicle == Some(name)
+        self.id == name || self.spec == name || self.paperwork.vehicle() == Some(name)
     }
 }

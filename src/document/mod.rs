@@ -140,6 +140,18 @@ pub struct Document {
 }
 
 impl Document {
+    /// What it is about, as its title band says.
+    #[must_use]
+    pub fn title(&self) -> &str {
+        &self.furniture.title
+    }
+
+    /// The code of what it says.
+    #[must_use]
+    pub fn fingerprint(&self) -> &str {
+        &self.furniture.fingerprint
+    }
+
     /// The data to be read by people, with the name of their schema.
     ///
     /// # Panics

@@ -147,7 +147,8 @@ impl Comparison {
 
 /// By how many units of the last digit the figures of two texts differ at most, where all
 /// else is the same.
-fn apart(printed: &str, today: &str) -> Option<f64> {
+#[must_use]
+pub fn apart(printed: &str, today: &str) -> Option<f64> {
     let ((one, words), (other, same)) = (figures(printed), figures(today));
     if words != same || one.len() != other.len() {
         return None;

@@ -16,9 +16,10 @@ use serde_json::Value;
 
 pub use compare::{Comparison, Differing, compare};
 pub use read::{Enclosed, LARGEST, read};
+pub use compare::apart;
 
 use crate::diag::Sources;
-use crate::document::{CHANGED_FROM, CHANGED_TO, Context, Document, Listed, Paperwork};
+use crate::document::{self, CHANGED_FROM, CHANGED_TO, Cell, Context, Document, Listed, Paperwork};
 use crate::quantity::Size;
 use crate::spec::Parts;
 use crate::typeset::Attachment;
@@ -58,7 +59,10 @@ pub struct Record {
     /// The size of its pages, where not the card's own or the shop's.
     size: Option<String>,
     /// All that its template got.
-    data: Value,
+    pub data: Value,
+    /// Its texts with a figure or of the user's own, in neutral words.
+    #[serde(default)]
+    pub cells: Vec<Cell>,
 }
 
 impl Record {
@@ -74,7 +78,7 @@ impl Record {
 #[derive(Debug)]
 pub struct Encloser {
     parts: Parts,
-    made: RefCell<BTreeMap<Part, Vec<Attachment>>>,
+    made: RefCell<BTreeMap<Part, Vec<(String, String)>>>,
 }
 
 /// Which specs a paper carries: the part of its system, and its vehicle.
@@ -94,11 +98,8 @@ impl Encloser {
     /// Never: a document's data are JSON.
     #[must_use]
     pub fn enclose(&self, context: Context<'_>, listed: &Listed, document: &Document) -> Vec<Attachment> {
-        let Some(stamp) = context.stamp else { return Vec::new() };
-        let vehicle = match &listed.paperwork {
-            Paperwork::TestSheet { vehicle } | Paperwork::Report { vehicle } => Some(vehicle.clone()),
-            Paperwork::Index => return Vec::new(),
-            _ => None,
+        let Some(stamp) = context.stamp.filter(|_| listed.paperwork != Paperwork::Index) else {
+            return Vec::new();
         };
         let record = Record {
             format: FORMAT,
@@ -112,6 +113,7 @@ impl Encloser {
             units: context.units.word().to_owned(),
             size: context.size.map(|size: Size| size.name().to_owned()),
             data: plain(&document.data),
+            cells: document::content(context, listed).map(|content| content.cells).unwrap_or_default(),
         };
         let record = serde_json::to_value(&record).expect("a record is plain data");
         let figures = Attachment {
@@ -121,23 +123,26 @@ impl Encloser {
             description: context.words.say(&Message::new("enclosed-figures").with("id", &document.id)),
             is_source: false,
         };
-        let part = (self.parts.number(&listed.spec), vehicle);
+        let description = context.words.word("enclosed-spec");
+        let specs = self.specs(listed).into_iter().map(|(path, text)| Attachment {
+            name: format!("{SPECS}{path}"),
+            bytes: text.into_bytes(),
+            mime: "application/toml",
+            description: description.clone(),
+            is_source: true,
+        });
+        std::iter::once(figures).chain(specs).collect()
+    }
+
+    /// The specs that a paper carries, by their paths below the folder of the set.
+    #[must_use]
+    pub fn specs(&self, listed: &Listed) -> Vec<(String, String)> {
+        let part = (self.parts.number(&listed.spec), listed.paperwork.vehicle().map(str::to_owned));
         let mut made = self.made.borrow_mut();
         let specs = made.entry(part).or_insert_with_key(|(part, vehicle)| {
-            let files = self.parts.files(*part, vehicle.as_deref());
-            files.into_iter().map(|(path, text)| spec_file(context.words, &path, text)).collect()
+            self.parts.files(*part, vehicle.as_deref())
         });
-        std::iter::once(figures).chain(specs.iter().cloned()).collect()
-    }
-}
-
-fn spec_file(words: &Words, path: &str, text: String) -> Attachment {
-    Attachment {
-        name: format!("{SPECS}{path}"),
-        bytes: text.into_bytes(),
-        mime: "application/toml",
-        description: words.word("enclosed-spec"),
-        is_source: true,
+        specs.clone()
     }
 }
 

@@ -10,7 +10,7 @@ use super::reader::{File, Reader};
 use super::syntax;
 use super::value::{At, Sourced};
 use crate::diag::{Finding, Findings, Place, Sources};
-use crate::quantity::{Size, Temperature, scalar};
+use crate::quantity::{Size, Temperature, Units, scalar};
 use crate::words::{Language, Message};
 
 /// Its name, at the top of the folder of specs.
@@ -48,6 +48,8 @@ pub struct Act {
     pub by: String,
     /// Why, in that person's words.
     pub why: String,
+    /// Which pull list says what it made out of date: `2026-11-29/1`; none where nothing was.
+    pub pull_list: Option<String>,
 }
 
 /// `[[issue]]`: one revision of one document.
@@ -61,12 +63,12 @@ pub struct Issue {
     pub layout: String,
     /// The version of the program that made it.
     pub tool: String,
-    /// Tells which state of the specs it was made from.
-    pub set: String,
     /// The vehicle, where it is a paper of one.
     pub vehicle: Option<String>,
     /// The language it is in.
     pub language: Language,
+    /// The units of its figures.
+    pub units: Units,
     /// The size asked for, where one was.
     pub size: Option<Size>,
     /// The bay temperature asked for, where one was.
@@ -136,9 +138,9 @@ impl Act {
         reader.require(&["id", "revision", "date", "by", "why"]);
         // Every key is asked for before any of them gives the entry up.
         let (id, revision, date) = (reader.text("id"), reader.whole("revision"), reader.date("date"));
-        let (by, why) = (reader.plain("by"), reader.plain("why"));
+        let (by, why, pull_list) = (reader.plain("by"), reader.plain("why"), reader.plain("pull-list"));
         let place = reader.place.clone();
-        Some(Self { place, id: id?, revision: revision?, date: date?, by: by?, why: why? })
+        Some(Self { place, id: id?, revision: revision?, date: date?, by: by?, why: why?, pull_list })
     }
 
     /// Reads an entry that has no more keys.
@@ -152,10 +154,11 @@ impl Act {
 impl Issue {
     fn read(reader: &Reader<'_>) -> Option<Self> {
         let act = Act::read(reader);
-        reader.require(&["content", "layout", "tool", "set", "language"]);
+        reader.require(&["content", "layout", "tool", "language", "units"]);
         let languages: Vec<_> = Language::ALL.iter().map(|language| (language.code(), *language)).collect();
-        let [content, layout, tool, set] = ["content", "layout", "tool", "set"].map(|key| reader.plain(key));
+        let [content, layout, tool] = ["content", "layout", "tool"].map(|key| reader.plain(key));
         let language = reader.choice("language", &languages);
+        let units = reader.choice("units", Units::WORDS);
         let (vehicle, size, at) =
             (reader.plain("vehicle"), reader.size("size"), reader.sourced("at", scalar));
         reader.finish();
@@ -164,9 +167,9 @@ impl Issue {
             content: content?,
             layout: layout?,
             tool: tool?,
-            set: set?,
             vehicle,
             language: language?.value,
+            units: units?.value,
             size: size.map(|size| size.value),
             at,
         })
