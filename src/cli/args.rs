@@ -3,6 +3,7 @@
 mod figures;
 mod paper;
 mod parse;
+mod register;
 
 use std::path::PathBuf;
 
@@ -12,8 +13,11 @@ use super::import::{resistance_unit, temperature_unit};
 use crate::quantity::Unit;
 use crate::words::Language;
 pub(super) use figures::{Export, ExportFormat, FaultPlace, Faults, Fit, Format, Judge, ReadingPlace, Table};
-pub(super) use paper::{PaperFormat, Preview, Print, Watch};
+pub(super) use paper::{Edition, PaperFormat, Preview, Print, Watch};
 pub(super) use parse::Share;
+pub(super) use register::{
+    Because, Holders, HoldersAct, Issue, ListCopies, ReturnCopy, Status, StatusFormat, Verify, Withdraw,
+};
 use parse::language;
 
 /// Prints bay cards and test sheets for vehicle climate control from TOML specs
@@ -24,8 +28,9 @@ use parse::language;
 /// into the program is used, and the first line of output says so.
 ///
 /// Exit codes: 0 done; 1 the specs have errors, nothing was written, or a template
-/// of your own fails and all else was printed; 2 the run itself failed, such as an
-/// output folder that cannot be written.
+/// of your own fails and all else was printed, or a verified paper is not the valid one;
+/// 2 the run itself failed, such as an output folder that cannot be written; 3 papers are
+/// due (`status`).
 #[derive(Debug, Parser)]
 #[command(version, propagate_version = true, disable_help_subcommand = true)]
 pub struct Arguments {
@@ -76,13 +81,43 @@ pub enum Command {
     /// Example: bayleaf check --specs specs
     Check(Check),
 
-    /// Compute an issued paper again from the specs that its PDF carries inside
+    /// Say what is due: which papers are new, changed, gone or as issued
     ///
-    /// Says which paper it is, and whether this version computes the same figures. Ends with 1
-    /// where they differ, with 2 where the file cannot be verified: damaged, a draft, of another
-    /// program.
+    /// Compares every document with what the register says was issued of it: which values of
+    /// the specs changed, which cells they moved and by how much, who holds a copy of the old
+    /// one, and which vehicles have sheets with old figures. A better layout or a new version of
+    /// this program changes no revision: it is told as such.
     ///
-    /// Example: bayleaf verify out/issued/CUR-EVAP_r2.pdf
+    /// Example: bayleaf status --specs specs
+    Status(Status),
+
+    /// Issue what is new or changed: final papers, the register, and what to take down where
+    ///
+    /// Each paper gets its next revision and goes into issued/ in the folder of output, with the
+    /// changed cells marked; papers that say the same keep theirs. A pull list names every copy
+    /// of an earlier revision with its holder and place. Nothing that was issued is overwritten.
+    ///
+    /// Example: bayleaf issue --by KM --why "pull-up corrected after recall 4"
+    Issue(Issue),
+
+    /// Withdraw issued papers that are not to be used any more, and say which copies to take down
+    ///
+    /// Example: bayleaf withdraw AMB-12 --by KM --why "vehicle sold"
+    Withdraw(Withdraw),
+
+    /// Keep account of who holds which copy: list, add, move, return
+    ///
+    /// Example: bayleaf holders add CUR-EVAP --holder "Bay 3" --place "wall"
+    Holders(Holders),
+
+    /// Say whether a paper is the valid one, from its printed code or from its PDF
+    ///
+    /// By the register: current, superseded, withdrawn, or unknown. A PDF carries inside the
+    /// specs it was made from: they are computed again, and it is said whether this version
+    /// computes the same figures. Ends with 1 where the paper is not the valid one or its figures
+    /// differ, with 2 where the file cannot be verified: damaged, a draft, of another program.
+    ///
+    /// Example: bayleaf verify CUR-EVAP r2 RS5D-MKAG
     Verify(Verify),
 
     /// Show the figures of one thing of the specs as a table
@@ -213,14 +248,6 @@ pub struct Check {
     #[command(flatten)]
     /// Where the specs are
     pub specs: Specs,
-}
-
-/// Arguments of `verify`.
-#[derive(Debug, Args)]
-pub struct Verify {
-    /// The PDF file of an issued paper
-    #[arg(value_name = "FILE")]
-    pub file: PathBuf,
 }
 
 /// Arguments of `completions`.

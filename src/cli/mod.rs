@@ -14,13 +14,13 @@ mod outcome;
 mod plot;
 mod preview;
 mod print;
+mod register;
 mod schema;
 mod setter;
 mod shell;
 mod sizes;
 mod table;
 mod templates;
-mod verify;
 mod watch;
 mod whole;
 mod why;
@@ -51,7 +51,11 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Man(man) => shell::man(&man, &words()),
         Command::Schema(schema) => schema::run(&schema, &words()),
         Command::New(new) => new::run(&new, &words()),
-        Command::Verify(verify) => verify::run(&verify, language),
+        Command::Status(status) => register::status::run(&status, language),
+        Command::Issue(issue) => register::issue::run(&issue, language),
+        Command::Withdraw(withdraw) => register::withdraw::run(&withdraw, language),
+        Command::Holders(holders) => register::holders::run(&holders, language),
+        Command::Verify(verify) => register::verify::run(&verify, language),
         Command::Import(import) => import::run(&import, &words()),
     }
 }

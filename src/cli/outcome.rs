@@ -19,6 +19,8 @@ pub enum Outcome {
     Findings,
     /// The run itself failed.
     Failed,
+    /// Papers are to be issued or withdrawn.
+    Due,
 }
 
 impl From<Outcome> for ExitCode {
@@ -27,6 +29,7 @@ impl From<Outcome> for ExitCode {
             Outcome::Done => Self::SUCCESS,
             Outcome::Findings => Self::from(1),
             Outcome::Failed => Self::from(2),
+            Outcome::Due => Self::from(3),
         }
     }
 }

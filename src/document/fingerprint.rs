@@ -7,7 +7,7 @@ const ALPHABET: &[u8; 32] = b"0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 const LENGTH: usize = 8;
 
 /// The first 40 bits of a digest, five to a character, in two groups.
-pub(super) fn code(digest: &[u8]) -> String {
+pub(crate) fn code(digest: &[u8]) -> String {
     let bits = digest.iter().take(5).fold(0_u64, |bits, byte| bits << 8 | u64::from(*byte));
     let character = |index: usize| {
         let five = bits >> (5 * (LENGTH - 1 - index)) & 31;

@@ -61,6 +61,7 @@ use serde::Serialize;
 pub use content::{Cell, Content, content};
 pub use distance::{ASKED_FOR, Distance, Reading};
 pub use edition::Edition;
+pub(crate) use fingerprint::code as code_of;
 pub use given::said;
 pub use list::{Listed, Paperwork, list};
 pub use plan::Trial;

@@ -40,6 +40,8 @@ pub struct Since {
     pub why: String,
     /// The cells that read otherwise.
     pub moved: Vec<Moved>,
+    /// Whether that is known: nobody can tell where the earlier revision is lost.
+    pub is_known: bool,
 }
 
 /// A cell that reads otherwise than in the revision before.
@@ -130,11 +132,17 @@ impl Stamp {
             }
         });
         let about = |id| Message::new(id).with("revision", revision(since.revision));
-        let line = about(if since.moved.is_empty() { "doc-changed-none" } else { "doc-changed" });
+        let line = about(match (since.is_known, since.moved.is_empty()) {
+            (false, _) => "doc-changed-unknown",
+            (true, true) => "doc-changed-none",
+            (true, false) => "doc-changed",
+        });
         let line = line.with_count("cells", since.moved.len());
+        let short = about(if since.is_known { "doc-changed-short" } else { "doc-changed-unknown" });
+        let short = short.with("cells", since.moved.len());
         Some(Changed {
             line: words.say(&line),
-            short: words.say(&about("doc-changed-short").with("cells", since.moved.len())),
+            short: words.say(&short),
             why: since.why.clone(),
             title: words.say(&about("doc-changed-title")),
             old: revision(since.revision),
@@ -189,7 +197,7 @@ mod tests {
         };
         let moved =
             vec![moved("/rows/0/1"), moved("/rows/0/1"), moved("/alt"), moved("/rows/9"), moved(TITLE)];
-        let since = Some(Since { revision: 1, why: String::new(), moved });
+        let since = Some(Since { revision: 1, why: String::new(), moved, is_known: true });
         let date = NaiveDate::default();
         let stamp = Stamp { revision: 2, date, by: "WB".to_owned(), since };
         let mut data =

@@ -14,9 +14,9 @@ use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
+pub use compare::apart;
 pub use compare::{Comparison, Differing, compare};
 pub use read::{Enclosed, LARGEST, read};
-pub use compare::apart;
 
 use crate::diag::Sources;
 use crate::document::{self, CHANGED_FROM, CHANGED_TO, Cell, Context, Document, Listed, Paperwork};
@@ -139,9 +139,9 @@ impl Encloser {
     pub fn specs(&self, listed: &Listed) -> Vec<(String, String)> {
         let part = (self.parts.number(&listed.spec), listed.paperwork.vehicle().map(str::to_owned));
         let mut made = self.made.borrow_mut();
-        let specs = made.entry(part).or_insert_with_key(|(part, vehicle)| {
-            self.parts.files(*part, vehicle.as_deref())
-        });
+        let specs = made
+            .entry(part)
+            .or_insert_with_key(|(part, vehicle)| self.parts.files(*part, vehicle.as_deref()));
         specs.clone()
     }
 }

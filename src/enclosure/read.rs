@@ -1,5 +1,6 @@
 //! Reads back what a PDF carries inside. The file is somebody else's: nothing of it is believed.
 
+use std::collections::BTreeMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
 use hayro_syntax::Pdf;
@@ -26,6 +27,15 @@ pub struct Enclosed {
     pub record: Record,
     /// The specs they were made from.
     pub specs: Sources,
+}
+
+impl Enclosed {
+    /// The specs by their paths below the folder of the set.
+    #[must_use]
+    pub fn texts(&self) -> BTreeMap<String, String> {
+        let path = |file| self.specs.path(file).trim_start_matches(SPECS).to_owned();
+        self.specs.texts().map(|(file, text)| (path(file), text.to_owned())).collect()
+    }
 }
 
 /// Reads a PDF.

@@ -18,16 +18,16 @@ const SHOWN: usize = 60;
 
 /// A value that differs between two states of a set.
 #[derive(Debug, Clone)]
-pub struct Changed {
+pub(super) struct Changed {
     /// Its key, what it was, what it is: each as it is shown.
-    pub because: Because,
+    pub(super) because: Because,
     path: Vec<Step>,
     /// What it was; nothing where there was none.
     old: Option<Item>,
 }
 
 /// A step on the way to a value.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
 enum Step {
     Key(String),
     Index(usize),
@@ -36,14 +36,13 @@ enum Step {
 impl Changed {
     /// Tells one change from another: the same key with another old value is another.
     #[must_use]
-    pub fn name(&self) -> (String, String) {
+    pub(super) fn name(&self) -> (String, String) {
         (self.because.key.clone(), self.old.as_ref().map(written).unwrap_or_default())
     }
 }
 
 /// The values that differ between two states of a set, by their keys.
-#[must_use]
-pub fn changed(before: &Texts, now: &Texts) -> Vec<Changed> {
+pub(super) fn changed(before: &Texts, now: &Texts) -> Vec<Changed> {
     let (before, now) = (parsed(before), parsed(now));
     let (old, new) = (things(&before), things(&now));
     let names: BTreeSet<&Vec<Step>> = old.keys().chain(new.keys()).collect();
@@ -55,8 +54,7 @@ pub fn changed(before: &Texts, now: &Texts) -> Vec<Changed> {
 }
 
 /// The texts with one value as it was; nothing where it has no place in them.
-#[must_use]
-pub fn put_back(now: &Texts, value: &Changed) -> Option<Texts> {
+pub(super) fn put_back(now: &Texts, value: &Changed) -> Option<Texts> {
     let (last, above) = value.path.split_last()?;
     for (path, mut document) in parsed(now) {
         let mut parent = Some(document.as_item_mut());
@@ -211,7 +209,8 @@ mod tests {
 
     #[test]
     fn what_was_added_is_taken_out_and_what_was_removed_is_put_in() {
-        let (with, without) = (one("[sensor.a]\nr = \"1 kΩ\"\nline = \"2 Ω\"\n"), one("[sensor.a]\nr = \"1 kΩ\"\n"));
+        let (with, without) =
+            (one("[sensor.a]\nr = \"1 kΩ\"\nline = \"2 Ω\"\n"), one("[sensor.a]\nr = \"1 kΩ\"\n"));
         for (before, now) in [(&with, &without), (&without, &with)] {
             let changed = changed(before, now);
             assert_eq!(changed.len(), 1, "{changed:?}");

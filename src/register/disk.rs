@@ -100,33 +100,73 @@ impl Disk {
         Ok(())
     }
 
-    fn put(&self, path: &Path, bytes: &[u8], before: Before) -> io::Result<()> {
+    /// Writes a file to the side, whole and flushed; [`settle`](Self::settle) gives it its name.
+    ///
+    /// # Errors
+    /// As the operating system says.
+    pub fn stage(&self, path: &Path, bytes: &[u8]) -> io::Result<()> {
         let part = part_of(path)?;
-        let written = self.put_by(&part, path, bytes, before);
-        if written.is_err() && !self.is_ended() {
-            // A disk that is full or protected may refuse this too: the next run sweeps.
-            drop(fs::remove_file(&part));
+        let staged = self.written(&part, bytes);
+        if staged.is_err() {
+            self.drop_part(path);
         }
-        written
+        staged
     }
 
-    fn put_by(&self, part: &Path, path: &Path, bytes: &[u8], before: Before) -> io::Result<()> {
+    /// Gives a staged file its name, where nothing has it.
+    ///
+    /// # Errors
+    /// As the operating system says, and where something has it.
+    pub fn settle(&self, path: &Path) -> io::Result<()> {
+        let part = part_of(path)?;
+        // A link and a removal: unlike a rename, a link never replaces a file.
+        let linked = self.step(|| fs::hard_link(&part, path));
+        match linked {
+            Err(error) if error.kind() == io::ErrorKind::AlreadyExists => return Err(error),
+            // Some disks know no links. There is nobody else: the lock is held.
+            Err(_) if !path.exists() => return self.step(|| fs::rename(&part, path)),
+            other => other?,
+        }
+        self.step(|| fs::remove_file(&part))
+    }
+
+    /// Has the operating system write down what was named in a folder.
+    ///
+    /// # Errors
+    /// As the operating system says.
+    pub fn flush(&self, folder: &Path) -> io::Result<()> {
+        self.step(|| flush_folder(folder))
+    }
+
+    /// Removes a staged file, as far as the disk lets it: the next run sweeps.
+    pub fn drop_part(&self, path: &Path) {
+        if let Ok(part) = part_of(path)
+            && !self.is_ended()
+        {
+            drop(fs::remove_file(part));
+        }
+    }
+
+    fn put(&self, path: &Path, bytes: &[u8], before: Before) -> io::Result<()> {
+        self.stage(path, bytes)?;
+        let named = match before {
+            Before::Replace => part_of(path).and_then(|part| self.step(|| fs::rename(part, path))),
+            Before::Keep => self.settle(path),
+        };
+        if named.is_err() {
+            self.drop_part(path);
+        }
+        named?;
+        self.flush(path.parent().unwrap_or(Path::new("")))
+    }
+
+    fn written(&self, part: &Path, bytes: &[u8]) -> io::Result<()> {
         // A part that an ended process left under this very name holds nothing of worth.
         let mut file = self.step(|| OpenOptions::new().write(true).create(true).truncate(true).open(part))?;
         let (first, second) = bytes.split_at(bytes.len() / 2);
         self.step(|| file.write_all(first))?;
         self.step(|| file.write_all(second))?;
-        self.step(|| file.sync_all())?;
-        drop(file);
-        match before {
-            Before::Replace => self.step(|| fs::rename(part, path))?,
-            // A link and a removal: unlike a rename, a link never replaces a file.
-            Before::Keep => {
-                self.step(|| fs::hard_link(part, path))?;
-                self.step(|| fs::remove_file(part))?;
-            }
-        }
-        self.step(|| flush_folder(path))
+        self.step(|| file.sync_all())
     }
 
     fn is_ended(&self) -> bool {
@@ -151,9 +191,9 @@ fn part_of(path: &Path) -> io::Result<PathBuf> {
 
 /// Has the operating system write down that a folder has another entry.
 #[cfg(unix)]
-fn flush_folder(of: &Path) -> io::Result<()> {
-    let folder = of.parent().filter(|folder| !folder.as_os_str().is_empty());
-    File::open(folder.unwrap_or(Path::new(".")))?.sync_all()
+fn flush_folder(folder: &Path) -> io::Result<()> {
+    let folder = if folder.as_os_str().is_empty() { Path::new(".") } else { folder };
+    File::open(folder)?.sync_all()
 }
 
 /// Elsewhere a rename is written down by itself, and a folder cannot be opened as a file.

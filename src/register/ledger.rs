@@ -30,6 +30,8 @@ pub struct NewAct {
     pub by: String,
     /// Why.
     pub why: String,
+    /// The number of the pull list that says what it makes out of date, where anything is.
+    pub pull_list: Option<String>,
 }
 
 /// A copy in somebody's hands.
@@ -136,6 +138,9 @@ impl NewAct {
         table.insert("date", day(self.date));
         table.insert("by", value(&self.by));
         table.insert("why", value(&self.why));
+        if let Some(number) = &self.pull_list {
+            table.insert("pull-list", value(number));
+        }
         table
     }
 }
@@ -165,7 +170,8 @@ mod tests {
 
     fn issue(ledger: &mut Ledger, id: &str, revision: u32) {
         let date = NaiveDate::from_ymd_opt(2026, 11, 28).expect("a day");
-        let act = NewAct { id: id.to_owned(), revision, date, by: "KM".to_owned(), why: "first".to_owned() };
+        let (by, why) = ("KM".to_owned(), "first".to_owned());
+        let act = NewAct { id: id.to_owned(), revision, date, by, why, pull_list: None };
         ledger.issue(&act, &[("content", "WERC-8GMR".to_owned())]);
     }
 

@@ -7,12 +7,25 @@
 //! Invariant: nothing that the register names is ever overwritten, and a register that
 //! contradicts itself is not written to.
 
+mod cause;
 mod disk;
+mod issue;
+mod kept;
 mod ledger;
 mod lock;
+mod moved;
+mod plan;
+mod reasons;
 mod record;
+mod shelf;
+mod writer;
 
+pub use cause::Texts;
 pub use disk::{Disk, Trouble};
+pub use issue::{Order, pulls_of_issue, pulls_of_withdrawal, stamp, write_down, write_down_withdrawal};
 pub use ledger::{Copy, Ledger, NewAct};
 pub use lock::{Lock, Locked, Owner};
+pub use plan::{Archive, Asked, Difference, Earlier, Entry, State, Today, plan};
 pub use record::{History, Record};
+pub use shelf::Shelf;
+pub use writer::{Refused, Writer};

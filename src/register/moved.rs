@@ -8,8 +8,7 @@ use super::kept::{Kept, KeptCell};
 use crate::document::Moved;
 
 /// The cells that differ: changed and new ones in the order of the page, then those that are gone.
-#[must_use]
-pub fn moved(before: &Kept, now: &Kept, data: &Value) -> Vec<Moved> {
+pub(super) fn moved(before: &Kept, now: &Kept, data: &Value) -> Vec<Moved> {
     let old: BTreeMap<String, &KeptCell> = before.named().into_iter().collect();
     let new = now.named();
     let known: BTreeSet<&str> = new.iter().map(|(name, _)| name.as_str()).collect();
@@ -62,7 +61,8 @@ fn place(data: &Value, pointer: &str) -> String {
                 let row = steps.last().is_some_and(|last| last.parse::<usize>().is_ok());
                 if row {
                     add(here.get(0).and_then(Value::as_str));
-                    let head = block.get("columns").and_then(|columns| columns.get(step.parse().unwrap_or(0)));
+                    let head =
+                        block.get("columns").and_then(|columns| columns.get(step.parse().unwrap_or(0)));
                     for part in ["head", "sub"] {
                         add(head.and_then(|head| head.get(part)).and_then(Value::as_str));
                     }

@@ -58,6 +58,15 @@ impl Record {
         self.documents.get(id)
     }
 
+    /// The numbers of all pull lists.
+    pub fn pull_lists(&self) -> impl Iterator<Item = &str> {
+        let acts = self
+            .documents
+            .values()
+            .flat_map(|history| history.issues.iter().map(|issue| &issue.act).chain(&history.withdrawals));
+        acts.filter_map(|act| act.pull_list.as_deref())
+    }
+
     /// The latest date that anything was issued or withdrawn.
     #[must_use]
     pub fn latest(&self) -> Option<NaiveDate> {

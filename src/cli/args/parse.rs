@@ -105,3 +105,10 @@ pub(super) fn units(text: &str) -> Result<Units, String> {
     let near = near.map(|near| format!("; did you mean {near}?"));
     Err(format!("expected one of {all}{}", near.unwrap_or_default()))
 }
+
+/// A line of text: neither empty nor of several lines.
+pub(super) fn line(text: &str) -> Result<String, String> {
+    let text = text.trim();
+    let is_line = !text.is_empty() && !text.chars().any(char::is_control);
+    is_line.then(|| text.to_owned()).ok_or_else(|| "expected some text on one line".to_owned())
+}

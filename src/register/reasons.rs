@@ -1,0 +1,103 @@
+//! Which changed value moved which cell: found by putting each back alone.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::cause::{self, Changed, Texts};
+use super::kept::Kept;
+use super::plan::{Entry, Pair, Spoken, Today};
+use crate::diag::{Findings, Sources};
+use crate::document;
+use crate::model::{self, Model};
+use crate::rules;
+use crate::spec::Set;
+
+/// More values than this are named as changed, but not tried one by one.
+const MOST_TRIED: usize = 60;
+
+/// Models with one value as it was, by the name of the change; none where it cannot be put back.
+type Tried = BTreeMap<(String, String), Option<Model>>;
+
+/// Names the values behind every changed document and cell.
+pub(super) fn explain(
+    today: &Today<'_>,
+    spoken: &Spoken,
+    pairs: &BTreeMap<usize, Pair>,
+    entries: &mut [Entry],
+) {
+    let mut tried = Tried::new();
+    for (at, pair) in pairs {
+        let changed = cause::changed(&pair.before, &pair.today);
+        if tried.len() + changed.len() <= MOST_TRIED {
+            for value in &changed {
+                let model = || cause::put_back(today.texts, value).and_then(|texts| built(&texts));
+                tried.entry(value.name()).or_insert_with(model);
+            }
+        }
+        explain_one(today, spoken, pair, &tried, &changed, &mut entries[*at]);
+    }
+}
+
+fn explain_one(
+    today: &Today<'_>,
+    spoken: &Spoken,
+    pair: &Pair,
+    tried: &Tried,
+    changed: &[Changed],
+    entry: &mut Entry,
+) {
+    for value in changed {
+        let model = tried.get(&value.name()).and_then(Option::as_ref);
+        let then = model.and_then(|model| said_with(today, spoken, model, entry));
+        let Some(difference) = &mut entry.difference else { return };
+        let Some(differing) = then.and_then(|then| differing(&pair.now, &then)) else { continue };
+        for moved in difference.moved.iter_mut().filter(|moved| moved.key.is_none()) {
+            if differing.contains(moved.pointer.as_str()) {
+                moved.key = Some(value.because.key.clone());
+            }
+        }
+        difference.because.push(value.because.clone());
+    }
+    let Some(difference) = &mut entry.difference else { return };
+    // What no single value explains: all that changed stands behind it.
+    if difference.because.is_empty() {
+        difference.because = changed.iter().map(|value| value.because.clone()).collect();
+    }
+    if let [only] = difference.because.as_slice() {
+        let unexplained = difference.moved.iter_mut().filter(|moved| moved.key.is_none());
+        unexplained.for_each(|moved| moved.key = Some(only.key.clone()));
+    }
+}
+
+/// The cells of today that would read otherwise; nothing where none would.
+fn differing<'a>(now: &'a Kept, then: &Kept) -> Option<BTreeSet<&'a str>> {
+    let named = now.named();
+    let then = then.named();
+    let is_other_shape = then.len() != named.len();
+    let old: BTreeMap<String, &str> =
+        then.into_iter().map(|(name, cell)| (name, cell.meant.as_str())).collect();
+    let differing: BTreeSet<&str> = (named.iter())
+        .filter(|(name, cell)| old.get(name) != Some(&cell.meant.as_str()))
+        .map(|(_, cell)| cell.at.as_str())
+        .collect();
+    (is_other_shape || !differing.is_empty()).then_some(differing)
+}
+
+/// What a document would say of another model.
+fn said_with(today: &Today<'_>, spoken: &Spoken, model: &Model, entry: &Entry) -> Option<Kept> {
+    let (words, _) = spoken.in_language(entry.edition.language)?;
+    let context = entry.edition.context(model, words, today.date);
+    let content = document::content(context, entry.listed.as_ref()?)?;
+    Some(Kept::of(&content.cells, &serde_json::Value::Null))
+}
+
+/// The model of a set's texts, where it is free of errors.
+fn built(texts: &Texts) -> Option<Model> {
+    let mut sources = Sources::default();
+    for (path, text) in texts {
+        sources.add(path.clone(), text.clone());
+    }
+    let findings = Findings::default();
+    let set = Set::read(&sources, &findings);
+    rules::check(&set, &findings);
+    if findings.has_errors() { None } else { model::build(&set) }
+}
