@@ -15,10 +15,10 @@ use crate::words::Language;
 pub(super) use figures::{Export, ExportFormat, FaultPlace, Faults, Fit, Format, Judge, ReadingPlace, Table};
 pub(super) use paper::{Edition, PaperFormat, Preview, Print, Watch};
 pub(super) use parse::Share;
-pub(super) use register::{
-    Because, Holders, HoldersAct, Issue, ListCopies, ReturnCopy, Status, StatusFormat, Verify, Withdraw,
-};
 use parse::language;
+pub(super) use register::{
+    Holders, HoldersAct, Issue, ListCopies, ReturnCopy, Status, StatusFormat, Verify, Withdraw,
+};
 
 /// Prints bay cards and test sheets for vehicle climate control from TOML specs
 ///

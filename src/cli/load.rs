@@ -67,6 +67,12 @@ impl Written {
         Self { from, sources, findings, digest }
     }
 
+    /// The language of the shop, where it names one.
+    pub(super) fn language(&self) -> Option<Language> {
+        let set = Set::read(&self.sources, &Findings::default());
+        set.shop.as_ref()?.item.language.as_ref().map(|language| language.value)
+    }
+
     /// Checks them; shows every finding on standard error, in the language that was asked
     /// for, or in the shop's.
     ///

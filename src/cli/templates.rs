@@ -131,9 +131,11 @@ impl Templates {
 
     /// Tells one state of a shop's own templates from another.
     pub(super) fn digest(&self) -> String {
-        if self.folder.is_none() {
-            return String::new();
-        }
+        if self.folder.is_none() { String::new() } else { self.state() }
+    }
+
+    /// Tells one state of the templates from another, built-in ones too.
+    pub(super) fn state(&self) -> String {
         let mut hash = Sha256::new();
         for template in &self.all {
             let readable = template.own.as_ref().is_none_or(|own| own.readable);

@@ -18,6 +18,7 @@ mod plan;
 mod reasons;
 mod record;
 mod shelf;
+mod verdict;
 mod writer;
 
 pub use cause::Texts;
@@ -28,4 +29,5 @@ pub use lock::{Lock, Locked, Owner};
 pub use plan::{Archive, Asked, Difference, Earlier, Entry, State, Today, plan};
 pub use record::{History, Record};
 pub use shelf::Shelf;
+pub use verdict::{Code, Verdict};
 pub use writer::{Refused, Writer};

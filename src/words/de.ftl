@@ -824,6 +824,7 @@ doc-changed = Geändert seit { $revision }, markiert ▶▌: { $cells ->
 }.
 doc-changed-short = ▶▌ geändert seit { $revision }: { $cells }
 doc-changed-none = Neu ausgegeben seit { $revision }, kein Wert geändert.
+doc-changed-unknown = Neu ausgegeben seit { $revision }; was sich änderte, ist nicht bekannt: vor Gebrauch vergleichen.
 doc-changed-title = Geändert seit { $revision }
 
 ## Einzugsliste
@@ -2485,3 +2486,73 @@ wanted-revision-to = erwartet: 1 bis { $newest }
 wanted-issued-id = erwartet: das Kennzeichen eines ausgegebenen Dokuments
 register-date-before = das liegt vor dem, worauf es folgt
 wanted-not-before = erwartet: { $date } oder später
+
+## Die Befehle des Registers
+
+status-new = neu
+status-changed = geändert
+status-gone = nicht mehr im Satz, zurückzuziehen
+status-layout = nur Gestaltung: sagt dasselbe und sieht anders aus
+status-withdrawn = zurückgezogen
+status-same = wie ausgegeben
+status-count = { $state }: { $count }
+status-lost = die letzte Ausgabe liegt nicht im Ordner der ausgegebenen Blätter: welche Werte sich geändert haben, ist nicht zu sagen
+status-held = ausgehängt: { $holder } (r{ $revision })
+status-vehicles = { $count ->
+    [one] Ein Fahrzeug hat
+   *[other] { $count } Fahrzeuge haben
+} Prüfblätter mit alten Werten:
+issue-nothing = Nichts fällig: alle Blätter sind wie ausgegeben.
+issue-none = nichts wurde ausgegeben
+issue-gone = { $id } ist nicht mehr im Satz: zurückziehen
+issue-done = { $count ->
+    [one] Ein Blatt
+   *[other] { $count } Blätter
+} ausgegeben, eingetragen in { $path }
+issue-dry = { $count ->
+    [one] Ein Blatt würde
+   *[other] { $count } Blätter würden
+} ausgegeben; nichts wurde geschrieben
+withdraw-none = nichts wurde zurückgezogen
+withdraw-again = { $id } ist seit { $date } zurückgezogen
+pull-line = abnehmen: { $id } r{ $revision }: { $place }
+register-no-document = unter dem Kennzeichen { $id } wurde nichts ausgegeben
+register-no-document-near = unter dem Kennzeichen { $id } wurde nichts ausgegeben; gemeint ist { $near }?
+holders-added = jetzt ausgehängt: { $copy }
+holders-again = das steht schon im Register: { $copy }
+holders-moved = verlegt: { $copy }, jetzt { $to }
+holders-back = abgenommen: { $copy }
+holders-nothing-back = eine solche Kopie hat niemand
+holders-several = { $holder } hat mehrere Kopien von { $id }: mit --place sagen, welche
+holders-none = { $holder } hat keine Kopie von { $id }
+holders-none-near = { $holder } hat keine Kopie von { $id }; gemeint ist { $near }?
+holders-withdrawn = { $id } ist zurückgezogen: keine Kopie davon sollte irgendwo hängen
+holders-old = veraltet, gültig ist r{ $revision }
+holders-of-withdrawn = zurückgezogen
+holders-since = { $copy }, seit { $date }
+holders-nobody = Niemand hat eine Kopie.
+verdict-current = { $id } r{ $revision } vom { $date } von { $by } ist gültig
+verdict-superseded = { $id } r{ $revision } vom { $date } von { $by } ist seit { $since } durch r{ $newest } ersetzt, von { $who }: { $why }
+verdict-withdrawn = { $id } r{ $revision } vom { $date } von { $by } ist seit { $since } zurückgezogen, von { $who }: { $why }
+verdict-other = das ist nicht { $id } r{ $revision } vom { $date }, das den Code { $code } hat: verlesen, oder nicht aus diesem Register
+verdict-draft = das ist ein Entwurf, den niemand ausgegeben hat
+verdict-draft-same = das ist ein Entwurf, den niemand ausgegeben hat; er sagt dasselbe wie { $id } r{ $revision } vom { $date }
+verdict-unknown = { $code } ist unbekannt: aus diesem Register wurde kein Blatt mit diesem Code ausgegeben
+run-register-demo = der eingebaute Beispielsatz kann nicht ausgegeben werden: mit `bayleaf new specs` einen eigenen beginnen
+run-register-locked = das Register benutzt { $who } (Prozess { $process }) seit { $since }, seit { $minutes ->
+    [one] einer Minute
+   *[other] { $minutes } Minuten
+}: warten, bis das fertig ist, und noch einmal starten
+run-register-locked-unknown = jemand anders benutzt das Register: warten, bis das fertig ist, und noch einmal starten
+run-clock-back = die Uhr dieses Rechners sagt { $today }, im Register steht ein Eintrag vom { $latest }: die Uhr stellen oder das Datum mit --date angeben
+run-before-its-time = { $date } liegt vor { $latest }, dem letzten Eintrag von { $id } im Register: mit --date ein späteres angeben
+run-link-outside = { $path } ist eine Verknüpfung aus dem Ausgabeordner hinaus, nach { $to }: durch einen Ordner ersetzen oder jenen mit --out nennen
+run-stray = { $path } ist von einem Vorgang übrig, der nicht zu Ende kam: es war nie gültig, der nächste Vorgang entfernt es
+issue-pull = { $copies ->
+    [one] Eine Kopie ist
+   *[other] { $copies } Kopien sind
+} abzunehmen: { $path }
+withdraw-dry = { $copies ->
+    [one] Eine Kopie wäre
+   *[other] { $copies } Kopien wären
+} abzunehmen; nichts wurde geschrieben

@@ -753,6 +753,7 @@ doc-changed = Changed since { $revision }, marked ▶▌: { $cells ->
 }.
 doc-changed-short = ▶▌ changed since { $revision }: { $cells }
 doc-changed-none = Reissued since { $revision }, no value changed.
+doc-changed-unknown = Reissued since { $revision }; what changed is not known: compare before use.
 doc-changed-title = Changed since { $revision }
 
 ## Pull list
@@ -2407,3 +2408,73 @@ wanted-revision-to = expected 1 to { $newest }
 wanted-issued-id = expected the id of a document that was issued
 register-date-before = this is before what it follows
 wanted-not-before = expected { $date } or later
+
+## The register's commands
+
+status-new = new
+status-changed = changed
+status-gone = no longer in the set, to be withdrawn
+status-layout = layout only: says the same and looks otherwise
+status-withdrawn = withdrawn
+status-same = as issued
+status-count = { $state }: { $count }
+status-lost = its last issue is not in the folder of issued papers: which figures changed cannot be said
+status-held = held: { $holder } (r{ $revision })
+status-vehicles = { $count ->
+    [one] One vehicle has
+   *[other] { $count } vehicles have
+} sheets with old figures:
+issue-nothing = Nothing is due: every paper is as issued.
+issue-none = nothing was issued
+issue-gone = { $id } is not in the set any more: withdraw it
+issue-done = { $count ->
+    [one] One paper
+   *[other] { $count } papers
+} issued, written down in { $path }
+issue-dry = { $count ->
+    [one] One paper
+   *[other] { $count } papers
+} would be issued; nothing was written
+withdraw-none = nothing was withdrawn
+withdraw-again = { $id } is withdrawn since { $date }
+withdraw-dry = { $copies ->
+    [one] One copy
+   *[other] { $copies } copies
+} would be taken down; nothing was written
+pull-line = take down { $id } r{ $revision }: { $place }
+register-no-document = nothing was issued under the id { $id }
+register-no-document-near = nothing was issued under the id { $id }; did you mean { $near }?
+holders-added = now held: { $copy }
+holders-again = it stands in the register already: { $copy }
+holders-moved = moved: { $copy }, now { $to }
+holders-back = taken down: { $copy }
+holders-nothing-back = no such copy is held by anybody
+holders-several = { $holder } holds several copies of { $id }: say which with --place
+holders-none = { $holder } holds no copy of { $id }
+holders-none-near = { $holder } holds no copy of { $id }; did you mean { $near }?
+holders-withdrawn = { $id } is withdrawn: no copy of it should hang anywhere
+holders-old = out of date, r{ $revision } is valid
+holders-of-withdrawn = withdrawn
+holders-since = { $copy }, since { $date }
+holders-nobody = No copy is held by anybody.
+verdict-current = { $id } r{ $revision } of { $date } by { $by } is the valid one
+verdict-superseded = { $id } r{ $revision } of { $date } by { $by } is superseded by r{ $newest } since { $since }, by { $who }: { $why }
+verdict-withdrawn = { $id } r{ $revision } of { $date } by { $by } is withdrawn since { $since }, by { $who }: { $why }
+verdict-other = this is not { $id } r{ $revision } of { $date }, which has the code { $code }: misread, or not from this register
+verdict-draft = this is a draft, which nobody issued
+verdict-draft-same = this is a draft, which nobody issued; it says the same as { $id } r{ $revision } of { $date }
+verdict-unknown = { $code } is unknown: no paper with this code was issued from this register
+run-register-demo = the built-in demo set cannot be issued: begin a set of your own with `bayleaf new specs`
+run-register-locked = the register is in use by { $who } (process { $process }) since { $since }, for { $minutes ->
+    [one] one minute
+   *[other] { $minutes } minutes
+}: wait until that is done, and run this again
+run-register-locked-unknown = somebody else uses the register: wait until that is done, and run this again
+run-clock-back = this machine's clock says { $today }, and the register has an entry of { $latest }: set the clock, or give the date with --date
+run-before-its-time = { $date } is before { $latest }, the last entry of { $id } in the register: give a later --date
+run-link-outside = { $path } is a link that leads outside the folder of output, to { $to }: replace it by a folder, or name that one with --out
+run-stray = { $path } was left by an act that did not come to its end: it was never valid, and the next act removes it
+issue-pull = { $copies ->
+    [one] One copy
+   *[other] { $copies } copies
+} to take down: { $path }

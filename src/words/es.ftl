@@ -850,6 +850,7 @@ doc-changed = Cambiado desde { $revision }, marcado ▶▌: { $cells ->
 }.
 doc-changed-short = ▶▌ cambiado desde { $revision }: { $cells }
 doc-changed-none = Reemitido desde { $revision }, ningún valor cambiado.
+doc-changed-unknown = Reemitido desde { $revision }; no se sabe qué cambió: comparar antes de usar.
 doc-changed-title = Cambiado desde { $revision }
 
 ## Lista de retirada
@@ -2514,3 +2515,73 @@ wanted-revision-to = se esperaba de 1 a { $newest }
 wanted-issued-id = se esperaba el identificador de un documento emitido
 register-date-before = esto es anterior a aquello a lo que sigue
 wanted-not-before = se esperaba { $date } o más tarde
+
+## Las órdenes del registro
+
+status-new = nuevo
+status-changed = cambiado
+status-gone = ya no está en el conjunto, por retirar
+status-layout = solo presentación: dice lo mismo y se ve de otro modo
+status-withdrawn = retirado
+status-same = como se emitió
+status-count = { $state }: { $count }
+status-lost = su última emisión no está en la carpeta de papeles emitidos: no se puede decir qué valores cambiaron
+status-held = lo tiene: { $holder } (r{ $revision })
+status-vehicles = { $count ->
+    [one] Un vehículo tiene
+   *[other] { $count } vehículos tienen
+} hojas con valores antiguos:
+issue-nothing = Nada pendiente: todos los papeles están como se emitieron.
+issue-none = no se emitió nada
+issue-gone = { $id } ya no está en el conjunto: retirarlo
+issue-done = { $count ->
+    [one] Un papel emitido
+   *[other] { $count } papeles emitidos
+}, anotado en { $path }
+issue-dry = { $count ->
+    [one] Se emitiría un papel
+   *[other] Se emitirían { $count } papeles
+}; no se escribió nada
+withdraw-none = no se retiró nada
+withdraw-again = { $id } está retirado desde el { $date }
+pull-line = descolgar { $id } r{ $revision }: { $place }
+register-no-document = no se emitió nada con el identificador { $id }
+register-no-document-near = no se emitió nada con el identificador { $id }; ¿quería decir { $near }?
+holders-added = ahora lo tiene: { $copy }
+holders-again = ya está en el registro: { $copy }
+holders-moved = trasladado: { $copy }, ahora { $to }
+holders-back = descolgado: { $copy }
+holders-nothing-back = nadie tiene tal copia
+holders-several = { $holder } tiene varias copias de { $id }: indicar cuál con --place
+holders-none = { $holder } no tiene ninguna copia de { $id }
+holders-none-near = { $holder } no tiene ninguna copia de { $id }; ¿quería decir { $near }?
+holders-withdrawn = { $id } está retirado: ninguna copia debería colgar en ningún sitio
+holders-old = caducado, vale r{ $revision }
+holders-of-withdrawn = retirado
+holders-since = { $copy }, desde el { $date }
+holders-nobody = Nadie tiene copias.
+verdict-current = { $id } r{ $revision } del { $date } por { $by } es el válido
+verdict-superseded = { $id } r{ $revision } del { $date } por { $by } está sustituido por r{ $newest } desde el { $since }, por { $who }: { $why }
+verdict-withdrawn = { $id } r{ $revision } del { $date } por { $by } está retirado desde el { $since }, por { $who }: { $why }
+verdict-other = no es { $id } r{ $revision } del { $date }, que tiene el código { $code }: mal leído, o no es de este registro
+verdict-draft = es un borrador, que nadie emitió
+verdict-draft-same = es un borrador, que nadie emitió; dice lo mismo que { $id } r{ $revision } del { $date }
+verdict-unknown = { $code } es desconocido: de este registro no se emitió ningún papel con ese código
+run-register-demo = el conjunto de demostración incluido no se puede emitir: empezar uno propio con `bayleaf new specs`
+run-register-locked = el registro lo usa { $who } (proceso { $process }) desde { $since }, hace { $minutes ->
+    [one] un minuto
+   *[other] { $minutes } minutos
+}: esperar a que termine y repetir
+run-register-locked-unknown = otra persona usa el registro: esperar a que termine y repetir
+run-clock-back = el reloj de esta máquina dice { $today }, y el registro tiene una entrada del { $latest }: ajustar el reloj o dar la fecha con --date
+run-before-its-time = { $date } es anterior a { $latest }, la última entrada de { $id } en el registro: dar una fecha posterior con --date
+run-link-outside = { $path } es un enlace que lleva fuera de la carpeta de salida, a { $to }: sustituirlo por una carpeta, o nombrar esa con --out
+run-stray = { $path } quedó de una operación que no llegó a su fin: nunca fue válido, la próxima operación lo quita
+issue-pull = { $copies ->
+    [one] Una copia
+   *[other] { $copies } copias
+} por descolgar: { $path }
+withdraw-dry = { $copies ->
+    [one] Se descolgaría una copia
+   *[other] Se descolgarían { $copies } copias
+}; no se escribió nada

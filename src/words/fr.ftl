@@ -857,6 +857,7 @@ doc-changed = Modifié depuis { $revision }, repéré ▶▌ : { $cells ->
 }.
 doc-changed-short = ▶▌ modifié depuis { $revision } : { $cells }
 doc-changed-none = Réémis depuis { $revision }, aucune valeur modifiée.
+doc-changed-unknown = Réémis depuis { $revision } ; ce qui a changé n’est pas connu : comparer avant usage.
 doc-changed-title = Modifié depuis { $revision }
 
 ## Liste de retrait
@@ -2515,3 +2516,73 @@ wanted-revision-to = attendu : 1 à { $newest }
 wanted-issued-id = attendu : l’identifiant d’un document émis
 register-date-before = c’est avant ce qui précède
 wanted-not-before = attendu : { $date } ou plus tard
+
+## Les commandes du registre
+
+status-new = nouveau
+status-changed = modifié
+status-gone = plus dans le jeu, à retirer
+status-layout = présentation seule : dit la même chose, d’un autre aspect
+status-withdrawn = retiré
+status-same = comme émis
+status-count = { $state } : { $count }
+status-lost = la dernière émission n’est pas dans le dossier des papiers émis : impossible de dire quelles valeurs ont changé
+status-held = détenu : { $holder } (r{ $revision })
+status-vehicles = { $count ->
+    [one] Un véhicule a
+   *[other] { $count } véhicules ont
+} des fiches aux anciennes valeurs :
+issue-nothing = Rien à émettre : tous les papiers sont comme émis.
+issue-none = rien n’a été émis
+issue-gone = { $id } n’est plus dans le jeu : le retirer
+issue-done = { $count ->
+    [one] Un papier émis
+   *[other] { $count } papiers émis
+}, inscrit dans { $path }
+issue-dry = { $count ->
+    [one] Un papier serait émis
+   *[other] { $count } papiers seraient émis
+} ; rien n’a été écrit
+withdraw-none = rien n’a été retiré
+withdraw-again = { $id } est retiré depuis le { $date }
+pull-line = décrocher { $id } r{ $revision } : { $place }
+register-no-document = rien n’a été émis sous l’identifiant { $id }
+register-no-document-near = rien n’a été émis sous l’identifiant { $id } ; vouliez-vous dire { $near } ?
+holders-added = désormais détenu : { $copy }
+holders-again = déjà dans le registre : { $copy }
+holders-moved = déplacé : { $copy }, maintenant { $to }
+holders-back = décroché : { $copy }
+holders-nothing-back = personne ne détient une telle copie
+holders-several = { $holder } détient plusieurs copies de { $id } : préciser avec --place
+holders-none = { $holder } ne détient aucune copie de { $id }
+holders-none-near = { $holder } ne détient aucune copie de { $id } ; vouliez-vous dire { $near } ?
+holders-withdrawn = { $id } est retiré : aucune copie ne devrait être affichée
+holders-old = périmé, r{ $revision } est valable
+holders-of-withdrawn = retiré
+holders-since = { $copy }, depuis le { $date }
+holders-nobody = Personne ne détient de copie.
+verdict-current = { $id } r{ $revision } du { $date } par { $by } est valable
+verdict-superseded = { $id } r{ $revision } du { $date } par { $by } est remplacé par r{ $newest } depuis le { $since }, par { $who } : { $why }
+verdict-withdrawn = { $id } r{ $revision } du { $date } par { $by } est retiré depuis le { $since }, par { $who } : { $why }
+verdict-other = ce n’est pas { $id } r{ $revision } du { $date }, dont le code est { $code } : mal lu, ou pas de ce registre
+verdict-draft = c’est un projet, que personne n’a émis
+verdict-draft-same = c’est un projet, que personne n’a émis ; il dit la même chose que { $id } r{ $revision } du { $date }
+verdict-unknown = { $code } est inconnu : aucun papier avec ce code n’a été émis de ce registre
+run-register-demo = le jeu de démonstration intégré ne peut pas être émis : commencer le vôtre avec `bayleaf new specs`
+run-register-locked = le registre est utilisé par { $who } (processus { $process }) depuis { $since }, depuis { $minutes ->
+    [one] { $minutes } minute
+   *[other] { $minutes } minutes
+} : attendre la fin, puis relancer
+run-register-locked-unknown = quelqu’un d’autre utilise le registre : attendre la fin, puis relancer
+run-clock-back = l’horloge de cette machine dit { $today }, et le registre a une entrée du { $latest } : régler l’horloge, ou donner la date avec --date
+run-before-its-time = { $date } précède { $latest }, la dernière entrée de { $id } dans le registre : donner une date plus tardive avec --date
+run-link-outside = { $path } est un lien qui mène hors du dossier de sortie, vers { $to } : le remplacer par un dossier, ou nommer celui-là avec --out
+run-stray = { $path } reste d’une opération qui n’est pas allée au bout : il n’a jamais été valable, la prochaine opération l’enlève
+issue-pull = { $copies ->
+    [one] Une copie
+   *[other] { $copies } copies
+} à décrocher : { $path }
+withdraw-dry = { $copies ->
+    [one] Une copie serait
+   *[other] { $copies } copies seraient
+} à décrocher ; rien n’a été écrit

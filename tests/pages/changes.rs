@@ -46,7 +46,7 @@ fn stamp(document: &Document, every: usize) -> Stamp {
         key: Some("sensor.curlew-evap.pull_up".to_owned()),
     });
     let why = "Pull-up of the control unit corrected after measurement".to_owned();
-    let since = Since { revision: 1, why, moved: moved.collect() };
+    let since = Since { revision: 1, why, moved: moved.collect(), is_known: true };
     Stamp { revision: 2, date: date(), by: "WB".to_owned(), since: Some(since) }
 }
 

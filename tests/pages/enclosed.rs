@@ -115,7 +115,7 @@ fn a_second_issue_with_its_marks_is_computed_again_as_well() {
         new: "here".to_owned(),
         key: None,
     };
-    let since = document::Since { revision: 1, why: "moved".to_owned(), moved: vec![moved] };
+    let since = document::Since { revision: 1, why: "moved".to_owned(), moved: vec![moved], is_known: true };
     let stamp = Stamp { revision: 2, date: date(), by: "WB".to_owned(), since: Some(since) };
     let context = Context {
         model: &model,

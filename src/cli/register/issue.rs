@@ -1,0 +1,190 @@
+//! `bayleaf issue`: final papers, the register, and the list of what to take down.
+
+use std::io;
+
+use super::desk::{self, Book, refused};
+use super::papers::Press;
+use super::status::planned;
+use super::{day, told};
+use crate::cli::args::Issue;
+use crate::cli::outcome::{Outcome, complain, fail, say};
+use crate::cli::why::Reasons;
+use crate::diag::nearest;
+use crate::document::{Edition, Pull, PullList};
+use crate::enclosure::Encloser;
+use crate::register::{self, Disk, Entry, Ledger, Order, Shelf, State, Writer};
+use crate::words::{Language, Message, Words};
+
+/// Runs the command.
+pub(in crate::cli) fn run(arguments: &Issue, language: Option<Language>) -> Outcome {
+    issue(arguments, language, &Disk::default()).unwrap_or_else(|outcome| outcome)
+}
+
+/// The same on a disk that may fail.
+fn issue(arguments: &Issue, language: Option<Language>, disk: &Disk) -> Result<Outcome, Outcome> {
+    let specs = arguments.specs.specs.as_deref();
+    // A plan alone writes nothing, not even a lock.
+    let (loaded, book, _lock) = if arguments.dry_run {
+        let (loaded, book) = desk::open(specs, language)?;
+        (loaded, book, None)
+    } else {
+        let (loaded, book, lock) = desk::open_locked(specs, language)?;
+        (loaded, book, Some(lock))
+    };
+    let words = &loaded.words;
+    let told = |message: Message| fail(words, &message);
+    let shelf = Shelf::of(&arguments.out.out);
+    let date = day(arguments.edition.date, &book.record).map_err(told)?;
+    let encloser = Encloser::new(&loaded.sources);
+    let edition = &arguments.edition;
+    let entries = planned((&loaded, &encloser), &book, &shelf, (edition, language))?;
+    let chosen = chosen(&entries, arguments).map_err(told)?;
+    let order = Order { by: arguments.because.by.clone(), why: arguments.because.why.clone(), date };
+    before_its_time(&chosen, &book, &order).map_err(told)?;
+    if chosen.is_empty() {
+        return Ok(Outcome::of_output(words, say(words.word("issue-nothing"))));
+    }
+    let pulls: Vec<Pull> =
+        chosen.iter().flat_map(|entry| register::pulls_of_issue(entry, &book.record)).collect();
+    let number = shelf.next_pull_list(date, &book.record);
+    let list = PullList { date, number, by: order.by.clone(), why: order.why.clone(), copies: pulls };
+    if arguments.dry_run {
+        return Ok(Outcome::of_output(words, tell_plan(words, &chosen, &book, &list)));
+    }
+    let languages = chosen.iter().map(|entry| entry.edition.language).chain([words.language()]);
+    let press = Press::new(&loaded.model, &encloser, edition.templates.as_ref(), languages).map_err(told)?;
+    let act = Act { words, shelf: &shelf, book: &book, order: &order, list: &list };
+    act.carry_out(disk, &press, &chosen, Edition::of(&loaded.model, words))?;
+    let unread = press.templates().is_some_and(|templates| templates.show_unread(words));
+    Ok(Outcome::of_output(words, act.tell(&chosen)).or_findings(unread))
+}
+
+/// An issue that is decided on.
+struct Act<'a> {
+    words: &'a Words,
+    shelf: &'a Shelf,
+    book: &'a Book,
+    order: &'a Order,
+    list: &'a PullList,
+}
+
+impl Act<'_> {
+    /// Typesets everything to the side, then makes it valid: all of it or nothing.
+    fn carry_out(
+        &self,
+        disk: &Disk,
+        press: &Press<'_>,
+        chosen: &[&Entry],
+        edition: Edition,
+    ) -> Result<(), Outcome> {
+        let (words, shelf) = (self.words, self.shelf);
+        if let Some(to) = shelf.leads_outside() {
+            let message = Message::new("run-link-outside").with("path", shelf.folder().display());
+            return Err(fail(words, &message.with("to", to.display())));
+        }
+        let mut writer = Writer::begin(disk, shelf, &self.book.path, &self.book.record)
+            .map_err(|error| refused(words, &error))?;
+        let mut reasons = Reasons::default();
+        let mut ledger: Ledger = self.book.ledger.clone();
+        let number = self.number();
+        for entry in chosen {
+            let stamp = register::stamp(entry, self.order);
+            press.refuse(entry, &stamp).map_err(|message| fail(words, &message))?;
+            match press.paper(entry, &stamp) {
+                Ok(pdf) => {
+                    let path = shelf.paper(&entry.id, stamp.revision);
+                    writer.stage(path, &pdf).map_err(|error| refused(words, &error))?;
+                    register::write_down(&mut ledger, entry, self.order, number.as_deref());
+                }
+                Err(why) => reasons.add(entry.id.clone(), why),
+            }
+        }
+        if let Some(number) = &number {
+            match press.pull_list(edition, self.list) {
+                Ok(pdf) => {
+                    writer.stage(shelf.pull_list(number), &pdf).map_err(|error| refused(words, &error))?
+                }
+                Err(why) => reasons.add(number.clone(), why),
+            }
+        }
+        if reasons.documents() > 0 {
+            if let Some(templates) = press.templates() {
+                reasons.show(templates, words);
+            }
+            complain(words, &Message::new("issue-none"));
+            return Err(reasons.outcome());
+        }
+        writer.commit(&ledger.text()).map_err(|error| refused(words, &error))
+    }
+
+    /// The number of the pull list, where there is anything to pull.
+    fn number(&self) -> Option<String> {
+        let is_needed = !self.list.copies.is_empty();
+        is_needed.then(|| format!("{}/{}", self.list.date, self.list.number))
+    }
+
+    /// Says what was issued and where it lies.
+    fn tell(&self, chosen: &[&Entry]) -> io::Result<()> {
+        for entry in chosen {
+            let path = self.shelf.paper(&entry.id, entry.next());
+            say(format_args!("{} r{}  {}", entry.id, entry.next(), path.display()))?;
+        }
+        let count = Message::new("issue-done").with_count("count", chosen.len());
+        say(self.words.say(&count.with("path", self.book.path.display())))?;
+        let Some(number) = self.number() else { return Ok(()) };
+        let pull = Message::new("issue-pull").with_count("copies", self.list.copies.len());
+        say(self.words.say(&pull.with("path", self.shelf.pull_list(&number).display())))
+    }
+}
+
+/// Tells what an issue would do.
+fn tell_plan(words: &Words, chosen: &[&Entry], book: &Book, list: &PullList) -> io::Result<()> {
+    let entries: Vec<Entry> = chosen.iter().map(|entry| (*entry).clone()).collect();
+    told::documents(words, &entries, &book.record)?;
+    for pull in &list.copies {
+        say(super::withdraw::line(words, pull))?;
+    }
+    say(words.say(&Message::new("issue-dry").with_count("count", chosen.len())))
+}
+
+/// What is to be issued: what is new or changed, and what is named.
+fn chosen<'a>(entries: &'a [Entry], arguments: &Issue) -> Result<Vec<&'a Entry>, Message> {
+    let ids = &arguments.ids;
+    let is_meant = |entry: &Entry, id: &String| {
+        entry.listed.as_ref().is_some_and(|listed| listed.is_meant_by(id)) || entry.id == *id
+    };
+    for id in ids {
+        let meant: Vec<&Entry> = entries.iter().filter(|entry| is_meant(entry, id)).collect();
+        if meant.is_empty() {
+            let known = entries.iter().map(|entry| entry.id.as_str());
+            return Err(match nearest(id, known) {
+                Some(near) => Message::new("run-no-such-document-near").with("id", id).with("near", near),
+                None => Message::new("run-no-such-document").with("id", id),
+            });
+        }
+        if let Some(gone) = meant.iter().find(|entry| entry.state == State::Gone) {
+            return Err(Message::new("issue-gone").with("id", &gone.id));
+        }
+    }
+    let is_wanted = |entry: &&Entry| match entry.state {
+        State::New | State::Changed => true,
+        State::Layout => arguments.layout,
+        // Who names one that was withdrawn wants it back.
+        State::Withdrawn => !ids.is_empty(),
+        State::Gone | State::Same => false,
+    };
+    let is_named = |entry: &&Entry| ids.is_empty() || ids.iter().any(|id| is_meant(entry, id));
+    Ok(entries.iter().filter(is_wanted).filter(is_named).collect())
+}
+
+/// Refuses a date before what the register has of a document.
+fn before_its_time(chosen: &[&Entry], book: &Book, order: &Order) -> Result<(), Message> {
+    for entry in chosen {
+        let latest = book.record.of(&entry.id).and_then(register::History::latest);
+        if let Some(latest) = latest.filter(|latest| *latest > order.date) {
+            let message = Message::new("run-before-its-time").with("id", &entry.id);
+            return Err(message.with("date", order.date).with("latest", latest));
+        }
+    }
+    Ok(())
+}
