@@ -23,6 +23,8 @@ pub(super) struct Loaded {
     pub from: Origin,
     /// The files as they were read.
     pub sources: Sources,
+    /// Whether there was nothing to find in them.
+    pub is_clean: bool,
     /// Tells one state of the specs from another.
     pub digest: String,
 }
@@ -86,6 +88,7 @@ impl Written {
         let failed = findings.has_errors();
         let model = if failed { None } else { model::build(&set) };
         let findings = findings.sorted();
+        let is_clean = findings.is_empty();
         if failed || !quiet {
             show(&findings, &sources, &words);
         }
@@ -96,7 +99,7 @@ impl Written {
             fail(&words, &Message::new("run-no-model"));
             return Err(Outcome::Findings);
         };
-        Ok(Loaded { model, words, from, sources, digest })
+        Ok(Loaded { model, words, from, sources, is_clean, digest })
     }
 }
 

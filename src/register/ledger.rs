@@ -15,6 +15,8 @@ const HEAD: &str = "\
 #[derive(Debug, Clone)]
 pub struct Ledger {
     document: DocumentMut,
+    /// What is new, with its kind; put in its place when all is written.
+    added: Vec<(&'static str, Table)>,
 }
 
 /// What somebody does to a revision of a document, as it is written down.
@@ -54,7 +56,7 @@ impl Ledger {
         let mut document = DocumentMut::new();
         document.insert("format", value(i64::from(REGISTER_FORMAT)));
         document.decor_mut().set_prefix(HEAD);
-        Self { document }
+        Self { document, added: Vec::new() }
     }
 
     /// Opens a register's text.
@@ -62,13 +64,36 @@ impl Ledger {
     /// # Errors
     /// When it is not TOML.
     pub fn of(text: &str) -> Result<Self, TomlError> {
-        text.parse().map(|document| Self { document })
+        text.parse().map(|document| Self { document, added: Vec::new() })
     }
 
-    /// The whole text.
+    /// The whole text, with every new entry in its place: by id, then by revision, behind those
+    /// like it. What was there keeps its order, even where that is another.
     #[must_use]
     pub fn text(&self) -> String {
-        self.document.to_string()
+        let mut document = self.document.clone();
+        for kind in KINDS {
+            let mut added: Vec<&Table> =
+                self.added.iter().filter(|(of, _)| *of == kind).map(|(_, table)| table).collect();
+            if added.is_empty() {
+                continue;
+            }
+            added.sort_by_key(|table| key(table));
+            let list = document.entry(kind).or_insert_with(|| Item::ArrayOfTables(ArrayOfTables::new()));
+            let Some(list) = list.as_array_of_tables_mut() else { continue };
+            let mut added = added.into_iter().peekable();
+            let mut merged = ArrayOfTables::new();
+            for known in list.iter() {
+                let of_known = key(known);
+                while let Some(new) = added.next_if(|new| key(new) < of_known) {
+                    merged.push(new.clone());
+                }
+                merged.push(known.clone());
+            }
+            added.for_each(|new| merged.push(new.clone()));
+            *list = merged;
+        }
+        document.to_string()
     }
 
     /// Adds a revision; `more` are further keys with their texts: fingerprints, edition, vehicle.
@@ -77,12 +102,12 @@ impl Ledger {
         for (key, text) in more {
             table.insert(key, value(text));
         }
-        self.add("issue", table);
+        self.added.push(("issue", table));
     }
 
     /// Adds the withdrawal of a revision.
     pub fn withdraw(&mut self, act: &NewAct) {
-        self.add("withdrawal", act.entry());
+        self.added.push(("withdrawal", act.entry()));
     }
 
     /// Adds a copy.
@@ -93,14 +118,16 @@ impl Ledger {
             table.insert("place", value(place));
         }
         table.insert("since", day(since));
-        self.add("copy", table);
+        self.added.push(("copy", table));
     }
 
     /// Writes down that a copy was taken down; whether there was one.
     pub fn end(&mut self, copy: &Copy, until: NaiveDate) -> bool {
         let text = |table: &Table, key: &str| table.get(key).and_then(Item::as_str).map(str::to_owned);
         let copies = self.document.get_mut("copy").and_then(Item::as_array_of_tables_mut);
-        let mut open = copies.into_iter().flat_map(ArrayOfTables::iter_mut).filter(|table| {
+        let known = copies.into_iter().flat_map(ArrayOfTables::iter_mut);
+        let added = self.added.iter_mut().filter(|(kind, _)| *kind == "copy").map(|(_, table)| table);
+        let mut open = known.chain(added).filter(|table| {
             table.get("until").is_none()
                 && text(table, "id").as_ref() == Some(&copy.id)
                 && revision_of(table) == i64::from(copy.revision)
@@ -114,22 +141,14 @@ impl Ledger {
         }
         there
     }
+}
 
-    /// Puts an entry in its place: by id, then by revision, behind those like it.
-    fn add(&mut self, kind: &str, table: Table) {
-        let list = self.document.entry(kind).or_insert_with(|| Item::ArrayOfTables(ArrayOfTables::new()));
-        let Some(list) = list.as_array_of_tables_mut() else { return };
-        let key = |table: &Table| {
-            (table.get("id").and_then(Item::as_str).unwrap_or_default().to_owned(), revision_of(table))
-        };
-        let at = list.iter().take_while(|known| key(known) <= key(&table)).count();
-        let behind: Vec<Table> = list.iter().skip(at).cloned().collect();
-        while list.len() > at {
-            list.remove(list.len() - 1);
-        }
-        list.push(table);
-        behind.into_iter().for_each(|table| list.push(table));
-    }
+/// The kinds of entries, in the order of a new file.
+const KINDS: [&str; 3] = ["issue", "withdrawal", "copy"];
+
+/// Where an entry stands among those of its kind.
+fn key(table: &Table) -> (String, i64) {
+    (table.get("id").and_then(Item::as_str).unwrap_or_default().to_owned(), revision_of(table))
 }
 
 impl NewAct {

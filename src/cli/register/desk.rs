@@ -23,9 +23,14 @@ pub(super) struct Book {
 
 /// The folder whose register is meant.
 pub(super) fn folder(specs: Option<&Path>, words: &Words) -> Result<PathBuf, Outcome> {
+    folder_of(specs).ok_or_else(|| fail(words, &Message::new("run-register-demo")))
+}
+
+/// The same; nothing where the built-in set is meant.
+pub(super) fn folder_of(specs: Option<&Path>) -> Option<PathBuf> {
     match Origin::of(specs) {
-        Origin::Folder(folder) => Ok(folder),
-        Origin::Demo => Err(fail(words, &Message::new("run-register-demo"))),
+        Origin::Folder(folder) => Some(folder),
+        Origin::Demo => None,
     }
 }
 
@@ -37,7 +42,16 @@ pub(super) fn words(specs: Option<&Path>, language: Option<Language>) -> Words {
 
 /// Reads the specs, which must be free of errors, and their register.
 pub(super) fn open(specs: Option<&Path>, language: Option<Language>) -> Result<(Loaded, Book), Outcome> {
-    let loaded = Written::read(specs).check(language, false)?;
+    opened(Written::read(specs), specs, language)
+}
+
+/// The same of specs that were read already.
+pub(super) fn opened(
+    written: Written,
+    specs: Option<&Path>,
+    language: Option<Language>,
+) -> Result<(Loaded, Book), Outcome> {
+    let loaded = written.check(language, false)?;
     let folder = folder(specs, &loaded.words)?;
     let book = Book::read(&folder, &loaded.words)?;
     Ok((loaded, book))

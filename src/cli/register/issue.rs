@@ -140,7 +140,7 @@ impl Act<'_> {
 /// Tells what an issue would do.
 fn tell_plan(words: &Words, chosen: &[&Entry], book: &Book, list: &PullList) -> io::Result<()> {
     let entries: Vec<Entry> = chosen.iter().map(|entry| (*entry).clone()).collect();
-    told::documents(words, &entries, &book.record)?;
+    say(told::documents(words, &entries, &book.record).trim_end())?;
     for pull in &list.copies {
         say(super::withdraw::line(words, pull))?;
     }

@@ -4,6 +4,7 @@ mod desk;
 pub(super) mod holders;
 pub(super) mod issue;
 mod papers;
+mod seen;
 pub(super) mod status;
 mod told;
 pub(super) mod verify;

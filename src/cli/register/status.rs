@@ -1,9 +1,9 @@
 //! `bayleaf status`: what is due.
 
 use super::desk::{self, Book};
-use super::told;
+use super::{seen, told};
 use crate::cli::args::{Edition, Status, StatusFormat};
-use crate::cli::load::Loaded;
+use crate::cli::load::{Loaded, Written};
 use crate::cli::outcome::{Outcome, fail, say, warn};
 use crate::cli::templates::Templates;
 use crate::enclosure::Encloser;
@@ -16,18 +16,32 @@ pub(in crate::cli) fn run(arguments: &Status, language: Option<Language>) -> Out
 }
 
 fn status(arguments: &Status, language: Option<Language>) -> Result<Outcome, Outcome> {
-    let (loaded, book) = desk::open(arguments.specs.specs.as_deref(), language)?;
-    let (words, shelf) = (&loaded.words, Shelf::of(&arguments.out.out));
-    tell_strays(words, &shelf, &book);
+    let specs = arguments.specs.specs.as_deref();
+    let written = Written::read(specs);
+    let shelf = Shelf::of(&arguments.out.out);
+    let state = seen::state(&written, arguments, language);
+    // Nothing is due again where nothing at all is another than when nothing was.
+    if let Some(told) = state.as_ref().and_then(|state| seen::recall(&shelf, state)) {
+        let words = Words::of(language.unwrap_or_default());
+        return Ok(Outcome::of_output(&words, say(told)));
+    }
+    let (loaded, book) = desk::opened(written, specs, language)?;
+    let words = &loaded.words;
+    let strays = tell_strays(words, &shelf, &book);
     let encloser = Encloser::new(&loaded.sources);
     let entries = planned((&loaded, &encloser), &book, &shelf, (&arguments.edition, language))?;
     let told = match arguments.format {
-        StatusFormat::Json => say(format_args!("{:#}", told::as_json(&entries, &book.record))),
-        StatusFormat::Text => told::documents(words, &entries, &book.record)
-            .and_then(|()| told::vehicles(words, &entries, &book.record)),
+        StatusFormat::Json => format!("{:#}", told::as_json(&entries, &book.record)),
+        StatusFormat::Text => {
+            let documents = told::documents(words, &entries, &book.record);
+            (documents + &told::vehicles(words, &entries, &book.record)).trim_end().to_owned()
+        }
     };
-    let outcome = Outcome::of_output(words, told);
     let is_due = entries.iter().any(|entry| entry.state.is_due());
+    if let Some(state) = state.filter(|_| !is_due && loaded.is_clean && strays == 0) {
+        seen::keep(&shelf, &state, &told);
+    }
+    let outcome = Outcome::of_output(words, say(told));
     Ok(if is_due && outcome == Outcome::Done { Outcome::Due } else { outcome })
 }
 
@@ -55,9 +69,11 @@ pub(super) fn planned(
     Ok(plan(&today, &book.record, shelf))
 }
 
-/// Names what an act left that did not come to its end: it looks issued and never was.
-pub(super) fn tell_strays(words: &Words, shelf: &Shelf, book: &Book) {
-    for stray in shelf.strays(&book.record).unwrap_or_default() {
+/// Names what an act left that did not come to its end: it looks issued and never was. How many.
+pub(super) fn tell_strays(words: &Words, shelf: &Shelf, book: &Book) -> usize {
+    let strays = shelf.strays(&book.record).unwrap_or_default();
+    for stray in &strays {
         warn(words, &Message::new("run-stray").with("path", stray.display()));
     }
+    strays.len()
 }

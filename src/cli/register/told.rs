@@ -1,11 +1,10 @@
 //! How the state of documents is told: as lines for people, and as JSON for programs.
 
 use std::collections::BTreeMap;
-use std::io;
+use std::fmt::Write;
 
 use serde_json::{Value, json};
 
-use crate::cli::outcome::say;
 use crate::document::Moved;
 use crate::enclosure::apart;
 use crate::quantity::{Rounding, figure, noted};
@@ -38,24 +37,39 @@ fn code(state: State) -> &'static str {
 
 /// Tells documents one by one: those in full that somebody has to do something about, the others
 /// by how many there are.
-pub(super) fn documents(words: &Words, entries: &[Entry], record: &Record) -> io::Result<()> {
+pub(super) fn documents(words: &Words, entries: &[Entry], record: &Record) -> String {
+    let mut lines = Lines::default();
     for state in State::ALL {
         let of_state: Vec<&Entry> = entries.iter().filter(|entry| entry.state == state).collect();
         if of_state.is_empty() {
             continue;
         }
         let count = Message::new("status-count").with_word("state", word(state));
-        say(words.say(&count.with_count("count", of_state.len())))?;
+        lines.add(0, words.say(&count.with_count("count", of_state.len())));
         match state {
             State::Same => {}
             State::Layout | State::Withdrawn => {
                 let names: Vec<String> = of_state.iter().map(|entry| named(entry)).collect();
-                names.chunks(6).try_for_each(|names| say(format_args!("  {}", names.join(", "))))?;
+                names.chunks(A_LINE).for_each(|names| lines.add(1, names.join(", ")));
             }
-            _ => of_state.iter().try_for_each(|entry| document(words, entry, record))?,
+            _ => of_state.iter().for_each(|entry| document(&mut lines, words, entry, record)),
         }
     }
-    Ok(())
+    lines.0
+}
+
+/// So many names of documents stand on a line.
+const A_LINE: usize = 6;
+
+/// Lines of text, indented by how far they are below something.
+#[derive(Default)]
+struct Lines(String);
+
+impl Lines {
+    fn add(&mut self, depth: usize, line: impl std::fmt::Display) {
+        // Writing to a text never fails.
+        drop(writeln!(self.0, "{:width$}{line}", "", width = 2 * depth));
+    }
 }
 
 fn named(entry: &Entry) -> String {
@@ -63,28 +77,30 @@ fn named(entry: &Entry) -> String {
 }
 
 /// A document with what changed in it and who holds it.
-fn document(words: &Words, entry: &Entry, record: &Record) -> io::Result<()> {
-    say(format_args!("  {}  {}", named(entry), entry.title))?;
+fn document(lines: &mut Lines, words: &Words, entry: &Entry, record: &Record) {
+    lines.add(1, format_args!("{}  {}", named(entry), entry.title));
     if let Some(difference) = &entry.difference {
+        let given = |text: &str| if text.is_empty() { words.word("doc-not-given") } else { text.to_owned() };
+        let of_key = |lines: &mut Lines, key: Option<&str>, depth| {
+            let moved = difference.moved.iter().filter(|moved| moved.key.as_deref() == key);
+            moved.for_each(|moved| lines.add(depth, cell(words, moved)));
+        };
         for because in &difference.because {
-            let given = |text: &str| {
-                if text.is_empty() { words.word("doc-not-given") } else { text.to_owned() }
-            };
             let (old, new) = (given(&because.old), given(&because.new));
-            say(format_args!("    {}: {old} → {new}", because.key))?;
+            lines.add(2, format_args!("{}: {old} → {new}", because.key));
+            of_key(lines, Some(&because.key), 3);
         }
-        difference.moved.iter().try_for_each(|moved| say(format_args!("      {}", cell(words, moved))))?;
+        of_key(lines, None, 2);
     } else if entry.is_other {
-        say(format_args!("    {}", words.word("status-lost")))?;
+        lines.add(2, words.word("status-lost"));
     }
     let held = record.of(&entry.id).into_iter().flat_map(History::held);
     for copy in held.filter(|_| entry.state != State::New) {
         let place = copy.at.as_deref().map(|place| format!(", {place}")).unwrap_or_default();
         let holder = format!("{}{place}", copy.holder);
         let message = Message::new("status-held").with("revision", copy.revision.value);
-        say(format_args!("    {}", words.say(&message.with("holder", holder))))?;
+        lines.add(2, words.say(&message.with("holder", holder)));
     }
-    Ok(())
 }
 
 /// A cell that moved: where, from what to what, by how much.
@@ -113,17 +129,16 @@ fn open_sheets<'a>(entries: &'a [Entry], record: &'a Record) -> BTreeMap<&'a str
 }
 
 /// Tells which vehicles have sheets with old figures.
-pub(super) fn vehicles(words: &Words, entries: &[Entry], record: &Record) -> io::Result<()> {
-    let vehicles = open_sheets(entries, record);
-    if vehicles.is_empty() {
-        return Ok(());
+pub(super) fn vehicles(words: &Words, entries: &[Entry], record: &Record) -> String {
+    let (vehicles, mut lines) = (open_sheets(entries, record), Lines::default());
+    if !vehicles.is_empty() {
+        lines.add(0, words.say(&Message::new("status-vehicles").with_count("count", vehicles.len())));
     }
-    say(words.say(&Message::new("status-vehicles").with_count("count", vehicles.len())))?;
     for (vehicle, sheets) in vehicles {
         let sheets: Vec<String> = sheets.into_iter().map(named).collect();
-        say(format_args!("  {vehicle}: {}", sheets.join(", ")))?;
+        lines.add(1, format_args!("{vehicle}: {}", sheets.join(", ")));
     }
-    Ok(())
+    lines.0
 }
 
 /// All of it for programs.
