@@ -68,7 +68,7 @@ struct Lines(String);
 impl Lines {
     fn add(&mut self, depth: usize, line: impl std::fmt::Display) {
         // Writing to a text never fails.
-        drop(writeln!(self.0, "{:width$}{line}", "", width = 2 * depth));
+        let _ = writeln!(self.0, "{:width$}{line}", "", width = 2 * depth);
     }
 }
 
