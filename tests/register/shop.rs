@@ -1,0 +1,120 @@
+//! A workshop in a folder of its own, with the demo set as its specs, driven through the binary.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+use std::sync::OnceLock;
+
+use tempfile::TempDir;
+
+/// A workshop's folder.
+pub struct Shop {
+    folder: TempDir,
+}
+
+impl Shop {
+    /// With the demo set, of which nothing is issued.
+    pub fn new() -> Self {
+        let folder = tempfile::tempdir().expect("a temporary folder can be made");
+        copy(&Path::new(env!("CARGO_MANIFEST_DIR")).join("specs"), &folder.path().join("specs"));
+        Self { folder }
+    }
+
+    /// With all of the demo set issued on the first of November, at 31 °C.
+    pub fn issued() -> Self {
+        static FIRST: OnceLock<Shop> = OnceLock::new();
+        let first = FIRST.get_or_init(|| {
+            let shop = Self::new();
+            let told = shop.done(&[
+                "issue",
+                "--by",
+                "KM",
+                "--why",
+                "first issue",
+                "--date",
+                "2026-11-01",
+                "--at",
+                "31 °C",
+            ]);
+            assert!(told.contains("103 papers issued"), "{told}");
+            shop
+        });
+        let folder = tempfile::tempdir().expect("a temporary folder can be made");
+        copy(first.path(), folder.path());
+        Self { folder }
+    }
+
+    pub fn path(&self) -> &Path {
+        self.folder.path()
+    }
+
+    pub fn command(&self, arguments: &[&str]) -> Command {
+        let mut command = Command::new(env!("CARGO_BIN_EXE_bayleaf"));
+        command.current_dir(self.path()).args(arguments);
+        command
+    }
+
+    pub fn run(&self, arguments: &[&str]) -> Output {
+        self.command(arguments).output().expect("the binary of this test run starts")
+    }
+
+    /// What a command says that ends well.
+    pub fn done(&self, arguments: &[&str]) -> String {
+        self.ends(arguments, 0)
+    }
+
+    /// What a command says, to both streams, that ends with this code.
+    pub fn ends(&self, arguments: &[&str], code: i32) -> String {
+        let output = self.run(arguments);
+        let told = [output.stdout, output.stderr].map(|bytes| String::from_utf8_lossy(&bytes).into_owned());
+        let told = told.concat();
+        assert_eq!(output.status.code(), Some(code), "{arguments:?}:\n{told}");
+        told
+    }
+
+    /// Replaces text in one spec, where it stands once.
+    pub fn edit(&self, file: &str, from: &str, to: &str) {
+        let path = self.path().join("specs").join(file);
+        let text = fs::read_to_string(&path).expect("it is a spec of the demo");
+        assert_eq!(text.matches(from).count(), 1, "{from} in {file}");
+        fs::write(path, text.replace(from, to)).expect("it can be written");
+    }
+
+    /// The evaporator's pull-up resistor, corrected.
+    pub fn correct_pull_up(&self) {
+        let converter = "\nconverter = { bits = 10, plausible = \"2 % to 98 %\"";
+        let of = |ohms| format!("resistor = \"{ohms} kΩ ± 1 %\"{converter}");
+        self.edit("curlew/sensors.toml", &of("4.7"), &of("4.8"));
+    }
+
+    pub fn register(&self) -> String {
+        fs::read_to_string(self.path().join("specs/register.toml")).unwrap_or_default()
+    }
+
+    /// What lies in the folder of issued papers, hidden files too.
+    pub fn papers(&self) -> Vec<String> {
+        let entries = fs::read_dir(self.path().join("out/issued")).into_iter().flatten();
+        let mut names: Vec<String> = entries
+            .map(|entry| entry.expect("it can be listed").file_name().to_string_lossy().into_owned())
+            .collect();
+        names.sort();
+        names
+    }
+
+    pub fn paper(&self, name: &str) -> PathBuf {
+        self.path().join("out/issued").join(name)
+    }
+}
+
+fn copy(from: &Path, to: &Path) {
+    fs::create_dir_all(to).expect("folders can be made");
+    for entry in fs::read_dir(from).expect("it can be listed") {
+        let entry = entry.expect("it can be listed");
+        let to = to.join(entry.file_name());
+        if entry.path().is_dir() {
+            copy(&entry.path(), &to);
+        } else {
+            fs::copy(entry.path(), to).expect("it can be copied");
+        }
+    }
+}

@@ -1,0 +1,136 @@
+//! What an issue survives: a second person, kill -9, a link out of the folder, a clock that goes
+//! back, thousands of papers.
+
+use std::fs;
+use std::thread::sleep;
+use std::time::Duration;
+
+use bayleaf::register::{Lock, Owner};
+
+use super::shop::Shop;
+
+const ACT: [&str; 7] = ["issue", "--by", "KM", "--why", "pull-up corrected", "--date", "2026-11-20"];
+
+#[test]
+fn the_second_person_is_told_who_is_at_it_and_since_when() {
+    let shop = Shop::issued();
+    shop.correct_pull_up();
+    let since = chrono::Local::now().fixed_offset() - chrono::TimeDelta::minutes(7);
+    let owner = Owner { who: "rs@bench-2".to_owned(), process: 4711, since };
+    let lock = Lock::take(&shop.path().join("specs"), &owner).expect("nobody has it");
+    let register = shop.register();
+    let told = shop.ends(&ACT, 2);
+    assert!(told.contains("in use by rs@bench-2 (process 4711)") && told.contains("7 minutes"), "{told}");
+    assert_eq!(shop.register(), register);
+    drop(lock);
+    shop.done(&ACT);
+}
+
+#[test]
+fn two_at_once_issue_every_paper_once() {
+    let shop = Shop::issued();
+    shop.correct_pull_up();
+    let mut both =
+        [shop.command(&ACT), shop.command(&ACT)].map(|mut command| command.spawn().expect("it starts"));
+    let codes = both.each_mut().map(|child| child.wait().expect("it ends").code());
+    assert!(codes.contains(&Some(0)), "{codes:?}");
+    assert_eq!(shop.register().matches("revision = 2").count(), 19);
+    assert_eq!(shop.done(&["status"]).trim(), "as issued: 103");
+}
+
+/// Each time killed a little later, until it comes to its end: old state or new one.
+#[test]
+fn killed_at_any_time_it_leaves_the_old_state_or_the_new_one() {
+    let shop = Shop::issued();
+    shop.correct_pull_up();
+    let old = shop.register();
+    let first = fs::read(shop.paper("CUR-EVAP_r1.pdf")).expect("it was issued");
+    let (mut kills, mut wait) = (0, 0);
+    loop {
+        let mut child = shop.command(&ACT).spawn().expect("it starts");
+        sleep(Duration::from_millis(wait));
+        let has_ended = child.try_wait().expect("it can be asked").is_some();
+        // On Unix this is signal 9.
+        drop(child.kill());
+        child.wait().expect("it ends");
+        if shop.register() != old {
+            break;
+        }
+        assert!(!has_ended, "it ended, and issued nothing");
+        kills += 1;
+        wait += 40;
+        let told = shop.ends(&["status"], 3);
+        assert!(told.contains("changed: 19"), "{told}");
+    }
+    assert!(kills >= 5, "{kills}");
+    assert_eq!(shop.register().matches("revision = 2").count(), 19, "all of it");
+    assert_eq!(shop.done(&["status"]).trim(), "as issued: 103");
+    assert_eq!(fs::read(shop.paper("CUR-EVAP_r1.pdf")).ok(), Some(first));
+    // One paper of each, one pull list, what `status` keeps; no part of a file.
+    let papers = shop.papers();
+    let other: Vec<&String> = papers.iter().filter(|name| !name.contains("_r")).collect();
+    assert_eq!(other, [".seen", "pull-list_2026-11-20_1.pdf"]);
+    assert_eq!(papers.len(), 103 + 19 + 2);
+}
+
+#[cfg(unix)]
+#[test]
+fn a_link_that_leads_out_of_the_folder_is_refused_by_name() {
+    let shop = Shop::new();
+    let elsewhere = tempfile::tempdir().expect("a temporary folder can be made");
+    fs::create_dir_all(shop.path().join("out")).expect("it can be made");
+    std::os::unix::fs::symlink(elsewhere.path(), shop.path().join("out/issued")).expect("links can be made");
+    let told = shop.ends(&["issue", "CUR-EVAP", "--by", "KM", "--why", "first", "--date", "2026-11-01"], 2);
+    assert!(told.contains("issued is a link that leads outside"), "{told}");
+    assert_eq!(fs::read_dir(elsewhere.path()).expect("it can be listed").count(), 0);
+    assert_eq!(shop.register(), "");
+}
+
+#[test]
+fn a_clock_that_went_back_is_noticed() {
+    let shop = Shop::new();
+    let act = |date: &'static str| ["issue", "CUR-EVAP", "--by", "KM", "--why", "first", "--date", date];
+    shop.done(&act("2090-01-01"));
+    let told = shop.ends(&["issue", "CUR-S3", "--by", "KM", "--why", "first"], 2);
+    assert!(told.contains("clock says") && told.contains("2090-01-01"), "{told}");
+    shop.correct_pull_up();
+    let told = shop.ends(&act("2089-12-31"), 2);
+    assert!(told.contains("2089-12-31 is before 2090-01-01, the last entry of CUR-EVAP"), "{told}");
+}
+
+#[test]
+fn the_built_in_set_and_an_unknown_id_are_refused() {
+    let empty = tempfile::tempdir().expect("a temporary folder can be made");
+    let output = std::process::Command::new(env!("CARGO_BIN_EXE_bayleaf"))
+        .current_dir(empty.path())
+        .arg("status")
+        .output()
+        .expect("it starts");
+    assert_eq!(output.status.code(), Some(2));
+    assert!(String::from_utf8_lossy(&output.stderr).contains("bayleaf new specs"));
+    let shop = Shop::new();
+    let told = shop.ends(&["issue", "CUR-EVAPP", "--by", "KM", "--why", "first"], 2);
+    assert!(told.contains("CUR-EVAP"), "{told}");
+    shop.ends(&["issue", "--by", " ", "--why", "first"], 2);
+}
+
+/// Five thousand sheets: nothing in it goes with the square of their number.
+#[test]
+fn five_thousand_papers_are_no_other_than_a_hundred() {
+    let shop = Shop::issued();
+    let specs = shop.path().join("specs");
+    let ids: Vec<String> = (0..5000).map(|number| format!("FLEET-{number:04}")).collect();
+    let vehicles: String =
+        ids.iter().map(|id| format!("[vehicle.{id}]\ntitle = \"{id}\"\nsystem = \"curlew\"\n\n")).collect();
+    fs::write(specs.join("fleet.toml"), vehicles).expect("it can be written");
+    let tests = fs::read_to_string(specs.join("curlew/tests.toml")).expect("it is a spec of the demo");
+    let from = tests.find("vehicles = [").expect("a sheet names its vehicles");
+    let to = from + tests[from..].find(']').expect("it ends");
+    let all: String = ids.iter().map(|id| format!(", \"{id}\"")).collect();
+    fs::write(specs.join("curlew/tests.toml"), format!("{}{all}{}", &tests[..to], &tests[to..]))
+        .expect("so can it");
+    let told = shop.ends(&["status"], 3);
+    assert!(told.contains("new: 5000") || told.contains("new: 10000"), "{}", &told[..told.len().min(400)]);
+    let told = shop.done(&["issue", "FLEET-0007", "--by", "KM", "--why", "new", "--date", "2026-11-22"]);
+    assert!(told.contains("issued, written down"), "{told}");
+}
