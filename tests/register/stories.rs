@@ -135,19 +135,11 @@ fn a_withdrawn_paper_stays_withdrawn_until_it_is_named() {
 #[test]
 fn the_sheets_of_a_vehicle_that_was_sold_are_to_be_withdrawn() {
     let shop = Shop::issued();
-    let specs = shop.path().join("specs/curlew");
-    for entry in fs::read_dir(&specs).expect("it can be listed") {
-        let path = entry.expect("it can be listed").path();
-        let text = fs::read_to_string(&path).expect("specs are UTF-8");
-        let text = text.replace("\"AMB-12\", ", "").replace(", \"AMB-12\"", "");
-        let cut = |text: &str| {
-            let Some(start) = text.find("[vehicle.AMB-12]") else { return text.to_owned() };
-            let rest = &text[start + 1..];
-            let end = rest.find("\n[").map_or(text.len(), |end| start + 1 + end + 1);
-            format!("{}{}", &text[..start], &text[end..])
-        };
-        fs::write(&path, cut(&text)).expect("it can be written");
-    }
+    let path = shop.path().join("specs/vehicles.toml");
+    let text = fs::read_to_string(&path).expect("it is a spec of the demo");
+    let start = text.find("[vehicle.AMB-12]").expect("it has that vehicle");
+    let end = text[start + 1..].find("\n[").map_or(text.len(), |end| start + 1 + end + 1);
+    fs::write(&path, format!("{}{}", &text[..start], &text[end..])).expect("it can be written");
     let told = shop.ends(&["status"], 3);
     assert!(told.contains("no longer in the set, to be withdrawn: 3"), "{told}");
     assert!(told.contains("AMB-12: "), "{told}");

@@ -114,23 +114,15 @@ fn the_built_in_set_and_an_unknown_id_are_refused() {
     shop.ends(&["issue", "--by", " ", "--why", "first"], 2);
 }
 
-/// Five thousand sheets: nothing in it goes with the square of their number.
+/// Three sheets for each of 1,667 vehicles: nothing goes with the square of their number.
 #[test]
 fn five_thousand_papers_are_no_other_than_a_hundred() {
     let shop = Shop::issued();
-    let specs = shop.path().join("specs");
-    let ids: Vec<String> = (0..5000).map(|number| format!("FLEET-{number:04}")).collect();
-    let vehicles: String =
-        ids.iter().map(|id| format!("[vehicle.{id}]\ntitle = \"{id}\"\nsystem = \"curlew\"\n\n")).collect();
-    fs::write(specs.join("fleet.toml"), vehicles).expect("it can be written");
-    let tests = fs::read_to_string(specs.join("curlew/tests.toml")).expect("it is a spec of the demo");
-    let from = tests.find("vehicles = [").expect("a sheet names its vehicles");
-    let to = from + tests[from..].find(']').expect("it ends");
-    let all: String = ids.iter().map(|id| format!(", \"{id}\"")).collect();
-    fs::write(specs.join("curlew/tests.toml"), format!("{}{all}{}", &tests[..to], &tests[to..]))
-        .expect("so can it");
+    let vehicle = |number| format!("[vehicle.FLEET-{number:04}]\ntitle = \"Van\"\nsystem = \"curlew\"\n\n");
+    let vehicles: String = (0..1667).map(vehicle).collect();
+    fs::write(shop.path().join("specs/fleet.toml"), vehicles).expect("it can be written");
     let told = shop.ends(&["status"], 3);
-    assert!(told.contains("new: 5000") || told.contains("new: 10000"), "{}", &told[..told.len().min(400)]);
+    assert!(told.starts_with("new: 5001"), "{}", &told[..told.len().min(400)]);
     let told = shop.done(&["issue", "FLEET-0007", "--by", "KM", "--why", "new", "--date", "2026-11-22"]);
-    assert!(told.contains("issued, written down"), "{told}");
+    assert!(told.contains("3 papers issued"), "{told}");
 }
