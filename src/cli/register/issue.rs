@@ -21,7 +21,7 @@ pub(in crate::cli) fn run(arguments: &Issue, language: Option<Language>) -> Outc
 }
 
 /// The same on a disk that may fail.
-fn issue(arguments: &Issue, language: Option<Language>, disk: &Disk) -> Result<Outcome, Outcome> {
+pub(super) fn issue(arguments: &Issue, language: Option<Language>, disk: &Disk) -> Result<Outcome, Outcome> {
     let specs = arguments.specs.specs.as_deref();
     // A plan alone writes nothing, not even a lock.
     let (loaded, book, _lock) = if arguments.dry_run {

@@ -6,6 +6,8 @@ pub(super) mod issue;
 mod papers;
 mod seen;
 pub(super) mod status;
+#[cfg(test)]
+mod survival;
 mod told;
 pub(super) mod verify;
 pub(super) mod withdraw;
