@@ -8,20 +8,20 @@ use std::sync::OnceLock;
 use tempfile::TempDir;
 
 /// A workshop's folder.
-pub struct Shop {
+pub(super) struct Shop {
     folder: TempDir,
 }
 
 impl Shop {
     /// With the demo set, of which nothing is issued.
-    pub fn new() -> Self {
+    pub(super) fn new() -> Self {
         let folder = tempfile::tempdir().expect("a temporary folder can be made");
         copy(&Path::new(env!("CARGO_MANIFEST_DIR")).join("specs"), &folder.path().join("specs"));
         Self { folder }
     }
 
     /// With all of the demo set issued on the first of November, at 31 °C.
-    pub fn issued() -> Self {
+    pub(super) fn issued() -> Self {
         static FIRST: OnceLock<Shop> = OnceLock::new();
         let first = FIRST.get_or_init(|| {
             let shop = Self::new();
@@ -44,27 +44,27 @@ impl Shop {
         Self { folder }
     }
 
-    pub fn path(&self) -> &Path {
+    pub(super) fn path(&self) -> &Path {
         self.folder.path()
     }
 
-    pub fn command(&self, arguments: &[&str]) -> Command {
+    pub(super) fn command(&self, arguments: &[&str]) -> Command {
         let mut command = Command::new(env!("CARGO_BIN_EXE_bayleaf"));
         command.current_dir(self.path()).args(arguments);
         command
     }
 
-    pub fn run(&self, arguments: &[&str]) -> Output {
+    pub(super) fn run(&self, arguments: &[&str]) -> Output {
         self.command(arguments).output().expect("the binary of this test run starts")
     }
 
     /// What a command says that ends well.
-    pub fn done(&self, arguments: &[&str]) -> String {
+    pub(super) fn done(&self, arguments: &[&str]) -> String {
         self.ends(arguments, 0)
     }
 
     /// What a command says, to both streams, that ends with this code.
-    pub fn ends(&self, arguments: &[&str], code: i32) -> String {
+    pub(super) fn ends(&self, arguments: &[&str], code: i32) -> String {
         let output = self.run(arguments);
         let told = [output.stdout, output.stderr].map(|bytes| String::from_utf8_lossy(&bytes).into_owned());
         let told = told.concat();
@@ -73,7 +73,7 @@ impl Shop {
     }
 
     /// Replaces text in one spec, where it stands once.
-    pub fn edit(&self, file: &str, from: &str, to: &str) {
+    pub(super) fn edit(&self, file: &str, from: &str, to: &str) {
         let path = self.path().join("specs").join(file);
         let text = fs::read_to_string(&path).expect("it is a spec of the demo");
         assert_eq!(text.matches(from).count(), 1, "{from} in {file}");
@@ -81,18 +81,18 @@ impl Shop {
     }
 
     /// The evaporator's pull-up resistor, corrected.
-    pub fn correct_pull_up(&self) {
+    pub(super) fn correct_pull_up(&self) {
         let converter = "\nconverter = { bits = 10, plausible = \"2 % to 98 %\"";
         let of = |ohms| format!("resistor = \"{ohms} kΩ ± 1 %\"{converter}");
         self.edit("curlew/sensors.toml", &of("4.7"), &of("4.8"));
     }
 
-    pub fn register(&self) -> String {
+    pub(super) fn register(&self) -> String {
         fs::read_to_string(self.path().join("specs/register.toml")).unwrap_or_default()
     }
 
     /// What lies in the folder of issued papers, hidden files too.
-    pub fn papers(&self) -> Vec<String> {
+    pub(super) fn papers(&self) -> Vec<String> {
         let entries = fs::read_dir(self.path().join("out/issued")).into_iter().flatten();
         let mut names: Vec<String> = entries
             .map(|entry| entry.expect("it can be listed").file_name().to_string_lossy().into_owned())
@@ -101,7 +101,7 @@ impl Shop {
         names
     }
 
-    pub fn paper(&self, name: &str) -> PathBuf {
+    pub(super) fn paper(&self, name: &str) -> PathBuf {
         self.path().join("out/issued").join(name)
     }
 }
