@@ -22,8 +22,10 @@ const ROOMS: &[&str] = &[
     "fault",
     "faults",
     "finding",
+    "issue",
     "judge",
     "fit",
+    "holders",
     "import",
     "index",
     "kind",
@@ -40,8 +42,11 @@ const ROOMS: &[&str] = &[
     "run",
     "sheet",
     "spec",
+    "status",
     "table",
+    "verdict",
     "wanted",
+    "withdraw",
 ];
 
 fn files_below(folder: &Path, extension: &str) -> Vec<PathBuf> {

@@ -2525,7 +2525,7 @@ issue-dry = { $count ->
 } ausgegeben; nichts wurde geschrieben
 withdraw-none = nichts wurde zurückgezogen
 withdraw-again = { $id } ist seit { $date } zurückgezogen
-pull-line = abnehmen: { $id } r{ $revision }: { $place }
+issue-line = abnehmen: { $id } r{ $revision }: { $place }
 register-no-document = unter dem Kennzeichen { $id } wurde nichts ausgegeben
 register-no-document-near = unter dem Kennzeichen { $id } wurde nichts ausgegeben; gemeint ist { $near }?
 holders-added = jetzt ausgehängt: { $copy }

@@ -2451,7 +2451,7 @@ withdraw-dry = { $copies ->
     [one] One copy
    *[other] { $copies } copies
 } would be taken down; nothing was written
-pull-line = take down { $id } r{ $revision }: { $place }
+issue-line = take down { $id } r{ $revision }: { $place }
 register-no-document = nothing was issued under the id { $id }
 register-no-document-near = nothing was issued under the id { $id }; did you mean { $near }?
 holders-added = now held: { $copy }

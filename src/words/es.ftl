@@ -2554,7 +2554,7 @@ issue-dry = { $count ->
 }; no se escribió nada
 withdraw-none = no se retiró nada
 withdraw-again = { $id } está retirado desde el { $date }
-pull-line = descolgar { $id } r{ $revision }: { $place }
+issue-line = descolgar { $id } r{ $revision }: { $place }
 register-no-document = no se emitió nada con el identificador { $id }
 register-no-document-near = no se emitió nada con el identificador { $id }; ¿quería decir { $near }?
 holders-added = ahora lo tiene: { $copy }

@@ -2555,7 +2555,7 @@ issue-dry = { $count ->
 } ; rien n’a été écrit
 withdraw-none = rien n’a été retiré
 withdraw-again = { $id } est retiré depuis le { $date }
-pull-line = décrocher { $id } r{ $revision } : { $place }
+issue-line = décrocher { $id } r{ $revision } : { $place }
 register-no-document = rien n’a été émis sous l’identifiant { $id }
 register-no-document-near = rien n’a été émis sous l’identifiant { $id } ; vouliez-vous dire { $near } ?
 holders-added = désormais détenu : { $copy }

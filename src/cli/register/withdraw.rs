@@ -108,7 +108,7 @@ pub(super) fn line(words: &Words, pull: &Pull) -> String {
     let place = [pull.place.as_str(), pull.holder.as_str()].map(str::to_owned);
     let place: Vec<String> = place.into_iter().filter(|text| !text.is_empty()).collect();
     let place = if place.is_empty() { words.word("pulled-not-recorded") } else { place.join(", ") };
-    let message = Message::new("pull-line").with("id", &pull.id).with("revision", pull.old);
+    let message = Message::new("issue-line").with("id", &pull.id).with("revision", pull.old);
     words.say(&message.with("place", place))
 }
 
