@@ -6,6 +6,8 @@ use std::process::{Command, Output};
 
 use tempfile::TempDir;
 
+#[path = "cli/export.rs"]
+mod export;
 #[path = "cli/faults.rs"]
 mod faults;
 #[path = "cli/fit.rs"]

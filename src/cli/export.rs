@@ -13,7 +13,7 @@ use super::outcome::{Outcome, say, unwritten};
 use super::table::{comma_separated, lines, rows, source};
 use super::whole;
 use crate::document::said;
-use crate::document::table::{Ask, Cell, Show, Table, known, of};
+use crate::document::table::{Ask, Cell, Show, Table, everything, of};
 use crate::model::Fact;
 use crate::words::{Language, Message, Words};
 
@@ -26,14 +26,17 @@ const LONGEST_SHEET: usize = 31;
 /// Runs the command.
 pub(super) fn run(arguments: &Export, language: Option<Language>) -> Outcome {
     answer(arguments.specs.specs.as_deref(), language, |loaded, words| {
+        let units = arguments.units.unwrap_or(loaded.model.shop.units);
         let mut tables = Vec::new();
-        for name in known(&loaded.model) {
+        for (name, in_bay) in everything(&loaded.model) {
             // A system has the table of its modes.
             if name.starts_with("system.") {
                 continue;
             }
-            let bay = arguments.at.filter(|_| name.starts_with("instrument."));
-            tables.push((name.clone(), of(&loaded.model, words, &Ask { id: &name, bay, ..Ask::default() })?));
+            let bay = arguments.at.filter(|_| in_bay);
+            let ask = Ask { id: &name, bay, units, ..Ask::default() };
+            let table = of(&loaded.model, words, &ask)?;
+            tables.push((name, table));
         }
         let files = match arguments.format {
             ExportFormat::Csv => csv(&tables, words),

@@ -8,7 +8,7 @@ use super::load::show;
 use super::outcome::{Outcome, say};
 use crate::diag::{Findings, Place};
 use crate::document::import::{Named, lines};
-use crate::quantity::Unit;
+use crate::quantity::{Unit, noted};
 use crate::rules;
 use crate::spec::import::{Decimal, Imported, Known, import};
 use crate::spec::{self, At, Curve};
@@ -27,8 +27,10 @@ pub(super) fn run(arguments: &Import, words: &Words) -> Outcome {
         }),
     };
     let imported = import(&sources, known, &findings);
+    // What is told to people is in their notation; the lines of the spec are in that of specs.
     if let Some((imported, (file, _))) = imported.as_ref().zip(sources.texts().next()) {
-        rules::check_points(&curve(imported, Place { file, span: 0..0 }), &findings);
+        let curve = curve(imported, Place { file, span: 0..0 });
+        noted(words.notation(), || rules::check_points(&curve, &findings));
     }
     let failed = findings.has_errors();
     show(&findings.sorted(), &sources, words);

@@ -110,7 +110,7 @@ fn doubted(words: &Words, rows: &[Row]) -> Option<Doubted> {
     let expected = found.expected.ohms();
     let written = row.written.join(", ");
     let message = Message::new("rule-outlier")
-        .with("row", &written)
+        .with("row", row.said())
         .with("percent", figure(100.0 * found.off(row), 1, Rounding::Nearest));
     let near =
         Message::new("wanted-near").with("ohms", figure(expected, decimals_for(expected), Rounding::Nearest));

@@ -16,6 +16,8 @@ pub(super) struct Marks {
     sources: Vec<String>,
     no_source: BTreeSet<String>,
     not_given: BTreeSet<String>,
+    /// Every fact that the page shows or rests on, each once.
+    facts: Vec<Fact>,
     /// Whether another paper, which this one names, says which sources there are.
     elsewhere: bool,
 }
@@ -31,9 +33,9 @@ impl Marks {
         beside::shown(self.units, fact)
     }
 
-    /// Marks that go on with the letters of another document.
-    pub(super) fn continuing(sources: Vec<String>) -> Self {
-        Self { sources, ..Self::default() }
+    /// Marks of a page in these units that goes on with the letters of another document.
+    pub(super) fn continuing(units: Units, sources: Vec<String>) -> Self {
+        Self { units, sources, ..Self::default() }
     }
 
     /// Marks of a paper that names another one for its sources: no letters.
@@ -44,6 +46,9 @@ impl Marks {
     /// The mark of a fact: its source's letter, the words "no source", or
     /// nothing where the value itself is missing. Counts it.
     pub(super) fn mark(&mut self, words: &Words, fact: &Fact) -> String {
+        if !self.facts.iter().any(|known| known.key == fact.key && known.label == fact.label) {
+            self.facts.push(fact.clone());
+        }
         if fact.is_missing() {
             self.not_given.insert(fact.key.clone());
             return String::new();
@@ -103,9 +108,9 @@ impl Marks {
         self.sources.iter().enumerate().map(source).collect()
     }
 
-    /// Keys of values without a source, and of values that are missing.
-    pub(super) fn counted(self) -> (Vec<String>, Vec<String>) {
-        (self.no_source.into_iter().collect(), self.not_given.into_iter().collect())
+    /// Keys of values without a source, keys of values that are missing, and every fact.
+    pub(super) fn counted(self) -> (Vec<String>, Vec<String>, Vec<Fact>) {
+        (self.no_source.into_iter().collect(), self.not_given.into_iter().collect(), self.facts)
     }
 }
 

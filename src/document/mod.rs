@@ -70,7 +70,7 @@ pub(crate) use schema::of as schema_of;
 pub use schema::{NAMED, file_of, schemas};
 pub use stamp::{CHANGED_FROM, CHANGED_TO, Moved, Since, Stamp};
 
-use crate::model::{Lamination, Model, offered};
+use crate::model::{Fact, Lamination, Model, offered};
 use crate::quantity::{Size, Temperature, Units, noted};
 use crate::spec::About;
 use crate::words::Words;
@@ -137,6 +137,8 @@ pub struct Document {
     pub no_source: Vec<String>,
     /// Spec keys of the values that are missing.
     pub not_given: Vec<String>,
+    /// The values of the specs that it shows or names the source of, in its order.
+    facts: Vec<Fact>,
 }
 
 impl Document {
@@ -229,7 +231,7 @@ fn finish(
     let size = furniture.size;
     // How many sides a kind takes is known for the papers that it is made for first.
     let pages = if offered::is_like_usual(listed.paperwork.kind(), size) { pages } else { 0 };
-    let (no_source, not_given) = marks.counted();
+    let (no_source, not_given, facts) = marks.counted();
     let data = tie::tie(&serde_json::to_string(&data).expect(PLAIN)).into_bytes();
     Document {
         id: listed.id.clone(),
@@ -243,5 +245,6 @@ fn finish(
         furniture,
         no_source,
         not_given,
+        facts,
     }
 }

@@ -187,11 +187,11 @@ pub(super) fn check_rows(rows: &[Row], findings: &Findings) {
         let limits = row.limits.into_iter().flat_map(|(low, high)| [low, high]);
         let least = limits.map(|r| r.ohms()).fold(row.nominal.ohms(), |a: f64, b| a.min(b));
         if row.temperature.kelvins() <= 0.0 {
-            let message = Message::new("rule-absolute-zero").with("row", row.written.join(", "));
+            let message = Message::new("rule-absolute-zero").with("row", row.said());
             let label = Message::new("wanted-real-temperature");
             findings.report(Finding::error(message, row.place.clone(), label));
         }
-        rule.number(least, &row.written.join(", "), &row.place);
+        rule.number(least, &row.said(), &row.place);
     }
 }
 

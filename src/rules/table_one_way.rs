@@ -39,7 +39,7 @@ fn check_limits(row: &Row, findings: &Findings) {
     if low <= row.nominal && row.nominal <= high {
         return;
     }
-    let message = Message::new("rule-limits-order").with("row", row.written.join(", "));
+    let message = Message::new("rule-limits-order").with("row", row.said());
     let label = Message::new("wanted-min-nominal-max");
     findings.report(Finding::error(message, row.place.clone(), label));
 }
@@ -49,7 +49,7 @@ fn check_columns(rows: &[Row], findings: &Findings) {
     let first = rows.first();
     let odd = rows.iter().find(|row| Some(row.limits.is_some()) != first.map(|r| r.limits.is_some()));
     let (Some(first), Some(odd)) = (first, odd) else { return };
-    let message = Message::new("rule-mixed-columns").with("row", odd.written.join(", "));
+    let message = Message::new("rule-mixed-columns").with("row", odd.said());
     let label = Message::new("wanted-same-columns");
     let finding = Finding::error(message, odd.place.clone(), label);
     findings.report(finding.because(first.place.clone(), Message::new("label-first-row")));
@@ -86,8 +86,7 @@ fn check_pair(colder: &Row, hotter: &Row, falls: bool, findings: &Findings) {
     } else {
         ("rule-not-rising", "wanted-rising", "rule-not-rising-help")
     };
-    let message =
-        Message::new(id).with("colder", colder.written.join(", ")).with("hotter", hotter.written.join(", "));
+    let message = Message::new(id).with("colder", colder.said()).with("hotter", hotter.said());
     let finding = Finding::error(message, hotter.place.clone(), Message::new(wanted));
     let finding = finding.because(colder.place.clone(), Message::new("label-colder-row"));
     findings.report(finding.help(Message::new(help)));

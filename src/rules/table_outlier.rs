@@ -3,7 +3,7 @@
 use crate::diag::{Finding, Findings};
 use crate::physics::curve::outlier::Point;
 use crate::physics::fit::suspect;
-use crate::quantity::{Resistance, Rounding, Slip, decimals_for, figure, half_last_digit, slip};
+use crate::quantity::{Resistance, Rounding, Slip, decimals_for, figure, half_last_digit, reprinted, slip};
 use crate::spec::{Curve, Row, Set};
 use crate::words::Message;
 
@@ -20,7 +20,7 @@ pub(super) fn check_rows(rows: &[Row], findings: &Findings) {
     let Some(found) = suspect_row(rows) else { return };
     let (row, expected) = (&rows[found.index], found.expected.ohms());
     let message = Message::new("rule-outlier")
-        .with("row", row.written.join(", "))
+        .with("row", row.said())
         .with("percent", figure(100.0 * found.off(row), 1, Rounding::Nearest));
     let label =
         Message::new("wanted-near").with("ohms", figure(expected, decimals_for(expected), Rounding::Nearest));
@@ -56,7 +56,7 @@ impl Suspect {
             Slip::Point => "rule-outlier-point",
             Slip::Prefix => "rule-outlier-prefix",
         };
-        Message::new(id).with("number", mended)
+        Message::new(id).with("number", reprinted(mended))
     }
 }
 

@@ -5,7 +5,7 @@ use toml::de::DeValue;
 use super::reader::{Item, Reader, plain_number};
 use super::value::{At, Sourced};
 use crate::diag::{Finding, Place};
-use crate::quantity::{Beta, Quantity as _, Resistance, Temperature, Unit, scalar};
+use crate::quantity::{Beta, Quantity as _, Resistance, Temperature, Unit, reprinted, scalar};
 use crate::words::Message;
 
 /// Resistance against temperature, in one of several forms.
@@ -84,6 +84,14 @@ pub struct Row {
     pub written: Vec<String>,
     /// Where the row stands.
     pub place: Place,
+}
+
+impl Row {
+    /// Its cells as a finding quotes them, in the notation that is due there.
+    #[must_use]
+    pub fn said(&self) -> String {
+        reprinted(&self.written.join(", "))
+    }
 }
 
 #[derive(Clone, Copy)]

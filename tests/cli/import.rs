@@ -167,3 +167,30 @@ fn a_line_without_a_point_is_left_out_and_told() {
     must_contain(&errors(&output), "--> a.csv:5:1");
     must_contain(&said(&output), "# 2 lines hold no point and were left out.");
 }
+
+#[test]
+fn what_is_told_has_the_decimal_mark_of_the_language_and_the_lines_that_of_specs() {
+    let folder = folder();
+    // At 0 °C the digits are in the wrong order; 6,424 is one swap away and fits (invented values: 2.2 kΩ at 25 °C, B = 3500 K).
+    let rows = "-20;17,729\n-15;13,564\n-10;10,483\n-5;8,181\n0;6,442\n5;5,117\n10;4,097\n15;3,306\n20;2,688\n25;2,200\n30;1,813\n35;1,503\n40;1,254\n45;1,052\n";
+    let rows = rows.replace("6,442", "6,244");
+    write(folder.path(), "t.csv", format!("t (°C);R (kΩ)\n{rows}"));
+    let run = |language: &str| {
+        bayleaf(folder.path(), &["import", "t.csv", "--decimal", "comma", "--language", language])
+    };
+    for (language, quoted, mended) in [("de", "0; 6,244", "6,424"), ("en", "0, 6.244", "6.424")] {
+        let output = run(language);
+        let (lines, told) = (said(&output), errors(&output));
+        must_contain(&told, quoted);
+        must_contain(&told, mended);
+        // A percent with one decimal, as the language writes it.
+        let mark = if language == "de" { ',' } else { '.' };
+        let decimal = |word: &str| {
+            let number = word.trim_matches(|c: char| !c.is_ascii_digit());
+            number.split_once(mark).is_some_and(|(_, tenth)| tenth.len() == 1)
+        };
+        assert!(told.split_whitespace().any(decimal), "{told}");
+        must_contain(&lines, "[0, 6.244]");
+        must_contain(&lines, "[-20, 17.729]");
+    }
+}

@@ -14,7 +14,8 @@ fn composed(units: Units, id: &str) -> Value {
     let bay = Some(Temperature::from_fahrenheit(88.0));
     let edition = Edition { language: words.language(), units, size: None, bay };
     let context = edition.context(&model, &words, date);
-    let listed = document::list(&model).into_iter().find(|listed| listed.id == id).expect("it is listed");
+    let mut all = document::list(&model).into_iter().chain(document::proofs(&model));
+    let listed = all.find(|listed| listed.id == id).expect("it is listed");
     let document = document::compose(context, &listed).expect("it composes");
     serde_json::from_slice(&document.data).expect("data is JSON")
 }
@@ -78,4 +79,27 @@ fn one_scale_shows_nothing_of_the_other_but_what_a_document_gives() {
     }
     let given = composed(Units::Us, "CUR-EVAP")["given"].to_string().replace('\u{a0}', " ");
     assert!(given.contains("± 2.5 K (± 4.5 °F)") && given.contains("25 °C (77 °F)"), "{given}");
+}
+
+#[test]
+fn a_proof_in_us_units_shows_its_inputs_as_the_card_does() {
+    let mut beside = 0;
+    for id in ["CUR-EVAP", "HER-REAR-DUCT", "CUR-LINE"] {
+        let given = composed(Units::Us, id)["given"].clone();
+        let proof = composed(Units::Us, &format!("{id}.PROOF"));
+        let inputs = proof["inputs"].as_array().expect("inputs");
+        for line in given.as_array().expect("a list") {
+            beside += usize::from(same_in_fahrenheit(line, inputs));
+        }
+    }
+    assert!(beside >= 5, "only {beside} values with °F beside them");
+}
+
+/// Whether a line of a card's given values has °F in brackets; its proof must have the same.
+fn same_in_fahrenheit(line: &Value, inputs: &[Value]) -> bool {
+    let Some(value) = line["value"].as_str().filter(|value| value.contains("°F)")) else { return false };
+    let what = &line["what"];
+    let found = inputs.iter().find(|input| input["what"] == *what).unwrap_or_else(|| panic!("no {what}"));
+    assert_eq!(found["value"].as_str(), Some(value), "{what}");
+    true
 }

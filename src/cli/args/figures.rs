@@ -12,7 +12,7 @@ use crate::quantity::{Pressure, Ratio, Step, Temperature, Units};
 /// Arguments of `table`.
 #[derive(Debug, Args)]
 pub struct Table {
-    /// Id of a sensor, card or any other thing with figures; `kind.id` where two kinds share an id
+    /// Id of a sensor, card, sheet or any other thing with figures; `kind.id` where two kinds share an id
     #[arg(value_name = "ID")]
     pub id: String,
 
@@ -64,9 +64,13 @@ pub struct Export {
     /// Where the specs are
     pub specs: Specs,
 
-    /// Bay temperature, for a thermocouple's cold junction
+    /// Bay temperature, for a thermocouple's cold junction and the windows of test sheets
     #[arg(long, value_name = "TEMPERATURE", value_parser = temperature, allow_hyphen_values = true)]
     pub at: Option<Temperature>,
+
+    /// Units of the figures: metric, US or both; the shop's own where not given
+    #[arg(long, value_name = "UNITS", value_parser = units)]
+    pub units: Option<Units>,
 
     /// Form of the files
     #[arg(long, value_enum, default_value_t = ExportFormat::Csv)]

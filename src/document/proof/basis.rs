@@ -2,26 +2,29 @@
 //! dictionaries of what it is about.
 
 use crate::document::table::{self, Table};
-use crate::document::{Context, faults, users};
-use crate::model::{Card, Fact, Model};
+use crate::document::{Context, Listed, faults, users};
+use crate::model::{Card, Fact, Model, RowOf};
 use crate::quantity::Temperature;
 use crate::spec::About;
 
 /// Formulas, each once, and inputs, each once.
 #[derive(Debug, Default)]
-pub(super) struct Basis {
+pub(in crate::document) struct Basis {
     pub formulas: Vec<String>,
     pub inputs: Vec<Fact>,
 }
 
-/// What a card's figures rest on.
-pub(super) fn of(Context { model, words, units, .. }: Context<'_>, card: &Card) -> Basis {
+/// What a paper's figures rest on.
+pub(super) fn of(Context { model, words, units, .. }: Context<'_>, listed: &Listed) -> Basis {
     let mut basis = Basis::default();
     let known = table::known(model);
-    for (key, id) in things(model, card) {
+    let card = model.cards.get(&listed.spec).filter(|_| listed.paperwork.is_card());
+    let things = card.map_or_else(|| tested(model, listed), |card| things(model, card));
+    for (key, id) in things {
         // A card's own table has its meter; another's has none.
-        let is_subject = (key, id.as_str()) == (card.about.key(), card.thing.as_str());
-        let own = is_subject.then(|| format!("card.{}", card.id)).filter(|name| known.contains(name));
+        let of_it = |card: &&Card| (key, id.as_str()) == (card.about.key(), card.thing.as_str());
+        let own = card.filter(of_it).map(|card| format!("card.{}", card.id));
+        let own = own.filter(|name| known.contains(name));
         let wanted =
             |name: &&String| name.split_once('.').is_some_and(|(kind, of)| of == id && of_kind(key, kind));
         let names = own.map_or_else(|| known.iter().filter(wanted).cloned().collect(), |name| vec![name]);
@@ -97,6 +100,26 @@ fn things(model: &Model, card: &Card) -> Vec<(&'static str, String)> {
         | About::System
         | About::Actuator
         | About::Request => {}
+    }
+    things
+}
+
+/// The things that a sheet's or a checklist's tests are about, each once.
+fn tested(model: &Model, listed: &Listed) -> Vec<(&'static str, String)> {
+    let of_test = |id: &String| model.tests.get(id).map(|test| (test.thing.key(), test.component.clone()));
+    let rows = model.sheets.get(&listed.spec).into_iter().flat_map(|sheet| &sheet.groups);
+    let of_rows = rows.flat_map(|group| &group.rows).filter_map(|row| match &row.of {
+        RowOf::Sensor { id, .. } => Some(("sensor", id.clone())),
+        RowOf::Test(id) => of_test(id),
+    });
+    let steps = model.checklists.get(&listed.spec).into_iter().flat_map(|list| &list.steps);
+    let of_steps = steps.filter_map(|step| of_test(step.test.as_ref()?));
+    let mut things = Vec::new();
+    for thing in of_rows.chain(of_steps) {
+        // The table of a system is that of its modes, which no limit of a test comes from.
+        if thing.0 != "system" && !things.contains(&thing) {
+            things.push(thing);
+        }
     }
     things
 }

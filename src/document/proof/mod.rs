@@ -18,7 +18,8 @@ use super::{Context, Data, Document, Listed, Paperwork, finish, said};
 use crate::model::Model;
 use crate::quantity::{Rounding, Traced, decimal_mark, marked, traced};
 use crate::words::{Message, Words};
-use walk::{Number, Part};
+use basis::Basis;
+pub(super) use walk::{Number, Part};
 
 const TEMPLATE: &str = "proof.typ";
 
@@ -88,19 +89,17 @@ pub fn proofs(model: &Model) -> Vec<Listed> {
 
 /// Composes the proof of one card.
 pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
-    let Context { model, words, .. } = context;
+    let Context { model, words, units, .. } = context;
     let card = model.cards.get(&listed.spec)?;
     let of_card = super::list(model).into_iter().find(|other| other.id == card.id)?;
-    let (printed, record) = traced(|| super::compose(context, &of_card));
-    let printed = printed?;
-    let data: Value = serde_json::from_slice(&printed.data).ok()?;
+    let Proved { document: printed, parts, basis } = proved(context, &of_card)?;
     let furniture = printed.furniture;
-    let mut marks = Marks::continuing(furniture.sources.into_iter().map(|source| source.text).collect());
-    let basis = basis::of(context, card);
+    let sources = furniture.sources.into_iter().map(|source| source.text).collect();
+    let mut marks = Marks::continuing(units, sources);
     let inputs = basis.inputs.iter().map(|fact| Input {
         what: words.word(fact.label),
         key: fact.key.clone(),
-        value: said(words, fact),
+        value: marks.value(fact).unwrap_or_else(|| said(words, fact)),
         // A rule of the shop's own needs no source.
         mark: match fact.source.as_deref() {
             Some("") => words.word("proof-own"),
@@ -108,8 +107,6 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
         },
     });
     let inputs: Vec<Input> = inputs.collect();
-    let written = basis::written(&basis.inputs);
-    let parts = walk::parts(&data, &record, &written);
     let exact = listed_by_place(words, &parts, |number| number.traced.is_some() && rounded(number).is_none());
     let as_given = listed_by_place(words, &parts, |number| number.traced.is_none());
     let all = || parts.iter().flat_map(|part| &part.numbers);
@@ -137,9 +134,26 @@ pub(super) fn compose(context: Context<'_>, listed: &Listed) -> Option<Document>
     Some(finish(context, listed, (TEMPLATE, 0), data, marks))
 }
 
+/// A paper, every number on it beside what it was rounded from, and what they rest on.
+pub(super) struct Proved {
+    pub document: Document,
+    pub parts: Vec<Part>,
+    pub basis: Basis,
+}
+
+/// Composes a paper under a record of the numbers that become text.
+pub(super) fn proved(context: Context<'_>, listed: &Listed) -> Option<Proved> {
+    let (document, record) = traced(|| super::compose(context, listed));
+    let document = document?;
+    let data: Value = serde_json::from_slice(&document.data).ok()?;
+    let basis = basis::of(context, listed);
+    let parts = walk::parts(&data, &record, &basis::written(&basis.inputs));
+    Some(Proved { document, parts, basis })
+}
+
 /// The computed numbers of a block, each with its unrounded value; apart for each of its
 /// tables and entries that has a title.
-fn shown(words: &Words, part: &Part<'_>) -> Vec<Shown> {
+fn shown(words: &Words, part: &Part) -> Vec<Shown> {
     let block = title(words, &part.key);
     let mut shown: Vec<Shown> = Vec::new();
     for number in &part.numbers {
@@ -162,7 +176,14 @@ fn shown(words: &Words, part: &Part<'_>) -> Vec<Shown> {
 
 /// A value with ten significant digits, zeros at the end left out.
 fn unrounded(traced: &Traced, printed: &str) -> String {
-    let value = traced.value;
+    let text = ten_digits(traced.value);
+    // A sign that the card sets before a figure of its own is the card's, not the value's.
+    let own = if traced.value > 0.0 && printed.starts_with('−') { "−" } else { "" };
+    format!("{own}{text}")
+}
+
+/// A value with as many digits as a proof shows.
+pub(super) fn ten_digits(value: f64) -> String {
     let size = if value == 0.0 { 0.0 } else { libm::floor(libm::log10(value.abs())) };
     // Between -307 and 308, and clamped.
     let before =
@@ -170,32 +191,38 @@ fn unrounded(traced: &Traced, printed: &str) -> String {
     let decimals = if size < 0.0 { DIGITS + 2 } else { DIGITS.saturating_sub(before) };
     let text = format!("{:.decimals$}", value.abs());
     let text = if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
-    // A sign that the card sets before a figure of its own is the card's, not the value's.
     let minus = if value < 0.0 && text.chars().any(|c| matches!(c, '1'..='9')) { "−" } else { "" };
-    let own = if minus.is_empty() && printed.starts_with('−') && value > 0.0 { "−" } else { minus };
-    format!("{own}{}", marked(text))
+    format!("{minus}{}", marked(text))
 }
 
 fn way(words: &Words, traced: &Traced) -> String {
-    words.word(match traced.rounding {
+    words.word(way_word(traced.rounding))
+}
+
+/// The word for a way of rounding.
+pub(super) fn way_word(rounding: Rounding) -> &'static str {
+    match rounding {
         Rounding::Nearest => "proof-nearest",
         Rounding::Up => "proof-up",
         Rounding::Down => "proof-down",
-    })
+    }
 }
 
 /// What a number was rounded from; nothing where it was given, or is exact as printed.
-fn rounded<'a>(number: &Number<'a>) -> Option<&'a Traced> {
+fn rounded(number: &Number) -> Option<&Traced> {
     let plain = |text: &str| {
         let text: String = text.chars().filter(|c| !c.is_whitespace()).collect();
         let mark = decimal_mark();
         if text.contains(mark) { text.trim_end_matches('0').trim_end_matches(mark).to_owned() } else { text }
     };
-    number.traced.filter(|traced| plain(&unrounded(traced, &number.printed)) != plain(&number.printed))
+    number
+        .traced
+        .as_ref()
+        .filter(|traced| plain(&unrounded(traced, &number.printed)) != plain(&number.printed))
 }
 
 /// The numbers that need no rounding, by where they stand.
-fn listed_by_place(words: &Words, parts: &[Part<'_>], wanted: impl Fn(&Number<'_>) -> bool) -> Vec<String> {
+fn listed_by_place(words: &Words, parts: &[Part], wanted: impl Fn(&Number) -> bool) -> Vec<String> {
     let mut places: Vec<(String, Vec<String>)> = Vec::new();
     for part in parts {
         for number in part.numbers.iter().filter(|number| wanted(number)) {
@@ -218,15 +245,17 @@ fn listed_by_place(words: &Words, parts: &[Part<'_>], wanted: impl Fn(&Number<'_
     places.into_iter().map(|(place, texts)| format!("{place}: {}", texts.join("; "))).collect()
 }
 
-/// What a block of a card is called.
-fn title(words: &Words, key: &str) -> String {
+/// What a block of a paper is called.
+pub(super) fn title(words: &Words, key: &str) -> String {
     let id = match key {
         "key_figures" => "proof-part-key-figures",
         "strip" | "figures" | "main" => "proof-part-table",
         "readings" => "proof-part-readings",
         "wrong" | "faults" => "proof-part-faults",
         "example" => "proof-part-example",
-        "plots" | "waveform" | "topology" | "circuit" | "face" | "sections" => "proof-part-drawings",
+        "chart" | "plots" | "waveform" | "topology" | "circuit" | "face" | "sections" => {
+            "proof-part-drawings"
+        }
         "given" | "points" => "proof-part-given",
         "next" => "proof-part-next",
         "drops" => "proof-part-drops",
@@ -244,6 +273,11 @@ fn title(words: &Words, key: &str) -> String {
         "modes" => "proof-part-modes",
         "run" => "proof-part-run",
         "recalibration" => "paper-recalibration",
+        "groups" => "proof-part-tests",
+        "instruments" => "proof-part-instruments",
+        "legend" | "at" | "at_note" => "proof-part-conditions",
+        "meanings" | "else_lines" => "proof-part-readings",
+        "steps" | "intro" => "proof-part-questions",
         // A block of a kind that has no name here goes by its key in the template's data;
         // a test sees that none of the demo's does.
         _ => return key.replace('_', " "),

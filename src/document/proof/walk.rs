@@ -15,18 +15,23 @@ const UNSEEN: &[&str] = &["furniture", "cautions", "ends", "alt", "outline", "pa
 const ORDER: &[&str] =
     &["key_figures", "strip", "figures", "main", "coil", "drops", "wrong", "readings", "example"];
 
+/// Fields that hold the unit of their entry's figures.
+const UNITS: &[&str] = &["expect_unit", "unit"];
+
 /// One printed number.
 #[derive(Debug, Clone)]
-pub(super) struct Number<'a> {
+pub(in crate::document) struct Number {
     /// What it stands at: the row and column of a table, or the text around it.
     pub place: String,
     /// As printed.
     pub printed: String,
     /// What was rounded; nothing where the number stands as it was given.
-    pub traced: Option<&'a Traced>,
+    pub traced: Option<Traced>,
     /// The whole text it stands in, and where.
     pub text: String,
     pub range: Range<usize>,
+    /// The unit that stands in a field of its own beside it; may be empty.
+    pub unit: String,
     /// The head of its column, or what its entry is about.
     pub head: String,
     /// The titles of the tables and entries that it stands in, the innermost last.
@@ -35,39 +40,48 @@ pub(super) struct Number<'a> {
 
 /// One block of a card: its key in the data, and its numbers in the order of the page.
 #[derive(Debug)]
-pub(super) struct Part<'a> {
+pub(in crate::document) struct Part {
     pub key: String,
-    pub numbers: Vec<Number<'a>>,
+    pub numbers: Vec<Number>,
 }
 
 /// Every block of a card that holds numbers.
 ///
 /// `written` are the values of the specs as they were written: where one stands on the card,
 /// its digits are the user's own and no computation's.
-pub(super) fn parts<'a>(data: &Value, record: &'a [Traced], written: &[String]) -> Vec<Part<'a>> {
+pub(super) fn parts(data: &Value, record: &[Traced], written: &[String]) -> Vec<Part> {
     let Value::Object(entries) = data else { return Vec::new() };
     let shown = entries.iter().filter(|(key, _)| !UNSEEN.contains(&key.as_str()));
     let part = |(key, value): (&String, &Value)| {
-        let mut walk = Walk { record, written, last: None, titles: Vec::new(), numbers: Vec::new() };
+        let mut walk = Walk {
+            record,
+            written,
+            last: None,
+            titles: Vec::new(),
+            unit: String::new(),
+            numbers: Vec::new(),
+        };
         walk.value(value, "");
         Part { key: key.clone(), numbers: walk.numbers }
     };
-    let mut parts: Vec<Part<'a>> = shown.map(part).filter(|part| !part.numbers.is_empty()).collect();
-    let rank = |part: &Part<'_>| ORDER.iter().position(|key| part.key == *key).unwrap_or(ORDER.len());
+    let mut parts: Vec<Part> = shown.map(part).filter(|part| !part.numbers.is_empty()).collect();
+    let rank = |part: &Part| ORDER.iter().position(|key| part.key == *key).unwrap_or(ORDER.len());
     parts.sort_by_key(rank);
     parts
 }
 
-struct Walk<'a, 'w> {
+struct Walk<'a> {
     record: &'a [Traced],
-    written: &'w [String],
+    written: &'a [String],
     /// The place in the record of the number met last.
     last: Option<usize>,
     titles: Vec<String>,
-    numbers: Vec<Number<'a>>,
+    /// The unit beside the entry that is being read.
+    unit: String,
+    numbers: Vec<Number>,
 }
 
-impl<'a> Walk<'a, '_> {
+impl Walk<'_> {
     fn value(&mut self, value: &Value, label: &str) {
         match value {
             Value::String(text) => self.text(text, label),
@@ -98,12 +112,15 @@ impl<'a> Walk<'a, '_> {
         let names = ["at", "reads", "what", "title", "name", "label", "pin", "role"];
         let named = names.iter().find_map(|name| entries.get(*name).and_then(Value::as_str));
         let own = named.unwrap_or(label);
+        let unit = UNITS.iter().find_map(|key| entries.get(*key).and_then(Value::as_str)).unwrap_or_default();
+        let outer = std::mem::replace(&mut self.unit, unit.to_owned());
         for (key, value) in entries.iter().filter(|(key, _)| !UNSEEN.contains(&key.as_str())) {
             let is_name = value.as_str().is_some_and(|text| Some(text) == named);
             if is_name || key != "pin" {
                 self.value(value, if is_name { "" } else { own });
             }
         }
+        self.unit = outer;
     }
 
     fn row(&mut self, heads: &[String], row: &[Value]) {
@@ -133,6 +150,7 @@ impl<'a> Walk<'a, '_> {
                 traced,
                 text: text.clone(),
                 range: number,
+                unit: self.unit.clone(),
                 head,
                 group,
             });
@@ -149,7 +167,7 @@ impl<'a> Walk<'a, '_> {
 
     /// The computation that printed a number. Where several did, and from different values,
     /// the next one after the number before it: a block is composed in its order.
-    fn find(&mut self, printed: &str) -> Option<&'a Traced> {
+    fn find(&mut self, printed: &str) -> Option<Traced> {
         let after = self.last.map_or(0, |last| last + 1);
         let find = |wanted: &str| {
             let mut behind = (after..self.record.len()).chain(0..after);
@@ -158,7 +176,7 @@ impl<'a> Walk<'a, '_> {
         // A minus sign may also stand between two numbers.
         let found = find(printed).or_else(|| find(printed.strip_prefix('−')?))?;
         self.last = Some(found);
-        self.record.get(found)
+        self.record.get(found).cloned()
     }
 }
 

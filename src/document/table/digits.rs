@@ -48,7 +48,7 @@ impl Table {
 fn rounding(column: &Column) -> Rounding {
     match column.show {
         Show::Decimals(_, rounding) | Show::Digits(rounding) => rounding,
-        Show::Never => Rounding::Nearest,
+        Show::Unrounded | Show::Never => Rounding::Nearest,
     }
 }
 
@@ -75,7 +75,7 @@ fn decimals(table: &Table, first: usize) -> usize {
     });
     let usual = match table.columns[first].show {
         Show::Decimals(decimals, _) => decimals,
-        Show::Never => 0,
+        Show::Unrounded | Show::Never => 0,
         Show::Digits(_) => column_decimals(smallest.fold(f64::INFINITY, f64::min)),
     };
     let windows: Vec<[f64; 3]> = table.rows.iter().filter_map(|row| window(row, first)).collect();

@@ -13,6 +13,7 @@ mod driver;
 mod light;
 mod modes;
 mod panel;
+mod paper;
 mod refrigerant;
 pub(in crate::document) mod request;
 pub(in crate::document) mod sensor;
@@ -28,6 +29,7 @@ use std::borrow::Cow;
 
 use serde::{Serialize, Serializer};
 
+use super::proof::ten_digits;
 use crate::diag::nearest;
 use crate::model::{Fact, Model};
 use crate::quantity::{Rounding, Step, Temperature, Units, decimals_for, figure};
@@ -96,6 +98,8 @@ pub enum Show {
     Decimals(usize, Rounding),
     /// As many as the size of each number calls for.
     Digits(Rounding),
+    /// The number as it is, with ten digits.
+    Unrounded,
     /// Not on a screen: a key that programs find in every table of this form, with
     /// nothing in it here.
     Never,
@@ -176,6 +180,7 @@ impl Column {
             (Cell::Number(number), Show::Digits(rounding)) => {
                 figure(*number, decimals_for(*number), rounding)
             }
+            (Cell::Number(number), Show::Unrounded) => ten_digits(*number),
             (Cell::Text(text) | Cell::Named(_, text) | Cell::Flag(_, text), _) => text.clone(),
             (Cell::Missing, _) | (Cell::Number(_), Show::Never) => BLANK.to_owned(),
         }
@@ -273,6 +278,21 @@ pub fn known(model: &Model) -> Vec<String> {
     kinds(model).iter().flat_map(named).collect()
 }
 
+/// All of those, then every paper, each with whether its figures depend on the temperature of
+/// the bay.
+#[must_use]
+pub fn everything(model: &Model) -> Vec<(String, bool)> {
+    let in_bay = |name: &str| name.split_once('.').is_some_and(|(kind, _)| kind == THERMOCOUPLES);
+    let things = known(model).into_iter().map(|name| {
+        let in_bay = in_bay(&name);
+        (name, in_bay)
+    });
+    let papers = paper::papers(model);
+    let papers =
+        papers.iter().map(|listed| (format!("{}{}", paper::KIND, listed.id), !listed.paperwork.is_card()));
+    things.chain(papers).collect()
+}
+
 /// The table of one thing.
 ///
 /// # Errors
@@ -290,7 +310,13 @@ pub fn of(model: &Model, words: &Words, ask: &Ask<'_>) -> Result<Table, Message>
             return (kind.table)(model, words, wanted, ask);
         }
     }
-    let known = kinds.iter().flat_map(|kind| kind.ids.iter().copied());
+    let papers = paper::papers(model);
+    let wanted = ask.id.strip_prefix(paper::KIND).unwrap_or(ask.id);
+    if let Some(listed) = papers.iter().find(|listed| listed.id == wanted) {
+        return paper::of(model, words, listed, ask);
+    }
+    let of_papers = papers.iter().map(|listed| listed.id.as_str());
+    let known = kinds.iter().flat_map(|kind| kind.ids.iter().copied()).chain(of_papers);
     Err(match nearest(ask.id, known) {
         Some(near) => Message::new("run-no-such-table-near").with("id", ask.id).with("near", near),
         None => Message::new("run-no-such-table").with("id", ask.id),

@@ -20,7 +20,7 @@ pub(super) fn texts(columns: &[Column], row: &[Cell]) -> Vec<String> {
         let middle = nominal.and_then(number);
         let decimals = |index: usize, number: f64| match columns[index].show {
             Show::Decimals(decimals, _) => decimals,
-            Show::Digits(_) | Show::Never => decimals_for(number),
+            Show::Digits(_) | Show::Unrounded | Show::Never => decimals_for(number),
         };
         let shown = [
             Some((least, decimals(low, least), Rounding::Up)),
