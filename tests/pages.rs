@@ -137,12 +137,16 @@ fn every_number_of_a_document_can_be_read_back_from_its_pdf() {
     for document in &documents {
         let printed = typesetter.pdf(job(document)).expect("the demo set exports to both standards");
         let text = text_of(&printed.pdf);
+        let whole = text.replace(['-', '\u{ad}', '\u{2010}'], "");
         let data: Value = serde_json::from_slice(&document.data).expect("data is JSON");
         let mut texts = Vec::new();
         printed_texts(&data, &mut texts);
         for wanted in texts {
             checked += 1;
-            assert!(text.contains(&squeezed(&wanted)), "{}: `{wanted}` is not in:\n{text}", document.id);
+            // A caution of a narrow card may be broken at a syllable.
+            let wanted = squeezed(&wanted);
+            let there = text.contains(&wanted) || whole.contains(&wanted.replace('-', ""));
+            assert!(there, "{}: `{wanted}` is not in:\n{text}", document.id);
         }
     }
     assert!(checked > 3000, "only {checked} numbers were looked for");

@@ -9,7 +9,7 @@ use super::furniture::{Furniture, Kind};
 use super::grid::{Column, Grid};
 use super::marks::Marks;
 use super::{Context, Data, Document, Listed, finish};
-use crate::words::{Message, Words};
+use crate::words::{Message, Order, Words};
 
 const TEMPLATE: &str = "index.typ";
 
@@ -57,6 +57,8 @@ pub(super) fn compose(
         no_source.extend(document.no_source);
         not_given.extend(document.not_given);
     }
+    let order = Order::of(words.language());
+    rows.sort_by(|one, other| order.compare(&one[0], &other[0]));
     let total = Message::new("index-total").with_count("documents", rows.len());
     let paper = match counted {
         true => Message::new("index-pages").with_count("pages", sheets),

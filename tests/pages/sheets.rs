@@ -271,9 +271,13 @@ impl Raster {
 #[test]
 fn on_the_raster_backs_lie_behind_fronts_and_the_bar_measures_100_mm() {
     let typesetter = typesetter();
-    for flip in [Flip::Long, Flip::Short] {
-        let press = press(LETTER, flip);
-        let leaves = card(&typesetter, "A", (148.0, 210.0), 2, &press);
+    // A card that is alone on its sheet, and one of each small size; four of A6 go on A4.
+    let tried =
+        [(LETTER, (148.0, 210.0)), (A4, (105.0, 148.0)), (A4, (101.6, 152.4)), (LETTER, (100.0, 150.0))];
+    let flips = [Flip::Long, Flip::Short];
+    for (flip, (sheet, size)) in flips.into_iter().flat_map(|flip| tried.map(|tried| (flip, tried))) {
+        let press = press(sheet, flip);
+        let leaves = card(&typesetter, "A", size, 2, &press);
         let pieces = typesetter.sheet_pieces(leaves.clone(), &press).expect("it lays out");
         let imposed = typesetter.impose(leaves, &press).expect("it exports");
         let pages = rasters(&imposed.pdf);
@@ -285,6 +289,10 @@ fn on_the_raster_backs_lie_behind_fronts_and_the_bar_measures_100_mm() {
             let mark = pieces.iter().filter(here).find(is_mark).expect("it has a mark").area;
             let around = [mark[0] - 2.0, mark[1] - 2.0, mark[2] + 2.0, mark[3] + 2.0];
             seen_marks.push(seen(raster.dark_in(around), number, &press));
+            // Beside a small card the bar may stand on end; it is the same one.
+            if size.0 < 140.0 {
+                continue;
+            }
             // The ticks at both ends of the bar: as high as it, and nothing else there is upright.
             let ticks: Vec<&Piece> = pieces
                 .iter()

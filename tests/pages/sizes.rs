@@ -26,16 +26,21 @@ pub(super) fn margin((width, height): (f64, f64)) -> f64 {
 }
 
 fn in_size(model: &Model, size: Size) -> Vec<Document> {
-    in_language(model, size, Language::English, OF_A_KIND)
+    in_edition(model, size, (Language::English, Units::Both), OF_A_KIND)
 }
 
 /// So many papers of every kind that is laid out for a size.
-fn in_language(model: &Model, size: Size, language: Language, of_a_kind: usize) -> Vec<Document> {
+fn in_edition(
+    model: &Model,
+    size: Size,
+    (language, units): (Language, Units),
+    of_a_kind: usize,
+) -> Vec<Document> {
     let words = Words::of(language);
     let bay = Some(Temperature::from_celsius(31.0));
     // A strip table of few rows is on two sides of every size.
     let trial = Trial { step: Some(Step::of_kelvins(10.0)), sides: Some(2) };
-    let edition = Edition { language: words.language(), units: Units::Both, size: Some(size), bay };
+    let edition = Edition { language: words.language(), units, size: Some(size), bay };
     let context = Context { trial, ..edition.context(model, &words, date()) };
     let mut seen: BTreeMap<PaperKind, usize> = BTreeMap::new();
     let mut listed = document::list(model);
@@ -80,13 +85,35 @@ fn every_kind_keeps_to_its_pages_in_every_size_and_every_other_language() {
     let mut seen = 0;
     for language in Language::ALL.iter().filter(|language| **language != Language::English) {
         for size in Size::all() {
-            for document in in_language(&model, size, *language, 1) {
+            for document in in_edition(&model, size, (*language, Units::Both), 1) {
                 check_geometry(&document);
                 seen += 1;
             }
         }
     }
     assert!(seen > 200, "only {seen} documents");
+}
+
+/// The large sizes are tried in one scale by `languages`.
+#[test]
+fn small_cards_keep_to_their_pages_in_either_scale_and_every_language() {
+    let model = demo();
+    let mut seen = 0;
+    let small = |size: &Size| size.millimetres().0.max(size.millimetres().1) < 160.0;
+    for size in Size::all().filter(small) {
+        for edition in
+            Language::ALL.iter().flat_map(|language| [(*language, Units::Us), (*language, Units::Metric)])
+        {
+            for document in in_edition(&model, size, edition, 1) {
+                check_geometry(&document);
+                typesetter().page_count(job(&document)).unwrap_or_else(|failure| {
+                    panic!("{} in {size}, {edition:?}: {}", document.id, failure.said(&Words::english()))
+                });
+                seen += 1;
+            }
+        }
+    }
+    assert!(seen > 100, "only {seen} documents");
 }
 
 /// A strip whose step is not the lead's has as many rows as its paper holds.
