@@ -1,0 +1,174 @@
+//! What keeping papers under control costs, and what a saved spec and a sheet to be cut cost:
+//! whole processes, as ratios within the run.
+
+use std::fs;
+use std::path::Path;
+use std::process::{Child, Command, Stdio};
+use std::thread::sleep;
+use std::time::{Duration, Instant};
+
+/// What a value of the evaporator's circuit is changed from, and to: its pull-up resistor.
+const PULL_UP: [&str; 2] = ["4.7", "4.8"];
+const ROUNDS: usize = 7;
+/// Vehicles beside the demo's, three papers each: a thousand papers with those of the demo.
+const FLEET: usize = 300;
+
+/// Prints a line for each.
+pub(crate) fn report() {
+    status();
+    issue();
+    sheets();
+    watch();
+}
+
+fn shop() -> tempfile::TempDir {
+    let folder = tempfile::tempdir().expect("a temporary folder can be made");
+    copy(&Path::new(env!("CARGO_MANIFEST_DIR")).join("specs"), &folder.path().join("specs"));
+    folder
+}
+
+fn status() {
+    let shop = shop();
+    let vehicle = |number| format!("[vehicle.FLEET-{number:03}]\ntitle = \"Van\"\nsystem = \"curlew\"\n\n");
+    let fleet: String = (0..FLEET).map(vehicle).collect();
+    fs::write(shop.path().join("specs/fleet.toml"), fleet).expect("it can be written");
+    let first = ran(shop.path(), &["issue", "--by", "KM", "--why", "first", "--date", "2026-11-01"]);
+    println!("| `bayleaf issue`, the first, of 1,003 papers | {:.1} s |", first / 1000.0);
+    let seen = shop.path().join("out/issued/.seen");
+    let fresh = median(|| {
+        drop(fs::remove_file(&seen));
+        ran(shop.path(), &["status"])
+    });
+    let again = median(|| ran(shop.path(), &["status"]));
+    println!("| `bayleaf status` over these with nothing changed, its kept answer deleted | {fresh:.0} ms |");
+    println!("| the same again; part of the aim of 150 ms | {again:.0} ms; {:.2} |", again / 150.0);
+}
+
+fn issue() {
+    let shop = shop();
+    ran(shop.path(), &["issue", "--by", "KM", "--why", "first", "--date", "2026-11-01"]);
+    correct(shop.path());
+    let act = ["issue", "--by", "KM", "--why", "corrected", "--date", "2026-11-02"];
+    let changed = tempfile::tempdir().expect("a temporary folder can be made");
+    copy(shop.path(), &changed.path().join("before"));
+    let mut ids: Vec<String> = Vec::new();
+    let acts = median(|| {
+        let again = tempfile::tempdir().expect("a temporary folder can be made");
+        copy(&changed.path().join("before"), again.path());
+        let time = ran(again.path(), &act);
+        ids = fs::read_dir(again.path().join("out/issued"))
+            .expect("it was issued")
+            .filter_map(|entry| {
+                entry
+                    .expect("it can be listed")
+                    .file_name()
+                    .to_str()?
+                    .strip_suffix("_r2.pdf")
+                    .map(str::to_owned)
+            })
+            .collect();
+        time
+    });
+    let print: Vec<&str> =
+        ["print", "--out", "drafts"].into_iter().chain(ids.iter().map(String::as_str)).collect();
+    let prints = median(|| ran(shop.path(), &print));
+    let alone = [&print[..], &["--jobs", "1"]].concat();
+    let one = median(|| ran(shop.path(), &alone));
+    println!("| `bayleaf issue` after one resistor changed, {} papers of 103 | {acts:.0} ms |", ids.len());
+    println!(
+        "| against `print` of these alone, two processes; one process | {:.2}; {:.2} |",
+        acts / prints,
+        acts / one
+    );
+}
+
+fn sheets() {
+    let shop = shop();
+    let plain = median(|| ran(shop.path(), &["print", "--out", "plain"]));
+    let sheets = median(|| ran(shop.path(), &["print", "--sheet", "A4", "--out", "sheets"]));
+    println!("| `bayleaf print --sheet A4` of the demo against the plain print | {:.2} |", sheets / plain);
+}
+
+fn watch() {
+    let shop = shop();
+    let mut process = command(shop.path(), &["watch", "CUR-EVAP"]).spawn().expect("it starts");
+    let picture = shop.path().join("out/CUR-EVAP.png");
+    let drawn = || fs::metadata(&picture).and_then(|file| file.modified()).ok();
+    let mut last = waited(&mut process, &|| drawn());
+    // It watches once the first picture is there.
+    sleep(Duration::from_millis(500));
+    let mut turn = 0;
+    let time = median(|| {
+        let [from, to] = if turn % 2 == 0 { PULL_UP } else { [PULL_UP[1], PULL_UP[0]] };
+        turn += 1;
+        let started = Instant::now();
+        change(shop.path(), from, to);
+        last = waited(&mut process, &|| drawn().filter(|now| *now > last));
+        let time = started.elapsed().as_secs_f64() * 1000.0;
+        sleep(Duration::from_millis(300));
+        time
+    });
+    drop(process.kill());
+    drop(process.wait());
+    println!(
+        "| `bayleaf watch`, from a saved spec to the new picture of a card of four sides, 200 ppi; part of the aim of 300 ms | {time:.0} ms; {:.2} |",
+        time / 300.0
+    );
+}
+
+fn waited<T>(process: &mut Child, of: &dyn Fn() -> Option<T>) -> T {
+    loop {
+        if let Some(there) = of() {
+            return there;
+        }
+        assert!(process.try_wait().expect("it can be asked").is_none(), "it ended");
+        sleep(Duration::from_millis(1));
+    }
+}
+
+fn correct(folder: &Path) {
+    change(folder, PULL_UP[0], PULL_UP[1]);
+}
+
+fn change(folder: &Path, from: &str, to: &str) {
+    let path = folder.join("specs/curlew/sensors.toml");
+    let text = fs::read_to_string(&path).expect("it is a spec of the demo");
+    let of = |ohms| {
+        format!("resistor = \"{ohms} kΩ ± 1 %\"\nconverter = {{ bits = 10, plausible = \"2 % to 98 %\"")
+    };
+    assert_eq!(text.matches(&of(from)).count(), 1);
+    fs::write(path, text.replace(&of(from), &of(to))).expect("it can be written");
+}
+
+fn command(folder: &Path, arguments: &[&str]) -> Command {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_bayleaf"));
+    command.current_dir(folder).args(arguments).stdout(Stdio::null()).stderr(Stdio::null());
+    command
+}
+
+/// Milliseconds of a whole command that ends well.
+fn ran(folder: &Path, arguments: &[&str]) -> f64 {
+    let started = Instant::now();
+    let status = command(folder, arguments).status().expect("the binary of this bench starts");
+    assert!(status.success(), "{arguments:?} ended with {status}");
+    started.elapsed().as_secs_f64() * 1000.0
+}
+
+fn median(mut time: impl FnMut() -> f64) -> f64 {
+    let mut times: Vec<f64> = (0..ROUNDS).map(|_| time()).collect();
+    times.sort_by(f64::total_cmp);
+    times[ROUNDS / 2]
+}
+
+fn copy(from: &Path, to: &Path) {
+    fs::create_dir_all(to).expect("folders can be made");
+    for entry in fs::read_dir(from).expect("it can be listed") {
+        let entry = entry.expect("it can be listed");
+        let to = to.join(entry.file_name());
+        if entry.path().is_dir() {
+            copy(&entry.path(), &to);
+        } else {
+            fs::copy(entry.path(), to).expect("it can be copied");
+        }
+    }
+}
