@@ -9,7 +9,7 @@ use std::path::Path;
 use bayleaf::diag::Findings;
 use bayleaf::document::{self, Document, Edition};
 use bayleaf::model::{self, Model};
-use bayleaf::quantity::Temperature;
+use bayleaf::quantity::{Temperature, Units};
 use bayleaf::spec::{self, Set};
 use bayleaf::words::Words;
 use expect_test::expect_file;
@@ -161,6 +161,24 @@ fn documents_say_what_they_said() {
     for id in chosen {
         let document = documents.iter().find(|document| document.id == id).expect("it is in the demo set");
         expect_file![folder.join(format!("{id}.txt"))].assert_eq(&text_of(document));
+    }
+}
+
+/// The same papers in US units: rows at round °F, limits inside what is computed there.
+#[test]
+fn papers_in_us_units_say_what_they_said() {
+    let (model, words) = (demo(), Words::english());
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/documents/us");
+    let edition = Edition {
+        units: Units::Us,
+        bay: Some(Temperature::from_fahrenheit(88.0)),
+        ..Edition::of(&model, &words)
+    };
+    let context = edition.context(&model, &words, "2026-11-24".parse().expect("a date"));
+    for id in ["CUR-EVAP", "HER-AIR", "HER-PARTS.RRV-3"] {
+        let listed = document::list(&model).into_iter().find(|listed| listed.id == id).expect("it is listed");
+        let document = document::compose(context, &listed).expect("a listed document exists");
+        expect_file![folder.join(format!("{id}.txt"))].assert_eq(&text_of(&document));
     }
 }
 

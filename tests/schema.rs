@@ -9,8 +9,8 @@ mod templates;
 use std::collections::{BTreeMap, BTreeSet};
 
 use bayleaf::quantity::{
-    Accuracy, Beta, Current, Misread, Phrasing, Pressure, Resistance, Temperature, TemperatureDifference,
-    Voltage, accuracy, deviation, interval, ratio, scalar, toleranced, wire_size,
+    Accuracy, Beta, Current, Misread, Phrasing, Pressure, Resistance, Step, Temperature,
+    TemperatureDifference, Voltage, accuracy, deviation, interval, ratio, scalar, toleranced, wire_size,
 };
 use bayleaf::spec::schema::{described, keys, schema};
 use fancy_regex::Regex;
@@ -154,6 +154,7 @@ const READERS: &[Reads] = &[
     ("temperature", |text| scalar::<Temperature>(text).map(drop)),
     ("temperatures", |text| interval::<Temperature>(text).map(drop)),
     ("difference", |text| scalar::<TemperatureDifference>(text).map(drop)),
+    ("step", |text| scalar::<Step>(text).map(drop)),
     ("differences", |text| interval::<TemperatureDifference>(text).map(drop)),
     ("pressure", |text| scalar::<Pressure>(text).map(drop)),
     ("beta", |text| scalar::<Beta>(text).map(drop)),
@@ -260,4 +261,37 @@ fn a_pattern_accepts_what_its_reader_accepts() {
     });
     outcome.expect("patterns and readers agree");
     assert!(accepted.get() > 500, "only {} texts were readable", accepted.get());
+}
+
+/// A card's step is a difference, on the scale that its table is round on.
+#[test]
+fn the_schema_takes_a_step_in_fahrenheit_as_the_reader_does() {
+    let schema = schema();
+    let step = &schema["definitions"]["card"]["additionalProperties"]["properties"]["step"];
+    let definition = step["allOf"][0]["$ref"].as_str().and_then(|name| name.strip_prefix("#/definitions/"));
+    let definition = &schema["definitions"][definition.expect("a step is a quantity")];
+    let pattern = definition["pattern"].as_str().expect("quantities have a pattern");
+    let pattern = Regex::new(pattern).expect("a regular expression");
+    let mut taken = 0;
+    for text in [
+        "5 °F",
+        "5 K",
+        "2.5 °C",
+        "± 5 °F",
+        "10 degF",
+        "0.5 ℉",
+        "5",
+        "5 °",
+        "5 Ω",
+        "5 psi",
+        "five °F",
+        "5 °F/K",
+        "",
+        "5 °F to 10 °F",
+    ] {
+        let reads = scalar::<Step>(text).is_ok();
+        assert_eq!(pattern.is_match(text).expect("a match ends"), reads, "`{text}`");
+        taken += usize::from(reads);
+    }
+    assert!(taken >= 5, "only {taken} of them are steps");
 }

@@ -1,11 +1,9 @@
-//! What keeping papers under control costs, and what a saved spec and a sheet to be cut cost:
-//! whole processes, as ratios within the run.
+//! What keeping papers under control costs: whole processes, as ratios within the run.
 
 use std::fs;
 use std::path::Path;
-use std::process::{Child, Command, Stdio};
-use std::thread::sleep;
-use std::time::{Duration, Instant};
+use std::process::{Command, Stdio};
+use std::time::Instant;
 
 /// What a value of the evaporator's circuit is changed from, and to: its pull-up resistor.
 const PULL_UP: [&str; 2] = ["4.7", "4.8"];
@@ -17,8 +15,6 @@ const FLEET: usize = 300;
 pub(crate) fn report() {
     status();
     issue();
-    sheets();
-    watch();
 }
 
 fn shop() -> tempfile::TempDir {
@@ -82,62 +78,15 @@ fn issue() {
     );
 }
 
-fn sheets() {
-    let shop = shop();
-    let plain = median(|| ran(shop.path(), &["print", "--out", "plain"]));
-    let sheets = median(|| ran(shop.path(), &["print", "--sheet", "A4", "--out", "sheets"]));
-    println!("| `bayleaf print --sheet A4` of the demo against the plain print | {:.2} |", sheets / plain);
-}
-
-fn watch() {
-    let shop = shop();
-    let mut process = command(shop.path(), &["watch", "CUR-EVAP"]).spawn().expect("it starts");
-    let picture = shop.path().join("out/CUR-EVAP.png");
-    let drawn = || fs::metadata(&picture).and_then(|file| file.modified()).ok();
-    let mut last = waited(&mut process, &|| drawn());
-    // It watches once the first picture is there.
-    sleep(Duration::from_millis(500));
-    let mut turn = 0;
-    let time = median(|| {
-        let [from, to] = if turn % 2 == 0 { PULL_UP } else { [PULL_UP[1], PULL_UP[0]] };
-        turn += 1;
-        let started = Instant::now();
-        change(shop.path(), from, to);
-        last = waited(&mut process, &|| drawn().filter(|now| *now > last));
-        let time = started.elapsed().as_secs_f64() * 1000.0;
-        sleep(Duration::from_millis(300));
-        time
-    });
-    drop(process.kill());
-    drop(process.wait());
-    println!(
-        "| `bayleaf watch`, from a saved spec to the new picture of a card of four sides, 200 ppi; part of the aim of 300 ms | {time:.0} ms; {:.2} |",
-        time / 300.0
-    );
-}
-
-fn waited<T>(process: &mut Child, of: &dyn Fn() -> Option<T>) -> T {
-    loop {
-        if let Some(there) = of() {
-            return there;
-        }
-        assert!(process.try_wait().expect("it can be asked").is_none(), "it ended");
-        sleep(Duration::from_millis(1));
-    }
-}
-
 fn correct(folder: &Path) {
-    change(folder, PULL_UP[0], PULL_UP[1]);
-}
-
-fn change(folder: &Path, from: &str, to: &str) {
     let path = folder.join("specs/curlew/sensors.toml");
     let text = fs::read_to_string(&path).expect("it is a spec of the demo");
     let of = |ohms| {
         format!("resistor = \"{ohms} kΩ ± 1 %\"\nconverter = {{ bits = 10, plausible = \"2 % to 98 %\"")
     };
-    assert_eq!(text.matches(&of(from)).count(), 1);
-    fs::write(path, text.replace(&of(from), &of(to))).expect("it can be written");
+    let [from, to] = PULL_UP.map(of);
+    assert_eq!(text.matches(&from).count(), 1);
+    fs::write(path, text.replace(&from, &to)).expect("it can be written");
 }
 
 fn command(folder: &Path, arguments: &[&str]) -> Command {

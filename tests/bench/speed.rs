@@ -2,7 +2,7 @@
 //! one process and on two; peak memory.
 //!
 //! `cargo bench --bench speed` prints a table for DEVELOPERS.md; a word after `--`
-//! asks for a part of it: `physics`, `commands`, `paper`, `kinds` or `register`. Times are only
+//! asks for a part of it: `physics`, `commands`, `paper`, `kinds`, `turns` or `register`. Times are only
 //! good as ratios within one run. With `REPORTLAB_PYTHON` naming a Python that
 //! has reportlab, the same tables are drawn by it in the same run.
 
@@ -12,6 +12,7 @@ mod commands;
 mod kinds;
 mod physics;
 mod register;
+mod turns;
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -31,12 +32,13 @@ const EACH: usize = 60;
 
 fn main() {
     let asked: Vec<String> = std::env::args().skip(1).filter(|word| !word.starts_with('-')).collect();
-    let parts: [(&str, fn()); 5] = [
+    let parts: [(&str, fn()); 6] = [
         ("physics", physics::report),
         ("commands", commands::report),
         ("paper", paper),
         ("kinds", kinds::report),
         ("register", register::report),
+        ("turns", turns::report),
     ];
     println!("| Measured | Figure |\n|---|---|");
     for (name, report) in parts {

@@ -1,9 +1,13 @@
 //! Saturation of refrigerants against the full equations of state.
 
+use bayleaf::document::table::{Ask, of};
+use bayleaf::model;
 use bayleaf::physics::atmosphere::{SEA_LEVEL, Site};
 use bayleaf::physics::refrigerant::reading::{Gauge, Limits, Rest};
 use bayleaf::physics::refrigerant::{Refrigerant, RefrigerantError};
-use bayleaf::quantity::{Length, Pressure, Ratio, Temperature, TemperatureDifference, scalar};
+use bayleaf::quantity::{Length, Pressure, Ratio, Temperature, TemperatureDifference, Units, scalar};
+use bayleaf::spec::{self, Set};
+use bayleaf::words::Words;
 
 use crate::sheet::Within::{Absolute, Relative};
 use crate::sheet::{Row, meets, rows_of};
@@ -267,4 +271,39 @@ fn pressure_at_rest_is_below_at_above_or_undecided() {
         &limits,
     );
     assert_eq!(hot, Err(RefrigerantError::AboveCritical), "the check is void in a hot bay");
+}
+
+/// 05a in °F and psi: the rows that an edition in US units computes for itself, against the
+/// equations of state (CoolProp 8.0.0), the columns in US units of the same file.
+#[test]
+fn an_edition_in_us_units_agrees_with_the_table_in_fahrenheit_and_psi() {
+    let findings = bayleaf::diag::Findings::default();
+    let model = model::build(&Set::read(&spec::demo(), &findings)).expect("the demo set is whole");
+    let words = Words::english();
+    let mut rows = 0;
+    for (id, number, stated) in [
+        ("heron-refrigerant", "R134a", 4.4e-5),
+        ("curlew-refrigerant", "R1234yf", 2.34e-4),
+        ("curlew-rear-refrigerant", "R744", 1e-5),
+    ] {
+        for row in rows_of("05a_refrigerant_saturation.csv") {
+            if row.text("fluid") != number {
+                continue;
+            }
+            let at = Temperature::from_fahrenheit(row.number("t_degF"));
+            let ask = Ask { id, from: Some(at), to: Some(at), units: Units::Us, ..Ask::default() };
+            // The demo's own tables reach only as far as a vehicle's weather.
+            let Ok(table) = of(&model, &words, &ask) else { continue };
+            let first = table.rows.first().expect("a row");
+            meets(
+                &row.place(),
+                row.number("t_degF"),
+                table.number(first, "temperature_f").expect("°F"),
+                Absolute(1e-9),
+            );
+            row.agrees("p_abs_psi", table.number(first, "absolute_psi").expect("psi"), Relative(stated));
+            rows += 1;
+        }
+    }
+    assert!(rows > 30, "only {rows} rows");
 }

@@ -274,7 +274,7 @@ fn within(units: Units, window: &Sourced<Interval<Measured>>) -> Option<Shown> {
 
 /// Limits as they were written: nothing is rounded, both have the same decimals. What is
 /// written in units that the edition has not is converted, and rounded inward.
-fn written(
+pub(super) fn written(
     (units, is_difference): (Units, bool),
     low: Option<&Sourced<Measured>>,
     high: Option<&Sourced<Measured>>,

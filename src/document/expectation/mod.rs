@@ -2,6 +2,8 @@
 //!
 //! One `Expectation` for every form, so that a sheet, a checklist and a report say the same.
 
+#[cfg(test)]
+mod inward;
 mod limits;
 mod sensor;
 mod steps;
