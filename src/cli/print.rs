@@ -21,7 +21,7 @@ use super::outcome::{Outcome, fail, unwritten, warn};
 use super::sizes;
 use super::templates::Templates;
 use crate::diag::{nearest, reason};
-use crate::document::{self, Context, Listed, Paperwork};
+use crate::document::{self, Codes, Context, Listed, Paperwork};
 use crate::typeset::Leaf;
 use crate::words::{Language, Message, Words};
 use batch::{Batch, Told};
@@ -50,7 +50,9 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
         Ok(listed) => listed,
         Err(message) => return fail(words, &message),
     };
+    let codes = Codes::default();
     let context = arguments.edition.context(&loaded.model, words);
+    let context = Context { codes: Some(&codes), ..context };
     if let Err(message) = sizes::refuse(context, listed.iter()) {
         return fail(words, &message);
     }

@@ -1,6 +1,6 @@
 //! Typesets with the templates of a run, and says why where it cannot.
 
-use std::cell::OnceCell;
+use std::sync::OnceLock;
 
 use super::sizes;
 use super::templates::Templates;
@@ -14,13 +14,13 @@ pub(super) struct Setter {
     templates: Templates,
     typesetter: Typesetter,
     /// With the built-in templates alone; made when something fails.
-    usual: OnceCell<Typesetter>,
+    usual: OnceLock<Typesetter>,
 }
 
 impl Setter {
     pub(super) fn new(templates: Templates, words: &Words) -> Self {
         let typesetter = templates.typesetter(words);
-        Self { templates, typesetter, usual: OnceCell::new() }
+        Self { templates, typesetter, usual: OnceLock::new() }
     }
 
     pub(super) fn templates(&self) -> &Templates {

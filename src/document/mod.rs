@@ -58,10 +58,11 @@ use chrono::NaiveDate;
 use schemars::JsonSchema;
 use serde::Serialize;
 
-pub use content::{Cell, Content, content};
+pub(crate) use content::code_of;
+pub use content::{Cell, Codes, Content, content};
 pub use distance::{ASKED_FOR, Distance, Reading};
 pub use edition::Edition;
-pub(crate) use fingerprint::code as code_of;
+pub(crate) use fingerprint::code as code_of_digest;
 pub use given::said;
 pub use list::{Listed, Paperwork, list};
 pub use plan::Trial;
@@ -98,6 +99,8 @@ pub struct Context<'a> {
     pub trial: Trial,
     /// The issue that the page belongs to; none on a draft.
     pub stamp: Option<&'a Stamp>,
+    /// What is known of other papers of the model already.
+    pub codes: Option<&'a Codes>,
 }
 
 impl Context<'_> {
@@ -134,6 +137,8 @@ pub struct Document {
     pub lamination: Option<Lamination>,
     /// What its pages carry, for papers that name it.
     furniture: Furniture,
+    /// What it says in neutral words.
+    content: Content,
     /// Spec keys of the values it shows without a source.
     pub no_source: Vec<String>,
     /// Spec keys of the values that are missing.
@@ -152,7 +157,13 @@ impl Document {
     /// The code of what it says.
     #[must_use]
     pub fn fingerprint(&self) -> &str {
-        &self.furniture.fingerprint
+        &self.content.fingerprint
+    }
+
+    /// What it says, whatever the language.
+    #[must_use]
+    pub fn content(&self) -> &Content {
+        &self.content
     }
 
     /// The data to be read by people, with the name of their schema.
@@ -231,15 +242,21 @@ fn finish(
     marks: Marks,
 ) -> Document {
     data.furniture().sources = marks.sources();
-    let fingerprint = if context.words.are_neutral() {
-        content::fingerprint(&data)
-    } else {
-        // What no set lists is made once: its own data are all there is.
-        content::fingerprint_of(context, listed).unwrap_or_else(|| content::fingerprint(&data))
-    };
+    let neutral = if context.words.are_neutral() { None } else { content::content(context, listed) };
+    let content = neutral.unwrap_or_else(|| content::of(&data));
+    finish_as(listed, (template, pages), data, (content, marks))
+}
+
+/// The same of a document whose content is known.
+fn finish_as(
+    listed: &Listed,
+    (template, pages): (&'static str, usize),
+    mut data: impl Data,
+    (content, marks): (Content, Marks),
+) -> Document {
     let furniture = data.furniture();
-    furniture.code = Code::new(&furniture.id, &furniture.revision, &fingerprint);
-    furniture.fingerprint = fingerprint;
+    furniture.code = Code::new(&furniture.id, &furniture.revision, &content.fingerprint);
+    furniture.fingerprint.clone_from(&content.fingerprint);
     let furniture = furniture.clone();
     let size = furniture.size;
     // How many sides a kind takes is known for the papers that it is made for first.
@@ -256,6 +273,7 @@ fn finish(
         reading: distance::of(&listed.paperwork),
         lamination: None,
         furniture,
+        content,
         no_source,
         not_given,
         facts,

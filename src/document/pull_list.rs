@@ -9,7 +9,7 @@ use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::stamp::{Stamp, revision};
 use super::write_on::{self, WriteOn};
-use super::{Context, Data, Document, Listed, Paperwork, finish};
+use super::{Context, Data, Document, Listed, Paperwork, content, finish_as};
 use crate::model::offered;
 use crate::quantity::noted;
 use crate::spec::PaperKind;
@@ -166,7 +166,9 @@ fn composed(context: Context<'_>, list: &PullList) -> Document {
     };
     // Read as the index is: in the hand, on the shop's paper.
     let listed = Listed { id: ID.to_owned(), spec: ID.to_owned(), paperwork: Paperwork::Index };
-    finish(context, &listed, (TEMPLATE, 0), data, Marks::default())
+    // No set lists it: its own data are all there is.
+    let content = content::of(&data);
+    finish_as(&listed, (TEMPLATE, 0), data, (content, Marks::default()))
 }
 
 fn row(words: &Words, pull: &Pull, first: bool) -> Row {

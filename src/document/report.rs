@@ -12,7 +12,7 @@ use super::marks::Marks;
 use super::test_sheet::group::{Quoted, quoted};
 use super::test_sheet::header;
 use super::write_on::{self, WriteOn};
-use super::{Context, Data, Document, Listed, Paperwork, finish};
+use super::{Context, Data, Document, Listed, Paperwork, code_of, finish};
 use crate::model::{Report, Sheet};
 use crate::words::{Message, Words};
 
@@ -170,9 +170,4 @@ fn papers(context: Context<'_>, sheet: &Sheet) -> Vec<PaperUsed> {
         Some(PaperUsed { id: id.clone(), code: code_of(context, &listed)? })
     };
     ids.into_iter().filter_map(used).collect()
-}
-
-/// The code that tells one issue of a paper from another.
-fn code_of(context: Context<'_>, listed: &Listed) -> Option<String> {
-    super::content(context, listed).map(|content| content.fingerprint)
 }

@@ -68,6 +68,7 @@ pub fn compare(enclosed: &Enclosed) -> Result<Comparison, Message> {
         size: record.size.as_deref().and_then(Size::named),
         trial: Trial::default(),
         stamp: Some(&stamp),
+        codes: None,
     };
     let document = document::compose(context, &listed).ok_or_else(missing)?;
     let mut comparison = Comparison::default();

@@ -7,8 +7,8 @@
 mod compare;
 mod read;
 
-use std::cell::RefCell;
 use std::collections::BTreeMap;
+use std::sync::{Mutex, PoisonError};
 
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -19,7 +19,7 @@ pub use compare::{Comparison, Differing, compare};
 pub use read::{Enclosed, LARGEST, read};
 
 use crate::diag::Sources;
-use crate::document::{self, CHANGED_FROM, CHANGED_TO, Cell, Context, Document, Listed, Paperwork};
+use crate::document::{CHANGED_FROM, CHANGED_TO, Cell, Context, Document, Listed, Paperwork};
 use crate::quantity::Size;
 use crate::spec::Parts;
 use crate::typeset::Attachment;
@@ -78,7 +78,7 @@ impl Record {
 #[derive(Debug)]
 pub struct Encloser {
     parts: Parts,
-    made: RefCell<BTreeMap<Part, Vec<(String, String)>>>,
+    made: Mutex<BTreeMap<Part, Vec<(String, String)>>>,
 }
 
 /// Which specs a paper carries: the part of its system, and its vehicle.
@@ -88,7 +88,7 @@ impl Encloser {
     /// For a set without errors.
     #[must_use]
     pub fn new(sources: &Sources) -> Self {
-        Self { parts: Parts::of(sources), made: RefCell::default() }
+        Self { parts: Parts::of(sources), made: Mutex::default() }
     }
 
     /// The files that go into the PDF of an issued document; none for a draft, and none for the
@@ -113,7 +113,7 @@ impl Encloser {
             units: context.units.word().to_owned(),
             size: context.size.map(|size: Size| size.name().to_owned()),
             data: plain(&document.data),
-            cells: document::content(context, listed).map(|content| content.cells).unwrap_or_default(),
+            cells: document.content().cells.clone(),
         };
         let record = serde_json::to_value(&record).expect("a record is plain data");
         let figures = Attachment {
@@ -138,7 +138,7 @@ impl Encloser {
     #[must_use]
     pub fn specs(&self, listed: &Listed) -> Vec<(String, String)> {
         let part = (self.parts.number(&listed.spec), listed.paperwork.vehicle().map(str::to_owned));
-        let mut made = self.made.borrow_mut();
+        let mut made = self.made.lock().unwrap_or_else(PoisonError::into_inner);
         let specs = made
             .entry(part)
             .or_insert_with_key(|(part, vehicle)| self.parts.files(*part, vehicle.as_deref()));

@@ -43,7 +43,8 @@ impl Changed {
 
 /// The values that differ between two states of a set, by their keys.
 pub(super) fn changed(before: &Texts, now: &Texts) -> Vec<Changed> {
-    let (before, now) = (parsed(before), parsed(now));
+    // A file that both states have takes part in no change.
+    let (before, now) = (parsed_unlike(before, now), parsed_unlike(now, before));
     let (old, new) = (things(&before), things(&now));
     let names: BTreeSet<&Vec<Step>> = old.keys().chain(new.keys()).collect();
     let mut found = Vec::new();
@@ -56,7 +57,7 @@ pub(super) fn changed(before: &Texts, now: &Texts) -> Vec<Changed> {
 /// The texts with one value as it was; nothing where it has no place in them.
 pub(super) fn put_back(now: &Texts, value: &Changed) -> Option<Texts> {
     let (last, above) = value.path.split_last()?;
-    for (path, mut document) in parsed(now) {
+    for (path, mut document) in parsed(now.iter()) {
         let mut parent = Some(document.as_item_mut());
         for step in above {
             parent = parent.and_then(|parent| match step {
@@ -93,8 +94,15 @@ fn put(parent: &mut Item, step: &Step, old: Option<&Item>) -> bool {
     }
 }
 
-fn parsed(texts: &Texts) -> Vec<(String, DocumentMut)> {
-    texts.iter().filter_map(|(path, text)| Some((path.clone(), text.parse().ok()?))).collect()
+/// Those of the texts that another state has not.
+fn parsed_unlike(texts: &Texts, other: &Texts) -> Vec<(String, DocumentMut)> {
+    parsed(texts.iter().filter(|(path, text)| other.get(*path) != Some(*text))).collect()
+}
+
+fn parsed<'a>(
+    texts: impl Iterator<Item = (&'a String, &'a String)>,
+) -> impl Iterator<Item = (String, DocumentMut)> {
+    texts.filter_map(|(path, text)| Some((path.clone(), text.parse().ok()?)))
 }
 
 /// The things of a set by kind and id, whichever file they stand in.

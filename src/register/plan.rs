@@ -1,8 +1,9 @@
 //! What is due: each document beside what was last issued of it.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 use chrono::NaiveDate;
+use rayon::prelude::*;
 use serde_json::Value;
 use sha2::{Digest, Sha256};
 
@@ -10,8 +11,8 @@ use super::cause::Texts;
 use super::kept::Kept;
 use super::moved::moved;
 use super::reasons;
-use super::record::Record;
-use crate::document::{self, Because, Context, Document, Edition, Listed, Moved, Paperwork};
+use super::record::{History, Record};
+use crate::document::{self, Because, Codes, Context, Document, Edition, Listed, Moved, Paperwork};
 use crate::enclosure::Encloser;
 use crate::model::Model;
 use crate::quantity::{Size, Temperature, Units};
@@ -52,7 +53,7 @@ impl State {
 pub struct Entry {
     /// Its id.
     pub id: String,
-    /// Its title.
+    /// Its title; empty where it is as issued and no such titles are asked for.
     pub title: String,
     /// Which document of the set it is; nothing where it is gone.
     pub listed: Option<Listed>,
@@ -110,6 +111,8 @@ pub struct Today<'a> {
     pub asked: Asked,
     /// Tells one state of the templates from another.
     pub templates: &'a str,
+    /// Whether titles are wanted of papers that are as issued, too.
+    pub all_titles: bool,
 }
 
 /// A paper of an earlier issue.
@@ -124,7 +127,7 @@ pub struct Earlier {
 }
 
 /// Where papers of earlier issues are kept.
-pub trait Archive {
+pub trait Archive: Sync {
     /// What a revision of a document said; nothing where its paper is lost.
     fn earlier(&self, id: &str, revision: u32) -> Option<Earlier>;
 }
@@ -142,35 +145,12 @@ pub(super) struct Pair {
 pub fn plan(today: &Today<'_>, record: &Record, archive: &dyn Archive) -> Vec<Entry> {
     let mut listed = document::list(today.model);
     listed.retain(|listed| listed.paperwork != Paperwork::Index);
-    let issued = |id: &str| record.of(id).and_then(|history| history.newest());
-    let editions: Vec<Edition> = listed.iter().map(|listed| today.edition(issued(&listed.id))).collect();
-    let spoken = Spoken::of(&editions);
-    let mut entries = Vec::new();
-    let mut pairs: BTreeMap<usize, Pair> = BTreeMap::new();
-    for (listed, edition) in listed.iter().zip(editions) {
-        let Some((words, table)) = spoken.in_language(edition.language) else { continue };
-        let context = edition.context(today.model, words, today.date);
-        let Some(document) = document::compose(context, listed) else { continue };
-        let mut entry = Entry::new(listed, &document, edition, layout(&document, today.templates, table));
-        if let (Some(history), Some(issue)) = (record.of(&listed.id), issued(&listed.id)) {
-            let revision = issue.act.revision.value;
-            entry.revision = Some(revision);
-            entry.is_other = issue.content != entry.content;
-            entry.state = match (history.current().is_some(), entry.is_other) {
-                (false, _) => State::Withdrawn,
-                (true, true) => State::Changed,
-                (true, false) if issue.layout != entry.layout => State::Layout,
-                (true, false) => State::Same,
-            };
-            if entry.is_other
-                && let Some(earlier) = archive.earlier(&listed.id, revision)
-            {
-                let pair = today.pair(context, listed, &document, earlier, &mut entry);
-                pairs.insert(entries.len(), pair);
-            }
-        }
-        entries.push(entry);
-    }
+    let newest = |listed: &Listed| record.of(&listed.id).and_then(History::newest);
+    let spoken = Spoken::of(listed.iter().map(|listed| today.edition(newest(listed)).language));
+    let codes = Codes::default();
+    let compared = |listed: &Listed| today.compared(listed, (&spoken, &codes), record, archive);
+    let compared: Vec<(Entry, Option<Pair>)> = listed.par_iter().filter_map(compared).collect();
+    let (mut entries, pairs): (Vec<Entry>, Vec<Option<Pair>>) = compared.into_iter().unzip();
     reasons::explain(today, &spoken, &pairs, &mut entries);
     let there: BTreeSet<&str> = listed.iter().map(|listed| listed.id.as_str()).collect();
     for (id, history) in record.documents() {
@@ -198,22 +178,61 @@ impl Today<'_> {
         }
     }
 
-    /// Tells a changed document from its earlier self, cell by cell.
-    fn pair(
+    /// A document beside what was issued of it. Neutral words say whether it is another: only
+    /// one that somebody has to do something about is composed in words.
+    fn compared(
         &self,
-        context: Context<'_>,
         listed: &Listed,
-        document: &Document,
-        earlier: Earlier,
-        entry: &mut Entry,
-    ) -> Pair {
+        (spoken, codes): (&Spoken, &Codes),
+        record: &Record,
+        archive: &dyn Archive,
+    ) -> Option<(Entry, Option<Pair>)> {
+        let history = record.of(&listed.id);
+        let issue = history.and_then(History::newest);
+        let edition = self.edition(issue);
+        let (words, table) = spoken.in_language(edition.language)?;
+        let context = edition.context(self.model, words, self.date);
+        let context = Context { codes: Some(codes), ..context };
+        let layout = layout(edition.language, context.size_of(listed), self.templates, table);
+        let Some(issue) = issue else {
+            let document = document::compose(context, listed)?;
+            let content = document.fingerprint().to_owned();
+            return Some((Entry::new(listed, edition, (content, layout), document.title()), None));
+        };
+        let content = document::code_of(context, listed)?;
+        let is_current = history.is_some_and(|history| history.current().is_some());
+        let state = match (is_current, issue.content == content) {
+            (false, _) => State::Withdrawn,
+            (true, false) => State::Changed,
+            (true, true) if issue.layout != layout => State::Layout,
+            (true, true) => State::Same,
+        };
+        let document = if state == State::Same && !self.all_titles {
+            None
+        } else {
+            Some(document::compose(context, listed)?)
+        };
+        let title = document.as_ref().map(Document::title).unwrap_or_default();
+        let mut entry = Entry::new(listed, edition, (content, layout), title);
+        entry.state = state;
+        entry.revision = Some(issue.act.revision.value);
+        entry.is_other = issue.content != entry.content;
+        let Some(document) = document.filter(|_| entry.is_other) else { return Some((entry, None)) };
+        let pair = archive.earlier(&listed.id, issue.act.revision.value).map(|earlier| {
+            let (pair, difference) = self.pair(listed, &document, earlier);
+            entry.difference = Some(difference);
+            pair
+        });
+        Some((entry, pair))
+    }
+
+    /// Tells a changed document from its earlier self, cell by cell.
+    fn pair(&self, listed: &Listed, document: &Document, earlier: Earlier) -> (Pair, Difference) {
         let data: Value = serde_json::from_slice(&document.data).unwrap_or_default();
-        let cells = document::content(context, listed).map(|content| content.cells).unwrap_or_default();
-        let now = Kept::of(&cells, &data);
+        let now = Kept::of(&document.content().cells, &data);
         let moved = moved(&earlier.kept, &now, &data);
-        entry.difference = Some(Difference { moved, because: Vec::new() });
         let today = self.encloser.specs(listed).into_iter().collect();
-        Pair { now, before: earlier.texts, today }
+        (Pair { now, before: earlier.texts, today }, Difference { moved, because: Vec::new() })
     }
 }
 
@@ -224,16 +243,16 @@ impl Entry {
         self.revision.map_or(1, |revision| revision.saturating_add(1))
     }
 
-    fn new(listed: &Listed, document: &Document, edition: Edition, layout: String) -> Self {
+    fn new(listed: &Listed, edition: Edition, (content, layout): (String, String), title: &str) -> Self {
         Self {
             id: listed.id.clone(),
-            title: document.title().to_owned(),
+            title: title.to_owned(),
             listed: Some(listed.clone()),
             state: State::New,
             revision: None,
             is_other: false,
             edition,
-            content: document.fingerprint().to_owned(),
+            content,
             layout,
             difference: None,
         }
@@ -260,9 +279,10 @@ impl Entry {
 pub(super) struct Spoken(Vec<(Words, String)>);
 
 impl Spoken {
-    fn of(editions: &[Edition]) -> Self {
-        let spoken = |language: &&Language| editions.iter().any(|edition| edition.language == **language);
-        let languages = Language::ALL.iter().filter(spoken).map(|language| Words::of(*language));
+    fn of(languages: impl Iterator<Item = Language>) -> Self {
+        let spoken: Vec<Language> = languages.collect();
+        let languages = Language::ALL.iter().filter(|language| spoken.contains(language));
+        let languages = languages.map(|language| Words::of(*language));
         Self(
             languages.map(|words| (words.paper_json(), words)).map(|(table, words)| (words, table)).collect(),
         )
@@ -274,20 +294,13 @@ impl Spoken {
     }
 }
 
-/// What of a page's furniture is of its issue, not of its look.
-const OF_THE_ISSUE: [&str; 5] = ["date", "revision", "draft", "code", "changed"];
-
-/// Tells one look of a page from another: its data without date and revision, the templates,
-/// the words, the program.
-fn layout(document: &Document, templates: &str, words: &str) -> String {
-    let mut data: Value = serde_json::from_slice(&document.data).unwrap_or_default();
-    if let Some(furniture) = data.get_mut("furniture").and_then(Value::as_object_mut) {
-        furniture.retain(|key, _| !OF_THE_ISSUE.contains(&key.as_str()));
-    }
+/// Tells one look of what a page says from another: its language and size, the templates, the
+/// words, the program.
+fn layout(language: Language, size: Size, templates: &str, words: &str) -> String {
     let mut hash = Sha256::new();
-    for part in [&data.to_string(), document.template, templates, words, env!("CARGO_PKG_VERSION")] {
+    for part in [language.code(), size.slug(), templates, words, env!("CARGO_PKG_VERSION")] {
         hash.update(part);
         hash.update([0]);
     }
-    document::code_of(&hash.finalize())
+    document::code_of_digest(&hash.finalize())
 }

@@ -2,11 +2,13 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use rayon::prelude::*;
+
 use super::cause::{self, Changed, Texts};
 use super::kept::Kept;
 use super::plan::{Entry, Pair, Spoken, Today};
 use crate::diag::{Findings, Sources};
-use crate::document;
+use crate::document::{self, Codes, Context};
 use crate::model::{self, Model};
 use crate::rules;
 use crate::spec::Set;
@@ -15,26 +17,30 @@ use crate::spec::Set;
 const MOST_TRIED: usize = 60;
 
 /// Models with one value as it was, by the name of the change; none where it cannot be put back.
-type Tried = BTreeMap<(String, String), Option<Model>>;
+type Tried = BTreeMap<(String, String), Option<(Model, Codes)>>;
 
 /// Names the values behind every changed document and cell.
-pub(super) fn explain(
-    today: &Today<'_>,
-    spoken: &Spoken,
-    pairs: &BTreeMap<usize, Pair>,
-    entries: &mut [Entry],
-) {
+pub(super) fn explain(today: &Today<'_>, spoken: &Spoken, pairs: &[Option<Pair>], entries: &mut [Entry]) {
+    // Papers of one system carry the same specs.
+    let mut states: BTreeMap<(&Texts, &Texts), Vec<Changed>> = BTreeMap::new();
     let mut tried = Tried::new();
-    for (at, pair) in pairs {
-        let changed = cause::changed(&pair.before, &pair.today);
+    for pair in pairs.iter().flatten() {
+        let state = (&pair.before, &pair.today);
+        let changed = states.entry(state).or_insert_with(|| cause::changed(&pair.before, &pair.today));
         if tried.len() + changed.len() <= MOST_TRIED {
-            for value in &changed {
+            for value in changed {
                 let model = || cause::put_back(today.texts, value).and_then(|texts| built(&texts));
-                tried.entry(value.name()).or_insert_with(model);
+                let tried = tried.entry(value.name());
+                tried.or_insert_with(|| model().map(|model| (model, Codes::default())));
             }
         }
-        explain_one(today, spoken, pair, &tried, &changed, &mut entries[*at]);
     }
+    entries.par_iter_mut().zip(pairs).for_each(|(entry, pair)| {
+        let Some(pair) = pair else { return };
+        if let Some(changed) = states.get(&(&pair.before, &pair.today)) {
+            explain_one(today, spoken, pair, &tried, changed, entry);
+        }
+    });
 }
 
 fn explain_one(
@@ -46,8 +52,8 @@ fn explain_one(
     entry: &mut Entry,
 ) {
     for value in changed {
-        let model = tried.get(&value.name()).and_then(Option::as_ref);
-        let then = model.and_then(|model| said_with(today, spoken, model, entry));
+        let tried = tried.get(&value.name()).and_then(Option::as_ref);
+        let then = tried.and_then(|tried| said_with(today, spoken, tried, entry));
         let Some(difference) = &mut entry.difference else { return };
         let Some(differing) = then.and_then(|then| differing(&pair.now, &then)) else { continue };
         for moved in difference.moved.iter_mut().filter(|moved| moved.key.is_none()) {
@@ -83,9 +89,15 @@ fn differing<'a>(now: &'a Kept, then: &Kept) -> Option<BTreeSet<&'a str>> {
 }
 
 /// What a document would say of another model.
-fn said_with(today: &Today<'_>, spoken: &Spoken, model: &Model, entry: &Entry) -> Option<Kept> {
+fn said_with(
+    today: &Today<'_>,
+    spoken: &Spoken,
+    (model, codes): &(Model, Codes),
+    entry: &Entry,
+) -> Option<Kept> {
     let (words, _) = spoken.in_language(entry.edition.language)?;
     let context = entry.edition.context(model, words, today.date);
+    let context = Context { codes: Some(codes), ..context };
     let content = document::content(context, entry.listed.as_ref()?)?;
     Some(Kept::of(&content.cells, &serde_json::Value::Null))
 }

@@ -1,16 +1,18 @@
 //! `bayleaf issue`: final papers, the register, and the list of what to take down.
 
+use std::collections::BTreeMap;
 use std::io;
+use std::path::PathBuf;
 
 use super::desk::{self, Book, refused};
 use super::papers::Press;
 use super::status::planned;
-use super::{day, told};
+use super::{day, hands, told};
 use crate::cli::args::Issue;
 use crate::cli::outcome::{Outcome, complain, fail, say};
-use crate::cli::why::Reasons;
+use crate::cli::why::{Reasons, Why};
 use crate::diag::nearest;
-use crate::document::{Edition, Pull, PullList};
+use crate::document::{Edition, Pull, PullList, Stamp};
 use crate::enclosure::Encloser;
 use crate::register::{self, Disk, Entry, Ledger, Order, Shelf, State, Writer};
 use crate::words::{Language, Message, Words};
@@ -37,7 +39,7 @@ pub(super) fn issue(arguments: &Issue, language: Option<Language>, disk: &Disk) 
     let date = day(arguments.edition.date, &book.record).map_err(told)?;
     let encloser = Encloser::new(&loaded.sources);
     let edition = &arguments.edition;
-    let entries = planned((&loaded, &encloser), &book, &shelf, (edition, language))?;
+    let entries = planned((&loaded, &encloser), &book, &shelf, (edition, language), false)?;
     let chosen = chosen(&entries, arguments).map_err(told)?;
     let order = Order { by: arguments.because.by.clone(), why: arguments.because.why.clone(), date };
     before_its_time(&chosen, &book, &order).map_err(told)?;
@@ -82,37 +84,40 @@ impl Act<'_> {
             let message = Message::new("run-link-outside").with("path", shelf.folder().display());
             return Err(fail(words, &message.with("to", to.display())));
         }
+        for entry in chosen {
+            press.refuse(entry, self.order.date).map_err(|message| fail(words, &message))?;
+        }
         let mut writer = Writer::begin(disk, shelf, &self.book.path, &self.book.record)
             .map_err(|error| refused(words, &error))?;
-        let mut reasons = Reasons::default();
-        let mut ledger: Ledger = self.book.ledger.clone();
         let number = self.number();
-        for entry in chosen {
-            let stamp = register::stamp(entry, self.order);
-            press.refuse(entry, &stamp).map_err(|message| fail(words, &message))?;
-            match press.paper(entry, &stamp) {
-                Ok(pdf) => {
-                    let path = shelf.paper(&entry.id, stamp.revision);
-                    writer.stage(path, &pdf).map_err(|error| refused(words, &error))?;
-                    register::write_down(&mut ledger, entry, self.order, number.as_deref());
-                }
-                Err(why) => reasons.add(entry.id.clone(), why),
+        let stamped = chosen.iter().map(|entry| Paper::Issued(entry, register::stamp(entry, self.order)));
+        let papers: Vec<Paper<'_>> = stamped.chain(number.as_deref().map(Paper::PullList)).collect();
+        // By their place in the list, whichever is done first.
+        let mut failed: BTreeMap<usize, Why> = BTreeMap::new();
+        let make = |paper: &Paper<'_>| match paper {
+            Paper::Issued(entry, stamp) => press.paper(entry, stamp),
+            Paper::PullList(_) => press.pull_list(edition, self.list),
+        };
+        hands::each(&papers, make, |at, made| match made {
+            Ok(pdf) => writer.stage(papers[at].file(shelf), &pdf),
+            Err(why) => {
+                failed.insert(at, why);
+                Ok(())
             }
-        }
-        if let Some(number) = &number {
-            match press.pull_list(edition, self.list) {
-                Ok(pdf) => {
-                    writer.stage(shelf.pull_list(number), &pdf).map_err(|error| refused(words, &error))?
-                }
-                Err(why) => reasons.add(number.clone(), why),
-            }
-        }
+        })
+        .map_err(|error| refused(words, &error))?;
+        let mut reasons = Reasons::default();
+        failed.into_iter().for_each(|(at, why)| reasons.add(papers[at].name(), why));
         if reasons.documents() > 0 {
             if let Some(templates) = press.templates() {
                 reasons.show(templates, words);
             }
             complain(words, &Message::new("issue-none"));
             return Err(reasons.outcome());
+        }
+        let mut ledger: Ledger = self.book.ledger.clone();
+        for entry in chosen {
+            register::write_down(&mut ledger, entry, self.order, number.as_deref());
         }
         writer.commit(&ledger.text()).map_err(|error| refused(words, &error))
     }
@@ -134,6 +139,29 @@ impl Act<'_> {
         let Some(number) = self.number() else { return Ok(()) };
         let pull = Message::new("issue-pull").with_count("copies", self.list.copies.len());
         say(self.words.say(&pull.with("path", self.shelf.pull_list(&number).display())))
+    }
+}
+
+/// What an issue makes.
+enum Paper<'a> {
+    Issued(&'a Entry, Stamp),
+    /// By its number.
+    PullList(&'a str),
+}
+
+impl Paper<'_> {
+    fn file(&self, shelf: &Shelf) -> PathBuf {
+        match self {
+            Self::Issued(entry, stamp) => shelf.paper(&entry.id, stamp.revision),
+            Self::PullList(number) => shelf.pull_list(number),
+        }
+    }
+
+    fn name(&self) -> String {
+        match self {
+            Self::Issued(entry, _) => entry.id.clone(),
+            Self::PullList(number) => (*number).to_owned(),
+        }
     }
 }
 

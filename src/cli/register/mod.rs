@@ -1,6 +1,7 @@
 //! The commands that work with the register, and how they open it.
 
 mod desk;
+mod hands;
 pub(super) mod holders;
 pub(super) mod issue;
 mod papers;

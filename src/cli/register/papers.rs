@@ -3,11 +3,13 @@
 use std::collections::BTreeMap;
 use std::path::PathBuf;
 
+use chrono::NaiveDate;
+
 use crate::cli::setter::Setter;
 use crate::cli::sizes;
 use crate::cli::templates::Templates;
 use crate::cli::why::Why;
-use crate::document::{self, Context, Edition, PullList, Stamp};
+use crate::document::{self, Codes, Context, Edition, PullList, Stamp};
 use crate::enclosure::Encloser;
 use crate::model::Model;
 use crate::register::Entry;
@@ -18,6 +20,7 @@ use crate::words::{Language, Message, Words};
 pub(super) struct Press<'a> {
     model: &'a Model,
     encloser: &'a Encloser,
+    codes: Codes,
     /// A language's words, and what typesets with them.
     setters: BTreeMap<&'static str, (Words, Setter)>,
 }
@@ -38,13 +41,13 @@ impl<'a> Press<'a> {
                 setters.insert(language.code(), (words, setter));
             }
         }
-        Ok(Self { model, encloser, setters })
+        Ok(Self { model, encloser, codes: Codes::default(), setters })
     }
 
     /// Refuses a size that a document is not laid out for.
-    pub(super) fn refuse(&self, entry: &Entry, stamp: &Stamp) -> Result<(), Message> {
+    pub(super) fn refuse(&self, entry: &Entry, date: NaiveDate) -> Result<(), Message> {
         let Some((words, _)) = self.setters.get(entry.edition.language.code()) else { return Ok(()) };
-        sizes::refuse(entry.edition.context(self.model, words, stamp.date), entry.listed.iter())
+        sizes::refuse(entry.edition.context(self.model, words, date), entry.listed.iter())
     }
 
     /// The PDF of an issued document.
@@ -53,7 +56,7 @@ impl<'a> Press<'a> {
         let listed = entry.listed.as_ref().ok_or_else(missing)?;
         let (words, setter) = self.setters.get(entry.edition.language.code()).ok_or_else(missing)?;
         let context = entry.edition.context(self.model, words, stamp.date);
-        let context = Context { stamp: Some(stamp), ..context };
+        let context = Context { stamp: Some(stamp), codes: Some(&self.codes), ..context };
         let document = document::compose(context, listed).ok_or_else(missing)?;
         let attached = self.encloser.enclose(context, listed, &document);
         let job = Job { attached: &attached, ..Job::of(&document, stamp.date) };

@@ -29,7 +29,9 @@ fn status(arguments: &Status, language: Option<Language>) -> Result<Outcome, Out
     let words = &loaded.words;
     let strays = tell_strays(words, &shelf, &book);
     let encloser = Encloser::new(&loaded.sources);
-    let entries = planned((&loaded, &encloser), &book, &shelf, (&arguments.edition, language))?;
+    let all_titles = arguments.format == StatusFormat::Json;
+    let asked = (&arguments.edition, language);
+    let entries = planned((&loaded, &encloser), &book, &shelf, asked, all_titles)?;
     let told = match arguments.format {
         StatusFormat::Json => format!("{:#}", told::as_json(&entries, &book.record)),
         StatusFormat::Text => {
@@ -51,6 +53,7 @@ pub(super) fn planned(
     book: &Book,
     shelf: &Shelf,
     (edition, language): (&Edition, Option<Language>),
+    all_titles: bool,
 ) -> Result<Vec<Entry>, Outcome> {
     let words = &loaded.words;
     let templates = Templates::load(edition.templates.as_deref()).map_err(|message| fail(words, &message))?;
@@ -65,6 +68,7 @@ pub(super) fn planned(
         date: edition.issued(),
         asked: Asked { language, units: edition.units, size: edition.size, bay: edition.at },
         templates: &templates.state(),
+        all_titles,
     };
     Ok(plan(&today, &book.record, shelf))
 }
