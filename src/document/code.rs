@@ -22,8 +22,14 @@ pub(super) struct Code {
 const SHORT: &str = "two ids of at most 40 characters, a revision and a fingerprint fit a symbol";
 
 impl Code {
+    /// The code as text alone.
+    pub(super) fn text(id: &str, revision: &str, fingerprint: &str) -> Self {
+        Self { text: format!("{id} {revision} {fingerprint}"), ..Self::default() }
+    }
+
+    /// The code with its symbol.
     pub(super) fn new(id: &str, revision: &str, fingerprint: &str) -> Self {
-        let text = format!("{id} {revision} {fingerprint}");
+        let Self { text, .. } = Self::text(id, revision, fingerprint);
         let symbol = QRBuilder::new(text.as_bytes()).ecl(ECL::Q).build().expect(SHORT);
         let modules = symbol.size;
         let dark = |row: usize, column: usize| symbol[row].get(column).is_some_and(|module| module.value());

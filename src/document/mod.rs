@@ -242,9 +242,12 @@ fn finish(
     marks: Marks,
 ) -> Document {
     data.furniture().sources = marks.sources();
-    let neutral = if context.words.are_neutral() { None } else { content::content(context, listed) };
+    let is_neutral = context.words.are_neutral();
+    let neutral = if is_neutral { None } else { content::content(context, listed) };
     let content = neutral.unwrap_or_else(|| content::of(&data));
-    finish_as(listed, (template, pages), data, (content, marks))
+    // Nobody reads a page in neutral words.
+    let code = if is_neutral { Code::text } else { Code::new };
+    finish_as(listed, (template, pages), data, (content, marks), code)
 }
 
 /// The same of a document whose content is known.
@@ -253,9 +256,10 @@ fn finish_as(
     (template, pages): (&'static str, usize),
     mut data: impl Data,
     (content, marks): (Content, Marks),
+    code: impl Fn(&str, &str, &str) -> Code,
 ) -> Document {
     let furniture = data.furniture();
-    furniture.code = Code::new(&furniture.id, &furniture.revision, &content.fingerprint);
+    furniture.code = code(&furniture.id, &furniture.revision, &content.fingerprint);
     furniture.fingerprint.clone_from(&content.fingerprint);
     let furniture = furniture.clone();
     let size = furniture.size;

@@ -5,6 +5,7 @@ use chrono::NaiveDate;
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use super::code::Code;
 use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::stamp::{Stamp, revision};
@@ -168,7 +169,7 @@ fn composed(context: Context<'_>, list: &PullList) -> Document {
     let listed = Listed { id: ID.to_owned(), spec: ID.to_owned(), paperwork: Paperwork::Index };
     // No set lists it: its own data are all there is.
     let content = content::of(&data);
-    finish_as(&listed, (TEMPLATE, 0), data, (content, Marks::default()))
+    finish_as(&listed, (TEMPLATE, 0), data, (content, Marks::default()), Code::new)
 }
 
 fn row(words: &Words, pull: &Pull, first: bool) -> Row {

@@ -9,24 +9,25 @@ const TIE: char = '\u{a0}';
 /// does not break, and the hyphen before a number by a minus sign.
 pub(super) fn tie(text: &str) -> String {
     let mut out = String::with_capacity(text.len() + text.len() / 32);
-    let mut before = None;
-    for (at, c) in text.char_indices() {
-        let binds = c == ' '
+    let mut done = 0;
+    for (at, sign) in text.match_indices([' ', '-']) {
+        let (before, after) = (text[..at].chars().next_back(), &text[at + 1..]);
+        let binds = sign == " "
             && match before {
                 Some('±') => true,
-                Some(digit) if char::is_ascii_digit(&digit) => begins_with_unit(&text[at + 1..]),
+                Some(digit) if char::is_ascii_digit(&digit) => begins_with_unit(after),
                 _ => false,
             };
-        let negative = c == '-'
+        let negative = sign == "-"
             && matches!(before, Some(' ' | '"' | '(') | None)
-            && text[at + 1..].starts_with(|next: char| next.is_ascii_digit());
-        out.push(match c {
-            _ if binds => TIE,
-            _ if negative => '−',
-            _ => c,
-        });
-        before = Some(c);
+            && after.starts_with(|next: char| next.is_ascii_digit());
+        if binds || negative {
+            out.push_str(&text[done..at]);
+            out.push(if binds { TIE } else { '−' });
+            done = at + 1;
+        }
     }
+    out.push_str(&text[done..]);
     out
 }
 

@@ -1,6 +1,6 @@
 //! What a paper says, so that two revisions of it can be told apart cell by cell.
 
-use std::collections::BTreeMap;
+use std::collections::HashMap;
 
 use serde_json::Value;
 
@@ -37,9 +37,9 @@ impl Kept {
     /// first text, not by its number.
     #[must_use]
     pub fn named(&self) -> Vec<(String, &KeptCell)> {
-        let texts: BTreeMap<&str, &str> =
+        let texts: HashMap<&str, &str> =
             self.0.iter().map(|cell| (cell.at.as_str(), cell.meant.as_str())).collect();
-        let mut met: BTreeMap<String, usize> = BTreeMap::new();
+        let mut met: HashMap<String, usize> = HashMap::new();
         let name = |cell| {
             let mut name = name_of(cell, &texts);
             let count = met.entry(name.clone()).or_default();
@@ -56,15 +56,21 @@ impl Kept {
 /// What a row may be called by, below it.
 const HEADS: [&str; 6] = ["0", "what", "id", "number", "pin", "title"];
 
-fn name_of(cell: &KeptCell, texts: &BTreeMap<&str, &str>) -> String {
-    let (mut path, mut name) = (String::new(), String::new());
+fn name_of(cell: &KeptCell, texts: &HashMap<&str, &str>) -> String {
+    let (mut end, mut name, mut below) = (0, String::with_capacity(cell.at.len()), String::new());
     for step in cell.at.split('/').skip(1) {
-        path = format!("{path}/{step}");
+        end += 1 + step.len();
         let is_number = step.bytes().all(|byte| byte.is_ascii_digit());
-        let head = || HEADS.iter().find_map(|head| texts.get(format!("{path}/{head}").as_str()));
-        match head().filter(|_| is_number) {
-            Some(head) => name += &format!("/[{head}]"),
-            None => name += &format!("/{step}"),
+        let mut head = || {
+            HEADS.iter().find_map(|head| {
+                below.clear();
+                below.extend([&cell.at[..end], "/", head]);
+                texts.get(below.as_str())
+            })
+        };
+        match is_number.then(&mut head).flatten() {
+            Some(head) => name.extend(["/[", head, "]"]),
+            None => name.extend(["/", step]),
         }
     }
     name

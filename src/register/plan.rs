@@ -134,6 +134,9 @@ pub trait Archive: Sync {
 
 /// A document that changed, with both of its sides.
 pub(super) struct Pair {
+    /// Whether both were made by the same program in the same edition: then nothing but the specs
+    /// made one another.
+    pub is_of_specs: bool,
     pub now: Kept,
     pub before: Texts,
     pub today: Texts,
@@ -164,11 +167,7 @@ pub fn plan(today: &Today<'_>, record: &Record, archive: &dyn Archive) -> Vec<En
 impl Today<'_> {
     /// The edition that was issued, but for what is asked for.
     fn edition(&self, issued: Option<&Issue>) -> Edition {
-        let mut edition = Edition::of(self.model, self.words);
-        if let Some(issued) = issued {
-            let bay = issued.at.as_ref().map(|at| at.value);
-            edition = Edition { language: issued.language, units: issued.units, size: issued.size, bay };
-        }
+        let edition = issued.map_or_else(|| Edition::of(self.model, self.words), edition_of);
         let Asked { language, units, size, bay } = self.asked;
         Edition {
             language: language.unwrap_or(edition.language),
@@ -219,7 +218,8 @@ impl Today<'_> {
         entry.is_other = issue.content != entry.content;
         let Some(document) = document.filter(|_| entry.is_other) else { return Some((entry, None)) };
         let pair = archive.earlier(&listed.id, issue.act.revision.value).map(|earlier| {
-            let (pair, difference) = self.pair(listed, &document, earlier);
+            let is_of_specs = edition == edition_of(issue) && issue.tool == env!("CARGO_PKG_VERSION");
+            let (pair, difference) = self.pair(listed, &document, earlier, is_of_specs);
             entry.difference = Some(difference);
             pair
         });
@@ -227,13 +227,25 @@ impl Today<'_> {
     }
 
     /// Tells a changed document from its earlier self, cell by cell.
-    fn pair(&self, listed: &Listed, document: &Document, earlier: Earlier) -> (Pair, Difference) {
+    fn pair(
+        &self,
+        listed: &Listed,
+        document: &Document,
+        earlier: Earlier,
+        is_of_specs: bool,
+    ) -> (Pair, Difference) {
         let data: Value = serde_json::from_slice(&document.data).unwrap_or_default();
         let now = Kept::of(&document.content().cells, &data);
         let moved = moved(&earlier.kept, &now, &data);
         let today = self.encloser.specs(listed).into_iter().collect();
-        (Pair { now, before: earlier.texts, today }, Difference { moved, because: Vec::new() })
+        (Pair { is_of_specs, now, before: earlier.texts, today }, Difference { moved, because: Vec::new() })
     }
+}
+
+/// The edition that a paper was issued in.
+fn edition_of(issue: &Issue) -> Edition {
+    let bay = issue.at.as_ref().map(|at| at.value);
+    Edition { language: issue.language, units: issue.units, size: issue.size, bay }
 }
 
 impl Entry {

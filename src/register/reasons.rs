@@ -27,7 +27,9 @@ pub(super) fn explain(today: &Today<'_>, spoken: &Spoken, pairs: &[Option<Pair>]
     for pair in pairs.iter().flatten() {
         let state = (&pair.before, &pair.today);
         let changed = states.entry(state).or_insert_with(|| cause::changed(&pair.before, &pair.today));
-        if tried.len() + changed.len() <= MOST_TRIED {
+        // What is alone stands behind all of it.
+        let is_alone = pair.is_of_specs && changed.len() == 1;
+        if !is_alone && tried.len() + changed.len() <= MOST_TRIED {
             for value in changed {
                 let model = || cause::put_back(today.texts, value).and_then(|texts| built(&texts));
                 let tried = tried.entry(value.name());

@@ -186,27 +186,31 @@ impl Typesetter {
         let once = |pages| {
             let world = World::new(&self.base, job.template, job.data, pages);
             let made = layout(&world).and_then(|document| {
+                let count = document.pages().len();
+                // A wrong number of pages is laid out again before anything is said or made of it.
+                if pages > 0 && pages != count {
+                    return Ok(None);
+                }
                 legible::check(&document, job.reading).map_err(on_page)?;
                 if let Some(lamination) = job.lamination {
                     keep_out::check(&document, lamination).map_err(on_page)?;
                 }
                 let document = changes::drawn(document, job.lamination);
                 let made = make(&world, &document)?;
-                let count = document.pages().len();
-                // A wrong number of pages is laid out again before anything is said of it.
-                let fit = if pages > 0 && pages != count { Ok(()) } else { fits(&document, job.sides) };
-                Ok((made, count, fit))
+                Ok(Some((made, count, fits(&document, job.sides))))
             });
             // Before any `?`: a failing document must not leave its cache behind.
             comemo::evict(KEPT);
             made
         };
-        let made = match once(job.pages) {
-            Ok((_, count, _)) if job.pages > 0 && count != job.pages => once(0),
-            other => other,
-        };
         let failure = |complaints, crowded| Failure { id: job.id.to_owned(), complaints, crowded };
-        let (made, count, fit) = made.map_err(|complaints| failure(complaints, false))?;
+        let mut made = once(job.pages);
+        if matches!(made, Ok(None)) {
+            made = once(0);
+        }
+        let made = made.map_err(|complaints| failure(complaints, false))?;
+        // Where no number is expected there is no wrong one.
+        let Some((made, count, fit)) = made else { return Err(failure(Vec::new(), false)) };
         fit.map_err(|message| failure(on_page(vec![message]), true))?;
         Ok((made, count))
     }
