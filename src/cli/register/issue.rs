@@ -12,7 +12,7 @@ use crate::cli::args::Issue;
 use crate::cli::outcome::{Outcome, complain, fail, say};
 use crate::cli::why::{Reasons, Why};
 use crate::diag::nearest;
-use crate::document::{Edition, Pull, PullList, Stamp};
+use crate::document::{Edition, Paperwork, Pull, PullList, Stamp};
 use crate::enclosure::Encloser;
 use crate::register::{self, Disk, Entry, Ledger, Order, Shelf, State, Writer};
 use crate::words::{Language, Message, Words};
@@ -91,7 +91,10 @@ impl Act<'_> {
             .map_err(|error| refused(words, &error))?;
         let number = self.number();
         let stamped = chosen.iter().map(|entry| Paper::Issued(entry, register::stamp(entry, self.order)));
-        let papers: Vec<Paper<'_>> = stamped.chain(number.as_deref().map(Paper::PullList)).collect();
+        let list = number.as_deref().map(Paper::PullList);
+        let mut papers: Vec<Paper<'_>> = stamped.chain(list).collect();
+        // What takes longest comes first, so that no thread is left alone with it at the end.
+        papers.sort_by_key(Paper::rank);
         // By their place in the list, whichever is done first.
         let mut failed: BTreeMap<usize, Why> = BTreeMap::new();
         let make = |paper: &Paper<'_>| match paper {
@@ -154,6 +157,18 @@ impl Paper<'_> {
         match self {
             Self::Issued(entry, stamp) => shelf.paper(&entry.id, stamp.revision),
             Self::PullList(number) => shelf.pull_list(number),
+        }
+    }
+
+    /// Its place in the order of how long they take.
+    fn rank(&self) -> usize {
+        match self {
+            Self::Issued(entry, _) => match entry.listed.as_ref().map(|listed| &listed.paperwork) {
+                Some(Paperwork::Checklist) => 0,
+                Some(paperwork) if paperwork.is_card() => 1,
+                _ => 2,
+            },
+            Self::PullList(_) => 2,
         }
     }
 
