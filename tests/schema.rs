@@ -267,10 +267,10 @@ fn a_pattern_accepts_what_its_reader_accepts() {
 #[test]
 fn the_schema_takes_a_step_in_fahrenheit_as_the_reader_does() {
     let schema = schema();
-    let step = &schema["definitions"]["card"]["additionalProperties"]["properties"]["step"];
+    let step = &schema["definitions"]["card"]["properties"]["step"];
     let definition = step["allOf"][0]["$ref"].as_str().and_then(|name| name.strip_prefix("#/definitions/"));
     let definition = &schema["definitions"][definition.expect("a step is a quantity")];
-    let pattern = definition["pattern"].as_str().expect("quantities have a pattern");
+    let pattern = definition["anyOf"][0]["pattern"].as_str().expect("quantities have a pattern");
     let pattern = Regex::new(pattern).expect("a regular expression");
     let mut taken = 0;
     for text in [

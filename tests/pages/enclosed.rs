@@ -42,6 +42,7 @@ fn issued(
         size: None,
         trial: Trial::default(),
         stamp: Some(&stamp),
+        codes: None,
     };
     let encloser = Encloser::new(sources);
     let mut all = Vec::new();
@@ -126,6 +127,7 @@ fn a_second_issue_with_its_marks_is_computed_again_as_well() {
         size: None,
         trial: Trial::default(),
         stamp: Some(&stamp),
+        codes: None,
     };
     let document = document::compose(context, &listed).expect("it composes");
     let files = Encloser::new(&spec::demo()).enclose(context, &listed, &document);

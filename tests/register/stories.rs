@@ -3,6 +3,8 @@
 use std::fs;
 use std::process::Command;
 
+use serde_json::Value;
+
 use super::shop::Shop;
 
 /// Every paper that shows the evaporator's pull-up resistor or what is computed from it, by hand:
@@ -81,6 +83,34 @@ fn a_corrected_pull_up_reissues_exactly_what_shows_it_and_says_where_to_take_dow
     assert!(shop.done(&["verify", "out/issued/CUR-EVAP_r2.pdf"]).contains("is the valid one"));
     let unknown = shop.ends(&["verify", "AAAA-AAAA"], 1);
     assert!(unknown.contains("unknown"), "{unknown}");
+}
+
+/// The keys that JSON names behind a document.
+fn keys(status: &Value, id: &str) -> Vec<String> {
+    let documents = status["documents"].as_array().expect("a list");
+    let found = documents.iter().find(|document| document["id"] == id).expect("it is listed");
+    let because = found["because"].as_array().into_iter().flatten();
+    because.map(|one| one["key"].as_str().expect("a key").to_owned()).collect()
+}
+
+#[test]
+fn of_two_changed_values_each_paper_names_those_that_moved_it() {
+    let shop = Shop::issued();
+    shop.correct_pull_up();
+    let text = fs::read_to_string(shop.path().join("specs/curlew/sensors.toml")).expect("it is there");
+    // The first sensor of the file is the evaporator's, which the checks of others cite.
+    let text = text.replacen("beta = \"3500 K\"", "beta = \"3510 K\"", 1);
+    fs::write(shop.path().join("specs/curlew/sensors.toml"), text).expect("it can be written");
+    let status: Value = serde_json::from_str(&shop.ends(&["status", "--format", "json"], 3)).expect("JSON");
+    let (resistor, beta) =
+        ("sensor.curlew-evaporator.circuit.resistor", "sensor.curlew-evaporator.curve.beta");
+    assert_eq!(keys(&status, "CUR-EVAP"), [resistor, beta]);
+    assert_eq!(keys(&status, "CUR-C2"), [resistor], "a connector card shows no curve");
+    assert_eq!(keys(&status, "CUR-CABIN"), [beta], "its swapped neighbour's curve, not its circuit");
+    assert_eq!(keys(&status, "HER-EVAP"), [""; 0]);
+    let moved = status["documents"].as_array().expect("a list").iter();
+    let moved = moved.flat_map(|document| document["cells"].as_array().into_iter().flatten());
+    assert!(moved.clone().count() > 100 && moved.clone().all(|cell| cell["key"].is_string()));
 }
 
 #[test]

@@ -60,7 +60,11 @@ mod tests {
     fn every_piece_is_made_once_and_handed_over_with_its_number() {
         let work: Vec<usize> = (0..100).collect();
         let mut made = Vec::new();
-        let taken: Result<(), ()> = each(&work, |piece| piece * 2, |at, two| Ok(made.push((at, two))));
+        let take = |at, two| {
+            made.push((at, two));
+            Ok::<(), ()>(())
+        };
+        let taken = each(&work, |piece| piece * 2, take);
         assert_eq!(taken, Ok(()));
         made.sort_unstable();
         assert_eq!(made, work.iter().map(|piece| (*piece, piece * 2)).collect::<Vec<_>>());
