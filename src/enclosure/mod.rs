@@ -115,10 +115,10 @@ impl Encloser {
             data: plain(&document.data),
             cells: document.content().cells.clone(),
         };
-        let record = serde_json::to_value(&record).expect("a record is plain data");
+        let record = serde_json::to_string_pretty(&record).expect("a record is plain data");
         let figures = Attachment {
             name: RECORD.to_owned(),
-            bytes: format!("{record:#}\n").into_bytes(),
+            bytes: (record + "\n").into_bytes(),
             mime: "application/json",
             description: context.words.say(&Message::new("enclosed-figures").with("id", &document.id)),
             is_source: false,

@@ -7,6 +7,7 @@ use chrono::NaiveDate;
 use toml::de::{DeTable, DeValue};
 
 use super::reader::{File, Reader};
+use super::set::is_id;
 use super::syntax;
 use super::value::{At, Sourced};
 use crate::diag::{Finding, Findings, Place, Sources};
@@ -137,8 +138,8 @@ impl Act {
     fn read(reader: &Reader<'_>) -> Option<Self> {
         reader.require(&["id", "revision", "date", "by", "why"]);
         // Every key is asked for before any of them gives the entry up.
-        let (id, revision, date) = (reader.text("id"), reader.whole("revision"), reader.date("date"));
-        let (by, why, pull_list) = (reader.plain("by"), reader.plain("why"), reader.plain("pull-list"));
+        let (id, revision, date) = (reader.document(), reader.whole("revision"), reader.date("date"));
+        let (by, why, pull_list) = (reader.plain("by"), reader.plain("why"), reader.pull_list());
         let place = reader.place.clone();
         Some(Self { place, id: id?, revision: revision?, date: date?, by: by?, why: why?, pull_list })
     }
@@ -179,7 +180,7 @@ impl Issue {
 impl Held {
     fn read(reader: &Reader<'_>) -> Option<Self> {
         reader.require(&["id", "revision", "holder", "since"]);
-        let (id, revision) = (reader.text("id"), reader.whole("revision"));
+        let (id, revision) = (reader.document(), reader.whole("revision"));
         let (holder, at) = (reader.plain("holder"), reader.plain("place"));
         let (since, until) = (reader.date("since"), reader.date("until"));
         reader.finish();
@@ -192,6 +193,31 @@ impl Reader<'_> {
     /// A text whose place does not matter.
     fn plain(&self, key: &'static str) -> Option<String> {
         self.text(key).map(|text| text.value)
+    }
+
+    /// The id of a document: it names files, and so must be one of a spec, or two of them.
+    fn document(&self) -> Option<At<String>> {
+        let id = self.text("id")?;
+        let mut parts = id.value.splitn(2, '.');
+        if parts.all(is_id) {
+            return Some(id);
+        }
+        let message = Message::new("register-no-id").with("id", &id.value);
+        self.report(Finding::error(message, id.place, Message::new("wanted-document-id")));
+        None
+    }
+
+    /// The number of a pull list: a day, and which one of that day.
+    fn pull_list(&self) -> Option<String> {
+        let number = self.text("pull-list")?;
+        let (day, of_day) = number.value.split_once('/').unwrap_or_default();
+        let is_day = NaiveDate::parse_from_str(day, "%Y-%m-%d").is_ok_and(|date| date.to_string() == day);
+        if is_day && of_day.parse::<u32>().is_ok_and(|of_day| of_day > 0) {
+            return Some(number.value);
+        }
+        let message = Message::new("register-no-pull-list").with("number", &number.value);
+        self.report(Finding::error(message, number.place, Message::new("wanted-pull-list")));
+        None
     }
 
     /// A number from 1.

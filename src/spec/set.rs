@@ -222,7 +222,13 @@ fn read_kind<'a, T>(
     }
 }
 
-/// An id is printed, typed on a command line and used as a file name.
+/// Whether a text can be an id: it is printed, typed on a command line and used as a file name.
+pub(super) fn is_id(text: &str) -> bool {
+    let plain = |c: char| c.is_ascii_alphanumeric() || c == '-' || c == '_';
+    let begins = text.starts_with(|c: char| c.is_ascii_alphanumeric());
+    begins && text.len() <= LONGEST_ID && text.chars().all(plain)
+}
+
 fn check_id(file: File<'_>, kind: &str, id: &At<String>, value: &Spanned<DeValue<'_>>) -> bool {
     if !value.get_ref().is_table() {
         let message = Message::new("spec-no-id").with("kind", kind).with("word", &id.value);
@@ -230,9 +236,7 @@ fn check_id(file: File<'_>, kind: &str, id: &At<String>, value: &Spanned<DeValue
         file.findings.report(Finding::error(message, id.place.clone(), label));
         return false;
     }
-    let plain = |c: char| c.is_ascii_alphanumeric() || c == '-' || c == '_';
-    let begins = id.value.starts_with(|c: char| c.is_ascii_alphanumeric());
-    if !begins || id.value.len() > LONGEST_ID || !id.value.chars().all(plain) {
+    if !is_id(&id.value) {
         let message = Message::new("spec-bad-id").with("id", &id.value);
         let label = Message::new("wanted-id").with("longest", LONGEST_ID);
         file.findings.report(Finding::error(message, id.place.clone(), label));

@@ -2479,6 +2479,10 @@ register-newer-help = jene Version oder eine neuere benutzen; von der Datei wurd
 wanted-register-format = erwartet: ein Format bis { $known }
 register-no-number = `{ $key }` ist { $written }
 register-no-date = `{ $key }` ist kein Datum
+register-no-id = `{ $id }` ist keine Kennung eines Dokuments
+wanted-document-id = erwartet: die Kennung einer Karte, oder zwei Kennungen mit einem Punkt dazwischen, etwa CUR-SENSORS.AMB-11
+register-no-pull-list = `{ $number }` ist keine Nummer einer Einzugsliste
+wanted-pull-list = erwartet: ein Tag und eine Nummer, etwa 2026-11-28/1
 wanted-date = erwartet: ein Tag wie 2026-11-28
 register-conflict = eine Zusammenführung hat dieses Register ungeklärt hinterlassen
 register-conflict-help = die Einträge beider Seiten behalten und die Zeilen mit den Zeichen löschen; was dann doppelt dasteht, wird gefunden
@@ -2515,6 +2519,7 @@ status-vehicles = { $count ->
 issue-nothing = Nichts fällig: alle Blätter sind wie ausgegeben.
 issue-none = nichts wurde ausgegeben
 issue-gone = { $id } ist nicht mehr im Satz: zurückziehen
+issue-same-name = { $id } und das früher herausgegebene { $other } wären auf manchen Datenträgern eine Datei: eine andere Kennung wählen
 issue-done = { $count ->
     [one] Ein Blatt
    *[other] { $count } Blätter

@@ -2401,6 +2401,10 @@ register-newer-help = use that version, or a newer one; nothing of the file was 
 wanted-register-format = expected a format up to { $known }
 register-no-number = `{ $key }` is { $written }
 register-no-date = `{ $key }` is no date
+register-no-id = `{ $id }` is no document's id
+wanted-document-id = expected the id of a card, or two ids with a full stop between, such as CUR-SENSORS.AMB-11
+register-no-pull-list = `{ $number }` is no number of a pull list
+wanted-pull-list = expected a day and a number, such as 2026-11-28/1
 wanted-date = expected a day, such as 2026-11-28
 register-conflict = a merge left this register unsettled
 register-conflict-help = keep the entries of both sides and delete the lines with the marks; what then stands there twice is found
@@ -2437,6 +2441,7 @@ status-vehicles = { $count ->
 issue-nothing = Nothing is due: every paper is as issued.
 issue-none = nothing was issued
 issue-gone = { $id } is not in the set any more: withdraw it
+issue-same-name = { $id } and { $other }, which was issued before, would be one file on some disks: give it another id
 issue-done = { $count ->
     [one] One paper
    *[other] { $count } papers

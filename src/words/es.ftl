@@ -2508,6 +2508,10 @@ register-newer-help = usar esa versión o una más nueva; no se ha leído ni cam
 wanted-register-format = se esperaba un formato hasta { $known }
 register-no-number = `{ $key }` es { $written }
 register-no-date = `{ $key }` no es una fecha
+register-no-id = `{ $id }` no es el identificador de ningún documento
+wanted-document-id = se esperaba el identificador de una ficha, o dos identificadores con un punto entre ellos, como CUR-SENSORS.AMB-11
+register-no-pull-list = `{ $number }` no es el número de ninguna lista de retirada
+wanted-pull-list = se esperaba un día y un número, como 2026-11-28/1
 wanted-date = se esperaba un día, como 2026-11-28
 register-conflict = una fusión dejó este registro sin resolver
 register-conflict-help = conservar las entradas de ambos lados y borrar las líneas con marcas; lo que quede dos veces se señala
@@ -2544,6 +2548,7 @@ status-vehicles = { $count ->
 issue-nothing = Nada pendiente: todos los papeles están como se emitieron.
 issue-none = no se emitió nada
 issue-gone = { $id } ya no está en el conjunto: retirarlo
+issue-same-name = { $id } y { $other }, emitido antes, serían un mismo archivo en algunos discos: elija otro identificador
 issue-done = { $count ->
     [one] Un papel emitido
    *[other] { $count } papeles emitidos

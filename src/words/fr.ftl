@@ -2509,6 +2509,10 @@ register-newer-help = utiliser cette version ou une plus récente ; rien du fich
 wanted-register-format = attendu : un format jusqu’à { $known }
 register-no-number = `{ $key }` vaut { $written }
 register-no-date = `{ $key }` n’est pas une date
+register-no-id = `{ $id }` n’est l’identifiant d’aucun document
+wanted-document-id = attendu : l’identifiant d’une fiche, ou deux identifiants séparés par un point, comme CUR-SENSORS.AMB-11
+register-no-pull-list = `{ $number }` n’est le numéro d’aucune liste de retrait
+wanted-pull-list = attendu : un jour et un numéro, comme 2026-11-28/1
 wanted-date = attendu : un jour, comme 2026-11-28
 register-conflict = une fusion a laissé ce registre en suspens
 register-conflict-help = garder les entrées des deux côtés et effacer les lignes de marques ; ce qui figure alors deux fois est signalé
@@ -2545,6 +2549,7 @@ status-vehicles = { $count ->
 issue-nothing = Rien à émettre : tous les papiers sont comme émis.
 issue-none = rien n’a été émis
 issue-gone = { $id } n’est plus dans le jeu : le retirer
+issue-same-name = { $id } et { $other }, émis auparavant, seraient un seul fichier sur certains disques : choisir un autre identifiant
 issue-done = { $count ->
     [one] Un papier émis
    *[other] { $count } papiers émis

@@ -3,7 +3,7 @@
 
 use bayleaf::document::{self, Context, Document, Edition, Moved, Since, Stamp};
 use bayleaf::model::Model;
-use bayleaf::quantity::Temperature;
+use bayleaf::quantity::{Size, Temperature};
 use bayleaf::typeset::{Piece, Typesetter};
 use bayleaf::words::{Language, Words};
 use serde_json::Value;
@@ -205,4 +205,23 @@ fn what_finds_no_room_in_the_list_is_counted() {
     let all = stamp.since.expect("a second issue").moved.len();
     assert!(0 < shown && shown < all);
     assert!(text.contains(&format!("…{}more", all - shown)), "{shown} of {all}: {text}");
+}
+
+#[test]
+fn a_key_without_a_space_stays_on_the_smallest_papers() {
+    let (model, words) = (demo(), Words::english());
+    let typesetter = Typesetter::new(&words.paper_json());
+    let listed = document::list(&model).into_iter().find(|listed| listed.id == "CUR-EVAP-STRIP");
+    let listed = listed.expect("the demo has it");
+    for size in ["A6", "4x6 in", "100x150 mm"] {
+        let size = Size::named(size);
+        assert!(size.is_some(), "it is one");
+        let context = Edition { size, ..Edition::of(&model, &words) }.context(&model, &words, date());
+        let mut stamp = stamp(&document::compose(context, &listed).expect("it composes"), 1);
+        for moved in stamp.since.iter_mut().flat_map(|since| &mut since.moved) {
+            moved.key = Some(format!("sensor.{}.circuit.resistor", "evaporator_outlet_air".repeat(2)));
+        }
+        let document = document::compose(Context { stamp: Some(&stamp), ..context }, &listed);
+        check(&typesetter, &document.expect("it composes"), &stamp);
+    }
 }

@@ -13,11 +13,16 @@ pub(super) struct Shop {
 }
 
 impl Shop {
+    /// With nothing in it.
+    pub(super) fn empty() -> Self {
+        Self { folder: tempfile::tempdir().expect("a temporary folder can be made") }
+    }
+
     /// With the demo set, of which nothing is issued.
     pub(super) fn new() -> Self {
-        let folder = tempfile::tempdir().expect("a temporary folder can be made");
-        copy(&Path::new(env!("CARGO_MANIFEST_DIR")).join("specs"), &folder.path().join("specs"));
-        Self { folder }
+        let shop = Self::empty();
+        copy(&Path::new(env!("CARGO_MANIFEST_DIR")).join("specs"), &shop.path().join("specs"));
+        shop
     }
 
     /// With all of the demo set issued on the first of November, at 31 °C.
@@ -39,9 +44,9 @@ impl Shop {
             assert!(told.contains("103 papers issued"), "{told}");
             shop
         });
-        let folder = tempfile::tempdir().expect("a temporary folder can be made");
-        copy(first.path(), folder.path());
-        Self { folder }
+        let shop = Self::empty();
+        copy(first.path(), shop.path());
+        shop
     }
 
     pub(super) fn path(&self) -> &Path {
@@ -106,7 +111,7 @@ impl Shop {
     }
 }
 
-fn copy(from: &Path, to: &Path) {
+pub(super) fn copy(from: &Path, to: &Path) {
     fs::create_dir_all(to).expect("folders can be made");
     for entry in fs::read_dir(from).expect("it can be listed") {
         let entry = entry.expect("it can be listed");

@@ -6,6 +6,8 @@ use std::process::Command;
 use serde_json::Value;
 
 use super::shop::Shop;
+use crate::reader::text_of;
+use crate::squeezed;
 
 /// Every paper that shows the evaporator's pull-up resistor or what is computed from it, by hand:
 /// its four cards, both connectors, the compressor request that it decides, the checklist that
@@ -111,6 +113,43 @@ fn of_two_changed_values_each_paper_names_those_that_moved_it() {
     let moved = status["documents"].as_array().expect("a list").iter();
     let moved = moved.flat_map(|document| document["cells"].as_array().into_iter().flatten());
     assert!(moved.clone().count() > 100 && moved.clone().all(|cell| cell["key"].is_string()));
+}
+
+/// Whatever the number of threads, and in whatever order papers are done: every byte is the same.
+#[test]
+fn one_thread_and_four_issue_the_same_to_the_byte() {
+    let act = ["issue", "CUR-EVAP", "CUR-SENSORS", "--by", "KM", "--why", "first", "--date", "2026-11-01"];
+    let issued = ["1", "4"].map(|threads| {
+        let shop = Shop::new();
+        let run = shop.command(&act).env("RAYON_NUM_THREADS", threads).output().expect("it starts");
+        assert!(run.status.success());
+        let papers = shop.papers();
+        assert_eq!(papers.len(), 5, "a card, and the sheet of four vehicles");
+        let bytes: Vec<Vec<u8>> =
+            papers.iter().map(|name| fs::read(shop.paper(name)).expect("it was issued")).collect();
+        (shop.register(), papers, bytes)
+    });
+    let [one, four] = issued;
+    assert_eq!(one.0, four.0, "the register");
+    assert_eq!(one.1, four.1);
+    assert!(one.2 == four.2, "the papers");
+}
+
+#[test]
+fn of_a_lost_paper_nobody_says_what_changed() {
+    let shop = Shop::issued();
+    shop.correct_pull_up();
+    fs::remove_file(shop.paper("CUR-S3_r1.pdf")).expect("it was issued");
+    // Another's paper in its place says nothing of it either.
+    fs::copy(shop.paper("HER-SUN_r1.pdf"), shop.paper("CUR-C2_r1.pdf")).expect("it was issued");
+    let status: Value = serde_json::from_str(&shop.ends(&["status", "--format", "json"], 3)).expect("JSON");
+    for id in ["CUR-S3", "CUR-C2"] {
+        assert_eq!(keys(&status, id), [""; 0], "{id}");
+    }
+    assert!(shop.ends(&["status"], 3).contains("which figures changed cannot be said"));
+    shop.done(&["issue", "CUR-S3", "--by", "KM", "--why", "pull-up", "--date", "2026-11-20"]);
+    let text = text_of(&fs::read(shop.paper("CUR-S3_r2.pdf")).expect("it was issued"));
+    assert!(text.contains(&squeezed("Reissued since r1; what changed is not known")), "{text}");
 }
 
 #[test]

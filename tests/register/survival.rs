@@ -99,6 +99,15 @@ fn a_clock_that_went_back_is_noticed() {
 }
 
 #[test]
+fn a_name_that_differs_in_case_alone_overwrites_nothing_on_any_disk() {
+    let shop = Shop::issued();
+    shop.edit("heron/part-cards.toml", "[card.HER-SUN]", "[card.Her-Sun]");
+    let told = shop.ends(&["issue", "--by", "KM", "--why", "renamed", "--date", "2026-11-02"], 2);
+    assert!(told.contains("Her-Sun and HER-SUN, which was issued before"), "{told}");
+    assert_eq!(shop.papers().len(), 103);
+}
+
+#[test]
 fn the_built_in_set_and_an_unknown_id_are_refused() {
     let empty = tempfile::tempdir().expect("a temporary folder can be made");
     let output = std::process::Command::new(env!("CARGO_BIN_EXE_bayleaf"))

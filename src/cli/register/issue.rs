@@ -43,6 +43,7 @@ pub(super) fn issue(arguments: &Issue, language: Option<Language>, disk: &Disk) 
     let chosen = chosen(&entries, arguments).map_err(told)?;
     let order = Order { by: arguments.because.by.clone(), why: arguments.because.why.clone(), date };
     before_its_time(&chosen, &book, &order).map_err(told)?;
+    named_alike(&chosen, &book).map_err(told)?;
     if chosen.is_empty() {
         return Ok(Outcome::of_output(words, say(words.word("issue-nothing"))));
     }
@@ -227,6 +228,18 @@ fn before_its_time(chosen: &[&Entry], book: &Book, order: &Order) -> Result<(), 
         if let Some(latest) = latest.filter(|latest| *latest > order.date) {
             let message = Message::new("run-before-its-time").with("id", &entry.id);
             return Err(message.with("date", order.date).with("latest", latest));
+        }
+    }
+    Ok(())
+}
+
+/// Refuses a new document whose file would be that of another on a disk that knows no case.
+fn named_alike(chosen: &[&Entry], book: &Book) -> Result<(), Message> {
+    let issued: BTreeMap<String, &str> =
+        book.record.documents().map(|(id, _)| (id.to_lowercase(), id)).collect();
+    for entry in chosen {
+        if let Some(other) = issued.get(&entry.id.to_lowercase()).filter(|other| **other != entry.id) {
+            return Err(Message::new("issue-same-name").with("id", &entry.id).with("other", other));
         }
     }
     Ok(())
