@@ -2479,8 +2479,8 @@ register-newer-help = jene Version oder eine neuere benutzen; von der Datei wurd
 wanted-register-format = erwartet: ein Format bis { $known }
 register-no-number = `{ $key }` ist { $written }
 register-no-date = `{ $key }` ist kein Datum
-register-no-id = `{ $id }` ist keine Kennung eines Dokuments
-wanted-document-id = erwartet: die Kennung einer Karte, oder zwei Kennungen mit einem Punkt dazwischen, etwa CUR-SENSORS.AMB-11
+register-no-id = `{ $id }` ist kein Kennzeichen eines Dokuments
+wanted-document-id = erwartet: das Kennzeichen einer Karte, oder zwei Kennzeichen mit einem Punkt dazwischen, etwa CUR-SENSORS.AMB-11
 register-no-pull-list = `{ $number }` ist keine Nummer einer Einzugsliste
 wanted-pull-list = erwartet: ein Tag und eine Nummer, etwa 2026-11-28/1
 wanted-date = erwartet: ein Tag wie 2026-11-28
@@ -2511,6 +2511,7 @@ status-withdrawn = zurückgezogen
 status-same = wie ausgegeben
 status-count = { $state }: { $count }
 status-lost = die letzte Ausgabe liegt nicht im Ordner der ausgegebenen Blätter: welche Werte sich geändert haben, ist nicht zu sagen
+status-moved = { $place }: { $old } → { $new }
 status-held = ausgehängt: { $holder } (r{ $revision })
 status-vehicles = { $count ->
     [one] Ein Fahrzeug hat
@@ -2519,7 +2520,7 @@ status-vehicles = { $count ->
 issue-nothing = Nichts fällig: alle Blätter sind wie ausgegeben.
 issue-none = nichts wurde ausgegeben
 issue-gone = { $id } ist nicht mehr im Satz: zurückziehen
-issue-same-name = { $id } und das früher herausgegebene { $other } wären auf manchen Datenträgern eine Datei: eine andere Kennung wählen
+issue-same-name = { $id } und das früher ausgegebene { $other } wären auf manchen Datenträgern eine Datei: ein anderes Kennzeichen wählen
 issue-done = { $count ->
     [one] Ein Blatt
    *[other] { $count } Blätter
@@ -2530,22 +2531,22 @@ issue-dry = { $count ->
 } ausgegeben; nichts wurde geschrieben
 withdraw-none = nichts wurde zurückgezogen
 withdraw-again = { $id } ist seit { $date } zurückgezogen
-issue-line = abnehmen: { $id } r{ $revision }: { $place }
+issue-line = abhängen: { $id } r{ $revision }: { $place }
 register-no-document = unter dem Kennzeichen { $id } wurde nichts ausgegeben
 register-no-document-near = unter dem Kennzeichen { $id } wurde nichts ausgegeben; gemeint ist { $near }?
 holders-added = jetzt ausgehängt: { $copy }
 holders-again = das steht schon im Register: { $copy }
 holders-moved = verlegt: { $copy }, jetzt { $to }
 holders-back = abgenommen: { $copy }
-holders-nothing-back = eine solche Kopie hat niemand
-holders-several = { $holder } hat mehrere Kopien von { $id }: mit --place sagen, welche
-holders-none = { $holder } hat keine Kopie von { $id }
-holders-none-near = { $holder } hat keine Kopie von { $id }; gemeint ist { $near }?
-holders-withdrawn = { $id } ist zurückgezogen: keine Kopie davon sollte irgendwo hängen
+holders-nothing-back = ein solches Exemplar hat niemand
+holders-several = { $holder } hat mehrere Exemplare von { $id }: mit --place sagen, welche
+holders-none = { $holder } hat kein Exemplar von { $id }
+holders-none-near = { $holder } hat kein Exemplar von { $id }; gemeint ist { $near }?
+holders-withdrawn = { $id } ist zurückgezogen: kein Exemplar davon sollte irgendwo hängen
 holders-old = veraltet, gültig ist r{ $revision }
 holders-of-withdrawn = zurückgezogen
 holders-since = { $copy }, seit { $date }
-holders-nobody = Niemand hat eine Kopie.
+holders-nobody = Niemand hat ein Exemplar.
 verdict-current = { $id } r{ $revision } vom { $date } von { $by } ist gültig
 verdict-superseded = { $id } r{ $revision } vom { $date } von { $by } ist seit { $since } durch r{ $newest } ersetzt, von { $who }: { $why }
 verdict-withdrawn = { $id } r{ $revision } vom { $date } von { $by } ist seit { $since } zurückgezogen, von { $who }: { $why }
@@ -2564,10 +2565,10 @@ run-before-its-time = { $date } liegt vor { $latest }, dem letzten Eintrag von {
 run-link-outside = { $path } ist eine Verknüpfung aus dem Ausgabeordner hinaus, nach { $to }: durch einen Ordner ersetzen oder jenen mit --out nennen
 run-stray = { $path } ist von einem Vorgang übrig, der nicht zu Ende kam: es war nie gültig, der nächste Vorgang entfernt es
 issue-pull = { $copies ->
-    [one] Eine Kopie ist
-   *[other] { $copies } Kopien sind
-} abzunehmen: { $path }
+    [one] Ein Exemplar ist
+   *[other] { $copies } Exemplare sind
+} abzuhängen: { $path }
 withdraw-dry = { $copies ->
-    [one] Eine Kopie wäre
-   *[other] { $copies } Kopien wären
-} abzunehmen; nichts wurde geschrieben
+    [one] Ein Exemplar wäre
+   *[other] { $copies } Exemplare wären
+} abzuhängen; nichts wurde geschrieben

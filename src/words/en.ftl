@@ -2433,6 +2433,7 @@ status-withdrawn = withdrawn
 status-same = as issued
 status-count = { $state }: { $count }
 status-lost = its last issue is not in the folder of issued papers: which figures changed cannot be said
+status-moved = { $place }: { $old } → { $new }
 status-held = held: { $holder } (r{ $revision })
 status-vehicles = { $count ->
     [one] One vehicle has

@@ -2540,6 +2540,7 @@ status-withdrawn = retirado
 status-same = como se emitió
 status-count = { $state }: { $count }
 status-lost = su última emisión no está en la carpeta de papeles emitidos: no se puede decir qué valores cambiaron
+status-moved = { $place }: { $old } → { $new }
 status-held = lo tiene: { $holder } (r{ $revision })
 status-vehicles = { $count ->
     [one] Un vehículo tiene

@@ -2541,6 +2541,7 @@ status-withdrawn = retiré
 status-same = comme émis
 status-count = { $state } : { $count }
 status-lost = la dernière émission n’est pas dans le dossier des papiers émis : impossible de dire quelles valeurs ont changé
+status-moved = { $place } : { $old } → { $new }
 status-held = détenu : { $holder } (r{ $revision })
 status-vehicles = { $count ->
     [one] Un véhicule a

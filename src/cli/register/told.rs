@@ -87,7 +87,8 @@ fn document(lines: &mut Lines, words: &Words, entry: &Entry, record: &Record) {
         };
         for because in &difference.because {
             let (old, new) = (given(&because.old), given(&because.new));
-            lines.add(2, format_args!("{}: {old} → {new}", because.key));
+            let told = Message::new("status-moved").with("place", &because.key);
+            lines.add(2, words.say(&told.with("old", old).with("new", new)));
             of_key(lines, Some(&because.key), 3);
         }
         of_key(lines, None, 2);
@@ -106,7 +107,8 @@ fn document(lines: &mut Lines, words: &Words, entry: &Entry, record: &Record) {
 /// A cell that moved: where, from what to what, by how much.
 fn cell(words: &Words, moved: &Moved) -> String {
     let shown = |text: &str| if text.is_empty() { "–".to_owned() } else { text.to_owned() };
-    let told = format!("{}: {} → {}", moved.place, shown(&moved.old), shown(&moved.new));
+    let told = Message::new("status-moved").with("place", &moved.place);
+    let told = words.say(&told.with("old", shown(&moved.old)).with("new", shown(&moved.new)));
     match apart(&moved.old, &moved.new) {
         Some(digits) => {
             let digits = noted(words.notation(), || figure(digits, 0, Rounding::Nearest));
