@@ -24,6 +24,7 @@ def rows_of(data):
     for group in data["groups"]:
         rows.append([group["title"], "", "", group["state"], "", "", "", ""])
         for row in group["rows"]:
+            row = {key: value if value is not None else "" for key, value in row.items()}
             measure = row["title"] + "\n" + row["note"]
             where = row["pins"] + "\n" + row["view"]
             expect = row["expect"] + " " + row["unit"] + "\n" + row["expect_sub"] + "\n" + row["expect_sub2"]

@@ -4,7 +4,7 @@
 use std::collections::BTreeSet;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
-use bayleaf::document::{self, Document, Edition};
+use bayleaf::document::{self, Document, Edition, Paperwork};
 use bayleaf::quantity::{Temperature, Units};
 use bayleaf::typeset::{Piece, Typesetter};
 use bayleaf::words::{Language, Words};
@@ -67,6 +67,27 @@ fn nothing_is_clipped_crowded_or_too_small_in_any_edition() {
         }
     }
     assert!(wrong.is_empty(), "{}: {wrong:#?}", wrong.len());
+}
+
+/// Without a bay temperature a window's place is taken by words, which are longest in German.
+#[test]
+fn sheets_without_a_bay_temperature_fit_in_every_language() {
+    let model = demo();
+    for language in Language::ALL {
+        let words = Words::of(*language);
+        let typesetter = Typesetter::new(&words.paper_json());
+        let edition = Edition { bay: None, ..Edition::of(&model, &words) };
+        let mut sheets = 0;
+        for listed in document::list(&model) {
+            if !matches!(listed.paperwork, Paperwork::TestSheet { .. } | Paperwork::Report { .. }) {
+                continue;
+            }
+            let document = document::compose(edition.context(&model, &words, date()), &listed);
+            check_geometry_with(&typesetter, &document.expect("it composes"));
+            sheets += 1;
+        }
+        assert!(sheets > 15, "{sheets}");
+    }
 }
 
 /// A narrow column of the program's own words breaks them at syllables of their language; what a

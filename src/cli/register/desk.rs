@@ -57,17 +57,23 @@ pub(super) fn opened(
     Ok((loaded, book))
 }
 
-/// The same for an act: nobody else may be at it until the lock is dropped.
-pub(super) fn open_locked(
+/// The same for an act: nobody else may be at it until the lock is dropped. Of a plan alone
+/// nothing is written, not even a lock.
+pub(super) fn open_for_act(
     specs: Option<&Path>,
     language: Option<Language>,
-) -> Result<(Loaded, Book, Lock), Outcome> {
+    is_plan: bool,
+) -> Result<(Loaded, Book, Option<Lock>), Outcome> {
+    if is_plan {
+        let (loaded, book) = open(specs, language)?;
+        return Ok((loaded, book, None));
+    }
     let loaded = Written::read(specs).check(language, false)?;
     let folder = folder(specs, &loaded.words)?;
     let lock = lock(&folder, &loaded.words)?;
     // Read after the lock was taken: else what another wrote in between would be lost.
     let book = Book::read(&folder, &loaded.words)?;
-    Ok((loaded, book, lock))
+    Ok((loaded, book, Some(lock)))
 }
 
 /// Takes the lock; who has it, where another does, is told with how long.

@@ -7,7 +7,7 @@ use std::path::PathBuf;
 use super::desk::{self, Book, refused};
 use super::papers::Press;
 use super::status::planned;
-use super::{day, hands, told};
+use super::{day, hands, not_before, not_outside, told};
 use crate::cli::args::Issue;
 use crate::cli::outcome::{Outcome, complain, fail, say};
 use crate::cli::why::{Reasons, Why};
@@ -25,14 +25,7 @@ pub(in crate::cli) fn run(arguments: &Issue, language: Option<Language>) -> Outc
 /// The same on a disk that may fail.
 pub(super) fn issue(arguments: &Issue, language: Option<Language>, disk: &Disk) -> Result<Outcome, Outcome> {
     let specs = arguments.specs.specs.as_deref();
-    // A plan alone writes nothing, not even a lock.
-    let (loaded, book, _lock) = if arguments.dry_run {
-        let (loaded, book) = desk::open(specs, language)?;
-        (loaded, book, None)
-    } else {
-        let (loaded, book, lock) = desk::open_locked(specs, language)?;
-        (loaded, book, Some(lock))
-    };
+    let (loaded, book, _lock) = desk::open_for_act(specs, language, arguments.dry_run)?;
     let words = &loaded.words;
     let told = |message: Message| fail(words, &message);
     let shelf = Shelf::of(&arguments.out.out);
@@ -42,7 +35,8 @@ pub(super) fn issue(arguments: &Issue, language: Option<Language>, disk: &Disk) 
     let entries = planned((&loaded, &encloser), &book, &shelf, (edition, language), false)?;
     let chosen = chosen(&entries, arguments).map_err(told)?;
     let order = Order { by: arguments.because.by.clone(), why: arguments.because.why.clone(), date };
-    before_its_time(&chosen, &book, &order).map_err(told)?;
+    let is_early = |entry: &&Entry| not_before(book.record.of(&entry.id), &entry.id, date);
+    chosen.iter().try_for_each(is_early).map_err(told)?;
     named_alike(&chosen, &book).map_err(told)?;
     if chosen.is_empty() {
         return Ok(Outcome::of_output(words, say(words.word("issue-nothing"))));
@@ -81,10 +75,7 @@ impl Act<'_> {
         edition: Edition,
     ) -> Result<(), Outcome> {
         let (words, shelf) = (self.words, self.shelf);
-        if let Some(to) = shelf.leads_outside() {
-            let message = Message::new("run-link-outside").with("path", shelf.folder().display());
-            return Err(fail(words, &message.with("to", to.display())));
-        }
+        not_outside(shelf).map_err(|message| fail(words, &message))?;
         for entry in chosen {
             press.refuse(entry, self.order.date).map_err(|message| fail(words, &message))?;
         }
@@ -219,18 +210,6 @@ fn chosen<'a>(entries: &'a [Entry], arguments: &Issue) -> Result<Vec<&'a Entry>,
     };
     let is_named = |entry: &&Entry| ids.is_empty() || ids.iter().any(|id| is_meant(entry, id));
     Ok(entries.iter().filter(is_wanted).filter(is_named).collect())
-}
-
-/// Refuses a date before what the register has of a document.
-fn before_its_time(chosen: &[&Entry], book: &Book, order: &Order) -> Result<(), Message> {
-    for entry in chosen {
-        let latest = book.record.of(&entry.id).and_then(register::History::latest);
-        if let Some(latest) = latest.filter(|latest| *latest > order.date) {
-            let message = Message::new("run-before-its-time").with("id", &entry.id);
-            return Err(message.with("date", order.date).with("latest", latest));
-        }
-    }
-    Ok(())
 }
 
 /// Refuses a new document whose file would be that of another on a disk that knows no case.

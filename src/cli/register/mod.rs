@@ -15,7 +15,7 @@ pub(super) mod withdraw;
 
 use chrono::{Local, NaiveDate};
 
-use crate::register::Record;
+use crate::register::{History, Record, Shelf};
 use crate::words::Message;
 
 /// The date of an act: the one asked for, or today's, which is refused where the register is
@@ -28,5 +28,27 @@ fn day(asked: Option<NaiveDate>, record: &Record) -> Result<NaiveDate, Message> 
     match record.latest().filter(|latest| *latest > today) {
         Some(latest) => Err(Message::new("run-clock-back").with("today", today).with("latest", latest)),
         None => Ok(today),
+    }
+}
+
+/// Refuses a date before what the register has of a document.
+fn not_before(history: Option<&History>, id: &str, date: NaiveDate) -> Result<(), Message> {
+    match history.and_then(History::latest).filter(|latest| *latest > date) {
+        Some(latest) => {
+            let message = Message::new("run-before-its-time").with("id", id).with("date", date);
+            Err(message.with("latest", latest))
+        }
+        None => Ok(()),
+    }
+}
+
+/// Refuses to write where a link leads out of the folder of output.
+fn not_outside(shelf: &Shelf) -> Result<(), Message> {
+    match shelf.leads_outside() {
+        Some(to) => {
+            let message = Message::new("run-link-outside").with("path", shelf.folder().display());
+            Err(message.with("to", to.display()))
+        }
+        None => Ok(()),
     }
 }

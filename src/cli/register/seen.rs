@@ -21,6 +21,10 @@ use crate::words::Language;
 /// The file's name.
 const SEEN: &str = ".seen";
 
+/// Whether the specs had findings, as it stands there.
+const CLEAN: &str = "clean";
+const FINDINGS: &str = "findings";
+
 /// A digest of everything that an answer depends on: specs, register, papers, templates, what is
 /// asked for, the program. Nothing where one of them cannot be read.
 pub(super) fn state(written: &Written, arguments: &Status, language: Option<Language>) -> Option<String> {
@@ -58,17 +62,26 @@ fn names(shelf: &Shelf) -> Vec<String> {
     names
 }
 
+/// What was said in a state.
+pub(super) struct Answer {
+    /// Whether there was nothing to find in the specs: else their findings are shown again.
+    pub is_clean: bool,
+    pub told: String,
+}
+
 /// What was said in this state.
-pub(super) fn recall(shelf: &Shelf, state: &str) -> Option<String> {
+pub(super) fn recall(shelf: &Shelf, state: &str) -> Option<Answer> {
     let kept = fs::read_to_string(shelf.folder().join(SEEN)).ok()?;
-    let (known, told) = kept.split_once('\n')?;
-    (known == state).then(|| told.to_owned())
+    let mut parts = kept.splitn(3, '\n');
+    let (known, found, told) = (parts.next()?, parts.next()?, parts.next()?);
+    (known == state).then(|| Answer { is_clean: found == CLEAN, told: told.to_owned() })
 }
 
 /// Keeps what is said; a folder that cannot be written in keeps nothing, and the next answer takes
 /// longer.
-pub(super) fn keep(shelf: &Shelf, state: &str, told: &str) {
+pub(super) fn keep(shelf: &Shelf, state: &str, Answer { is_clean, told }: &Answer) {
+    let found = if *is_clean { CLEAN } else { FINDINGS };
     if Path::exists(shelf.folder()) && shelf.leads_outside().is_none() {
-        drop(whole::write(shelf.folder(), SEEN, format!("{state}\n{told}").as_bytes()));
+        drop(whole::write(shelf.folder(), SEEN, format!("{state}\n{found}\n{told}").as_bytes()));
     }
 }

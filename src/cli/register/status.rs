@@ -1,6 +1,7 @@
 //! `bayleaf status`: what is due.
 
 use super::desk::{self, Book};
+use super::seen::Answer;
 use super::{seen, told};
 use crate::cli::args::{Edition, Status, StatusFormat};
 use crate::cli::load::{Loaded, Written};
@@ -21,9 +22,12 @@ fn status(arguments: &Status, language: Option<Language>) -> Result<Outcome, Out
     let shelf = Shelf::of(&arguments.out.out);
     let state = seen::state(&written, arguments, language);
     // Nothing is due again where nothing at all is another than when nothing was.
-    if let Some(told) = state.as_ref().and_then(|state| seen::recall(&shelf, state)) {
+    if let Some(answer) = state.as_ref().and_then(|state| seen::recall(&shelf, state)) {
         let words = Words::of(language.unwrap_or_default());
-        return Ok(Outcome::of_output(&words, say(told)));
+        if !answer.is_clean {
+            written.check(language, false)?;
+        }
+        return Ok(Outcome::of_output(&words, say(answer.told)));
     }
     let (loaded, book) = desk::opened(written, specs, language)?;
     let words = &loaded.words;
@@ -40,10 +44,11 @@ fn status(arguments: &Status, language: Option<Language>) -> Result<Outcome, Out
         }
     };
     let is_due = entries.iter().any(|entry| entry.state.is_due());
-    if let Some(state) = state.filter(|_| !is_due && loaded.is_clean && strays == 0) {
-        seen::keep(&shelf, &state, &told);
+    let answer = Answer { is_clean: loaded.is_clean, told };
+    if let Some(state) = state.filter(|_| !is_due && strays == 0) {
+        seen::keep(&shelf, &state, &answer);
     }
-    let outcome = Outcome::of_output(words, say(told));
+    let outcome = Outcome::of_output(words, say(&answer.told));
     Ok(if is_due && outcome == Outcome::Done { Outcome::Due } else { outcome })
 }
 

@@ -2,9 +2,9 @@
 
 use std::io;
 
-use super::day;
 use super::desk::{self, Book, refused};
 use super::papers::Press;
+use super::{day, not_before, not_outside};
 use crate::cli::args::Withdraw;
 use crate::cli::outcome::{Outcome, complain, fail, say};
 use crate::cli::why::Reasons;
@@ -20,7 +20,8 @@ pub(in crate::cli) fn run(arguments: &Withdraw, language: Option<Language>) -> O
 }
 
 fn withdraw(arguments: &Withdraw, language: Option<Language>, disk: &Disk) -> Result<Outcome, Outcome> {
-    let (loaded, book, _lock) = desk::open_locked(arguments.specs.specs.as_deref(), language)?;
+    let specs = arguments.specs.specs.as_deref();
+    let (loaded, book, _lock) = desk::open_for_act(specs, language, arguments.dry_run)?;
     let words = &loaded.words;
     let told = |message: Message| fail(words, &message);
     let date = day(arguments.date, &book.record).map_err(told)?;
@@ -34,10 +35,7 @@ fn withdraw(arguments: &Withdraw, language: Option<Language>, disk: &Disk) -> Re
         let Some(history) = book.record.of(id) else { continue };
         let Some(current) = history.current() else { continue };
         let revision = current.act.revision.value;
-        if let Some(latest) = history.latest().filter(|latest| *latest > date) {
-            let message = Message::new("run-before-its-time").with("id", id).with("date", date);
-            return Err(told(message.with("latest", latest)));
-        }
+        not_before(Some(history), id, date).map_err(told)?;
         let title = shelf.earlier(id, revision).map(|earlier| earlier.title).unwrap_or_default();
         copies.extend(register::pulls_of_withdrawal(id, &title, history));
         register::write_down_withdrawal(&mut ledger, id, revision, &order, &named);
@@ -46,10 +44,7 @@ fn withdraw(arguments: &Withdraw, language: Option<Language>, disk: &Disk) -> Re
     if arguments.dry_run {
         return Ok(Outcome::of_output(words, tell(words, &list, None)));
     }
-    if let Some(to) = shelf.leads_outside() {
-        let message = Message::new("run-link-outside").with("path", shelf.folder().display());
-        return Err(told(message.with("to", to.display())));
-    }
+    not_outside(&shelf).map_err(told)?;
     let encloser = Encloser::new(&loaded.sources);
     let press = Press::new(&loaded.model, &encloser, arguments.templates.as_ref(), [words.language()])
         .map_err(told)?;
