@@ -58,7 +58,7 @@ fn killed_at_any_time_it_leaves_the_old_state_or_the_new_one() {
         }
         assert!(!has_ended, "it ended, and issued nothing");
         kills += 1;
-        wait += 40;
+        wait += 20;
         let told = shop.ends(&["status"], 3);
         assert!(told.contains("changed: 19"), "{told}");
     }
