@@ -18,6 +18,7 @@ use chrono::NaiveDate;
 use super::args::{Print, Share};
 use super::load::{Loaded, announce, load};
 use super::outcome::{Outcome, fail, unwritten, warn};
+use super::register::standing::standing;
 use super::sizes;
 use super::templates::Templates;
 use crate::diag::{nearest, reason};
@@ -76,12 +77,14 @@ pub(super) fn run(arguments: &Print, language: Option<Language>) -> Outcome {
     }
     outside_range(&loaded, &plan, context, words);
     let summary = Summary::new(started, words, plan.documents() + index.len(), announced);
-    let printed = lead((arguments, language), context.date, &batch, (&plan, &index), &digest, summary);
+    let printed =
+        lead(&loaded, (arguments, language), context.date, &batch, (&plan, &index), &digest, summary);
     printed.or_findings(unread)
 }
 
 /// Prints a share of its own while workers print theirs, then the index, and sums up.
 fn lead(
+    loaded: &Loaded,
     (arguments, language): (&Print, Option<Language>),
     date: NaiveDate,
     batch: &Batch<'_>,
@@ -120,7 +123,8 @@ fn lead(
         summary.add(Told::Sheets(left));
     }
     for listed in index {
-        let report = batch.print_index(listed, summary.printed());
+        let issued = standing(loaded, &arguments.specs, &arguments.edition);
+        let report = batch.print_index(listed, summary.printed(), &issued);
         summary.add(Told::Document(report));
     }
     let lost = crew.wait();

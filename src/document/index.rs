@@ -36,11 +36,13 @@ impl Data for Index {
 }
 
 /// Composes the index; the documents are composed for their fingerprints. `pages` counts
-/// those of a document that does not know how many it has, if it can.
+/// those of a document that does not know how many it has, if it can; `issued` says which revision
+/// of one is valid.
 pub(super) fn compose(
     context: Context<'_>,
     listed: &Listed,
     pages: &dyn Fn(&Document) -> Option<usize>,
+    issued: &dyn Fn(&str) -> Option<String>,
 ) -> Option<Document> {
     let Context { model, words, .. } = context;
     // What is issued here is the index, none of the others.
@@ -53,7 +55,7 @@ pub(super) fn compose(
         let count = if document.pages > 0 { Some(document.pages) } else { pages(&document) };
         sheets += count.unwrap_or_default();
         counted &= count.is_some();
-        rows.push(row(words, &document, count));
+        rows.push(row(words, &document, count, issued(&document.id)));
         no_source.extend(document.no_source);
         not_given.extend(document.not_given);
     }
@@ -94,7 +96,7 @@ pub(super) fn compose(
 }
 
 /// One document: what it is, and what it lacks.
-fn row(words: &Words, document: &Document, pages: Option<usize>) -> Vec<String> {
+fn row(words: &Words, document: &Document, pages: Option<usize>, issued: Option<String>) -> Vec<String> {
     let furniture = &document.furniture;
     let count = |keys: &[String]| if keys.is_empty() { "–".to_owned() } else { keys.len().to_string() };
     vec![
@@ -103,7 +105,7 @@ fn row(words: &Words, document: &Document, pages: Option<usize>) -> Vec<String> 
         furniture.title.clone(),
         furniture.system.clone(),
         pages.map_or_else(|| words.word("index-uncounted"), |pages| pages.to_string()),
-        format!("{} {}", furniture.revision, furniture.fingerprint),
+        issued.unwrap_or_else(|| format!("{} {}", furniture.revision, furniture.fingerprint)),
         count(&document.not_given),
         count(&document.no_source),
     ]

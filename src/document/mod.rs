@@ -210,19 +210,21 @@ fn composed(context: Context<'_>, listed: &Listed) -> Option<Document> {
         Paperwork::Report { .. } => report::compose(context, listed),
         Paperwork::Checklist => checklist::compose(context, listed),
         Paperwork::SymptomIndex => symptoms::compose(context, listed),
-        Paperwork::Index => compose_index(context, listed, &|_| None),
+        Paperwork::Index => compose_index(context, listed, &|_| None, &|_| None),
         Paperwork::Proof(_) => proof::compose(context, listed),
     }
 }
 
-/// Composes the index of all documents; `pages` counts those of one that does not know.
+/// Composes the index of all documents; `pages` counts those of one that does not know, `issued` says
+/// which revision of one is valid.
 #[must_use]
 pub fn compose_index(
     context: Context<'_>,
     listed: &Listed,
     pages: &dyn Fn(&Document) -> Option<usize>,
+    issued: &dyn Fn(&str) -> Option<String>,
 ) -> Option<Document> {
-    noted(context.words.notation(), || index::compose(context, listed, pages))
+    noted(context.words.notation(), || index::compose(context, listed, pages, issued))
 }
 
 /// The data of any kind: the furniture of its pages, and the rest.

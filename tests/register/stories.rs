@@ -153,6 +153,27 @@ fn of_a_lost_paper_nobody_says_what_changed() {
 }
 
 #[test]
+fn the_index_says_which_revision_is_valid() {
+    let shop = Shop::issued();
+    shop.correct_pull_up();
+    let act = ["--by", "KM", "--date", "2026-11-20"];
+    shop.done(&[&["issue", "CUR-EVAP", "--why", "pull-up"][..], &act].concat());
+    shop.done(&[&["withdraw", "HER-SUN", "--why", "not used"][..], &act].concat());
+    // In whatever units and at whatever temperature the index itself is printed.
+    shop.done(&["print", "SET.INDEX", "--format", "json", "--units", "US", "--at", "20 °C"]);
+    let index = fs::read(shop.path().join("out/SET.INDEX.json")).expect("it was printed");
+    let index: Value = serde_json::from_slice(&index).expect("JSON");
+    let issue = |id: &str| {
+        let mut rows = index["documents"]["rows"].as_array().expect("rows").iter();
+        rows.find(|row| row[0] == id).map(|row| row[5].as_str().expect("a text").to_owned())
+    };
+    assert!(issue("CUR-EVAP").is_some_and(|issue| issue.starts_with("r2 ")), "{:?}", issue("CUR-EVAP"));
+    assert!(issue("HER-EVAP").is_some_and(|issue| issue.starts_with("r1 ")));
+    assert_eq!(issue("CUR-S3").as_deref(), Some("r1, changed"));
+    assert_eq!(issue("HER-SUN").as_deref(), Some("withdrawn"));
+}
+
+#[test]
 fn the_register_changes_by_additions_alone() {
     let shop = Shop::issued();
     let before = shop.register();

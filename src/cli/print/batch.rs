@@ -149,15 +149,25 @@ impl<'a> Batch<'a> {
         })
     }
 
-    /// Prints the index of documents; `printed` are the pages of those that are printed.
-    pub(super) fn print_index(&self, listed: &Listed, printed: &BTreeMap<String, usize>) -> Report {
+    /// Prints the index of documents; `printed` are the pages of those that are printed, `issued` their
+    /// valid revisions.
+    pub(super) fn print_index(
+        &self,
+        listed: &Listed,
+        printed: &BTreeMap<String, usize>,
+        issued: &BTreeMap<String, String>,
+    ) -> Report {
         let date = self.context.date;
         // One that cannot be laid out is reported where it is printed.
         let counted = |document: &Document| self.setter.typesetter().page_count(Job::of(document, date)).ok();
         // Data are written without being laid out.
         let known = |document: &Document| printed.get(&document.id).copied().filter(|pages| *pages > 0);
         let pages = |document: &Document| known(document).or_else(|| counted(document));
-        self.written(listed, document::compose_index(self.context, listed, &pages)).0
+        self.written(
+            listed,
+            document::compose_index(self.context, listed, &pages, &|id| issued.get(id).cloned()),
+        )
+        .0
     }
 
     /// Writes a document's files, or gives its leaves where they go onto sheets.

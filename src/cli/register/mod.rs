@@ -6,6 +6,7 @@ pub(super) mod holders;
 pub(super) mod issue;
 mod papers;
 mod seen;
+pub(super) mod standing;
 pub(super) mod status;
 #[cfg(test)]
 mod survival;

@@ -8,7 +8,7 @@ use crate::cli::load::{Loaded, Written};
 use crate::cli::outcome::{Outcome, fail, say, warn};
 use crate::cli::templates::Templates;
 use crate::enclosure::Encloser;
-use crate::register::{Asked, Entry, Shelf, Texts, Today, plan};
+use crate::register::{Archive, Asked, Entry, Shelf, Texts, Today, plan};
 use crate::words::{Language, Message, Words};
 
 /// Runs the command.
@@ -56,7 +56,7 @@ fn status(arguments: &Status, language: Option<Language>) -> Result<Outcome, Out
 pub(super) fn planned(
     (loaded, encloser): (&Loaded, &Encloser),
     book: &Book,
-    shelf: &Shelf,
+    archive: &dyn Archive,
     (edition, language): (&Edition, Option<Language>),
     all_titles: bool,
 ) -> Result<Vec<Entry>, Outcome> {
@@ -75,7 +75,7 @@ pub(super) fn planned(
         templates: &templates.state(),
         all_titles,
     };
-    Ok(plan(&today, &book.record, shelf))
+    Ok(plan(&today, &book.record, archive))
 }
 
 /// Names what an act left that did not come to its end: it looks issued and never was. How many.
