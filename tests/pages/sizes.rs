@@ -6,10 +6,10 @@ use bayleaf::document::{self, Context, Document, Edition, Trial};
 use bayleaf::model::{Model, offered};
 use bayleaf::quantity::{Size, Step, Temperature, Units};
 use bayleaf::spec::PaperKind;
-use bayleaf::typeset::{Picture, Piece};
+use bayleaf::typeset::{Picture, Piece, Typesetter};
 use bayleaf::words::{Language, Words};
 
-use super::{check_geometry, date, demo, job, typesetter};
+use super::{check_geometry, check_geometry_with, date, demo, job, typesetter};
 
 /// How many papers of a kind are looked at in each size.
 const OF_A_KIND: usize = 2;
@@ -84,9 +84,10 @@ fn every_kind_keeps_to_its_pages_in_every_size_and_every_other_language() {
     let model = demo();
     let mut seen = 0;
     for language in Language::ALL.iter().filter(|language| **language != Language::English) {
+        let typesetter = Typesetter::new(&Words::of(*language).paper_json());
         for size in Size::all() {
             for document in in_edition(&model, size, (*language, Units::Both), 1) {
-                check_geometry(&document);
+                check_geometry_with(&typesetter, &document);
                 seen += 1;
             }
         }
@@ -94,26 +95,29 @@ fn every_kind_keeps_to_its_pages_in_every_size_and_every_other_language() {
     assert!(seen > 200, "only {seen} documents");
 }
 
-/// The large sizes are tried in one scale by `languages`.
 #[test]
-fn small_cards_keep_to_their_pages_in_either_scale_and_every_language() {
+fn every_kind_keeps_to_its_pages_in_every_size_scale_and_language() {
     let model = demo();
     let mut seen = 0;
-    let small = |size: &Size| size.millimetres().0.max(size.millimetres().1) < 160.0;
-    for size in Size::all().filter(small) {
-        for edition in
-            Language::ALL.iter().flat_map(|language| [(*language, Units::Us), (*language, Units::Metric)])
-        {
-            for document in in_edition(&model, size, edition, 1) {
-                check_geometry(&document);
-                typesetter().page_count(job(&document)).unwrap_or_else(|failure| {
-                    panic!("{} in {size}, {edition:?}: {}", document.id, failure.said(&Words::english()))
-                });
-                seen += 1;
+    let mut wrong = Vec::new();
+    for language in Language::ALL {
+        let words = Words::of(*language);
+        let typesetter = Typesetter::new(&words.paper_json());
+        for size in Size::all() {
+            for units in [Units::Us, Units::Metric] {
+                for document in in_edition(&model, size, (*language, units), 1) {
+                    check_geometry_with(&typesetter, &document);
+                    if let Err(failure) = typesetter.page_count(job(&document)) {
+                        let (id, code) = (&document.id, language.code());
+                        wrong.push(format!("{id} in {size}, {units:?}, {code}: {}", failure.said(&words)));
+                    }
+                    seen += 1;
+                }
             }
         }
     }
-    assert!(seen > 100, "only {seen} documents");
+    assert!(wrong.is_empty(), "{}: {wrong:#?}", wrong.len());
+    assert!(seen > 500, "only {seen} documents");
 }
 
 /// A strip whose step is not the lead's has as many rows as its paper holds.
