@@ -10,12 +10,12 @@ use std::path::PathBuf;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 use super::import::{resistance_unit, temperature_unit};
-use crate::quantity::Unit;
+use crate::quantity::{Unit, Units};
 use crate::words::Language;
 pub(super) use figures::{Export, ExportFormat, FaultPlace, Faults, Fit, Format, Judge, ReadingPlace, Table};
 pub(super) use paper::{Edition, PaperFormat, Preview, Print, Watch};
 pub(super) use parse::Share;
-use parse::language;
+use parse::{language, units};
 pub(super) use register::{
     Holders, HoldersAct, Issue, ListCopies, ReturnCopy, Status, StatusFormat, Verify, Withdraw,
 };
@@ -272,6 +272,10 @@ pub struct New {
     /// The folder to make
     #[arg(value_name = "DIR")]
     pub folder: PathBuf,
+
+    /// Units of the shop's papers: metric, US or both; both where not given
+    #[arg(long, value_name = "UNITS", value_parser = units)]
+    pub units: Option<Units>,
 }
 
 /// Arguments of `schema`.

@@ -50,7 +50,7 @@ pub fn run(arguments: Arguments) -> Outcome {
         Command::Completions(completions) => shell::completions(&completions, &words()),
         Command::Man(man) => shell::man(&man, &words()),
         Command::Schema(schema) => schema::run(&schema, &words()),
-        Command::New(new) => new::run(&new, &words()),
+        Command::New(new) => new::run(&new, language),
         Command::Status(status) => register::status::run(&status, language),
         Command::Issue(issue) => register::issue::run(&issue, language),
         Command::Withdraw(withdraw) => register::withdraw::run(&withdraw, language),

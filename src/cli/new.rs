@@ -7,13 +7,18 @@ use std::path::{Path, PathBuf};
 use super::args::New;
 use super::outcome::{Outcome, fail, say, unwritten};
 use super::schema;
+use crate::quantity::Units;
 use crate::spec::{SCAFFOLD, SCHEMA_FILE};
-use crate::words::{Message, Words};
+use crate::words::{Language, Message, Words};
+
+/// How the line of the shop's paper begins.
+const PAPER: &str = "paper = ";
 
 /// Runs the command.
-pub(super) fn run(arguments: &New, words: &Words) -> Outcome {
+pub(super) fn run(arguments: &New, language: Option<Language>) -> Outcome {
+    let words = &Words::of(language.unwrap_or_default());
     let folder = &arguments.folder;
-    match begin(folder) {
+    match begin(folder, &choices(language, arguments.units)) {
         Ok(files) => {
             let message = Message::new("run-begun").with("path", folder.display());
             let told =
@@ -38,8 +43,24 @@ impl From<io::Error> for Refused {
     }
 }
 
+/// What was asked for, as lines of the shop.
+fn choices(language: Option<Language>, units: Option<Units>) -> String {
+    let line = |key, value, note| format!("{:<34}# {note}\n", format!("{key} = \"{value}\""));
+    let language =
+        language.map(|language| line("language", language.code(), "of all fixed words: en, de, fr or es"));
+    let units =
+        units.map(|units| line("units", units.word(), "of all figures: \"metric\", \"US\" or \"both\""));
+    language.unwrap_or_default() + &units.unwrap_or_default()
+}
+
+/// Puts lines behind that of the shop's paper, in the file that has it.
+fn with(text: &str, choices: &str) -> String {
+    let behind = |line: &str| if line.starts_with(PAPER) { choices } else { "" };
+    text.split_inclusive('\n').flat_map(|line| [line, behind(line)]).collect()
+}
+
 /// Writes every file; takes back what was written if one cannot be.
-fn begin(folder: &Path) -> Result<Vec<PathBuf>, Refused> {
+fn begin(folder: &Path, choices: &str) -> Result<Vec<PathBuf>, Refused> {
     let is_new = !folder.try_exists()?;
     if !is_new && fs::read_dir(folder)?.next().is_some() {
         return Err(Refused::NotEmpty);
@@ -52,7 +73,7 @@ fn begin(folder: &Path) -> Result<Vec<PathBuf>, Refused> {
         let path = folder.join(name);
         let made = fs::File::create_new(&path).and_then(|mut file| {
             written.push(path);
-            file.write_all(text.as_bytes())
+            file.write_all(with(text, choices).as_bytes())
         });
         if let Err(error) = made {
             written.iter().for_each(|path| drop(fs::remove_file(path)));

@@ -28,6 +28,25 @@ fn a_new_set_has_no_finding_and_prints() {
 }
 
 #[test]
+fn a_shop_in_another_country_begins_in_its_language_and_units() {
+    let folder = folder();
+    let output = bayleaf(folder.path(), &["new", "specs", "--language", "fr", "--units", "us"]);
+    assert_eq!(output.status.code(), Some(0), "{}", errors(&output));
+    must_contain(&said(&output), "bayleaf check --specs specs");
+    let shop = fs::read_to_string(folder.path().join("specs/shop.toml")).expect("it was written");
+    must_contain(&shop, "language = \"fr\"");
+    must_contain(&shop, "units = \"US\"");
+    let output = bayleaf(folder.path(), &["check"]);
+    assert_eq!(errors(&output), "");
+    let output = bayleaf(folder.path(), &["print", "--format", "json"]);
+    assert_eq!(output.status.code(), Some(0), "{}", errors(&output));
+    let card = fs::read_to_string(folder.path().join("out/CABIN.json")).expect("it was printed");
+    must_contain(&card, "\"language\": \"fr\"");
+    must_contain(&card, "°F");
+    assert!(!card.contains("\"°C\""), "it has a column in °C");
+}
+
+#[test]
 fn a_folder_with_something_in_it_is_left_alone() {
     let folder = folder();
     write(folder.path(), "specs/notes.txt", "ours");
