@@ -4,8 +4,8 @@ use std::io;
 
 use chrono::NaiveDate;
 
-use super::day;
 use super::desk::{self, Book, refused};
+use super::{day, never_issued, too_early};
 use crate::cli::args::{Holders, HoldersAct, ListCopies, ReturnCopy};
 use crate::cli::outcome::{Outcome, fail, say};
 use crate::diag::nearest;
@@ -130,11 +130,7 @@ fn returned<'a>(book: &'a Book, asked: &ReturnCopy) -> Vec<&'a Held> {
 fn known(book: &Book, ids: &[String]) -> Result<(), Message> {
     for id in ids {
         if book.record.of(id).is_none() {
-            let near = nearest(id, book.record.documents().map(|(id, _)| id));
-            return Err(match near {
-                Some(near) => Message::new("register-no-document-near").with("id", id).with("near", near),
-                None => Message::new("register-no-document").with("id", id),
-            });
+            return Err(never_issued(id, book.record.documents().map(|(id, _)| id)));
         }
     }
     Ok(())
@@ -155,16 +151,14 @@ fn valid(book: &Book, id: &str, asked: Option<u32>, date: NaiveDate) -> Result<u
     };
     let issued = issue.act.date.value;
     if issued > date {
-        let message = Message::new("run-before-its-time").with("id", id);
-        return Err(message.with("date", date).with("latest", issued));
+        return Err(too_early(id, date, issued));
     }
     Ok(issue.act.revision.value)
 }
 
 fn not_before(held: &Held, date: NaiveDate) -> Result<(), Message> {
     if held.since.value > date {
-        let message = Message::new("run-before-its-time").with("id", &held.id.value);
-        return Err(message.with("date", date).with("latest", held.since.value));
+        return Err(too_early(&held.id.value, date, held.since.value));
     }
     Ok(())
 }

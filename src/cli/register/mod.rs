@@ -16,6 +16,7 @@ pub(super) mod withdraw;
 
 use chrono::{Local, NaiveDate};
 
+use crate::diag::nearest;
 use crate::register::{History, Record, Shelf};
 use crate::words::Message;
 
@@ -32,13 +33,23 @@ fn day(asked: Option<NaiveDate>, record: &Record) -> Result<NaiveDate, Message> 
     }
 }
 
+/// Says that a date is before what the register has of a document.
+fn too_early(id: &str, date: NaiveDate, latest: NaiveDate) -> Message {
+    Message::new("run-before-its-time").with("id", id).with("date", date).with("latest", latest)
+}
+
+/// Says that nothing was issued under an id, and which of the known ones is the nearest.
+fn never_issued<'a>(id: &str, known: impl Iterator<Item = &'a str>) -> Message {
+    match nearest(id, known) {
+        Some(near) => Message::new("register-no-document-near").with("id", id).with("near", near),
+        None => Message::new("register-no-document").with("id", id),
+    }
+}
+
 /// Refuses a date before what the register has of a document.
 fn not_before(history: Option<&History>, id: &str, date: NaiveDate) -> Result<(), Message> {
     match history.and_then(History::latest).filter(|latest| *latest > date) {
-        Some(latest) => {
-            let message = Message::new("run-before-its-time").with("id", id).with("date", date);
-            Err(message.with("latest", latest))
-        }
+        Some(latest) => Err(too_early(id, date, latest)),
         None => Ok(()),
     }
 }

@@ -4,11 +4,10 @@ use std::io;
 
 use super::desk::{self, Book, refused};
 use super::papers::Press;
-use super::{day, not_before, not_outside};
+use super::{day, never_issued, not_before, not_outside};
 use crate::cli::args::Withdraw;
 use crate::cli::outcome::{Outcome, complain, fail, say};
 use crate::cli::why::Reasons;
-use crate::diag::nearest;
 use crate::document::{Edition, Pull, PullList};
 use crate::enclosure::Encloser;
 use crate::register::{self, Archive, Disk, Order, Shelf, Writer};
@@ -92,10 +91,7 @@ fn not_valid(book: &Book, valid: &[(&str, Option<&str>)], name: &str) -> Message
         return Message::new("withdraw-again").with("id", name).with("date", act.date.value);
     }
     let known = valid.iter().flat_map(|(id, vehicle)| [Some(*id), *vehicle]).flatten();
-    match nearest(name, known) {
-        Some(near) => Message::new("register-no-document-near").with("id", name).with("near", near),
-        None => Message::new("register-no-document").with("id", name),
-    }
+    never_issued(name, known)
 }
 
 /// A copy to be taken down, in a line.
