@@ -1,5 +1,7 @@
 //! Checklists: questions and endings as a graph, and the complaints that lead to them.
 
+use std::sync::OnceLock;
+
 use super::fact::Fact;
 use super::instrument::{Multimeter, Thermometer};
 use super::pins::PinEnd;
@@ -33,6 +35,16 @@ pub struct Checklist {
     pub steps: Vec<Question>,
     /// How it can end.
     pub endings: Vec<Ending>,
+    /// Its map, drawn when somebody first asks.
+    pub(super) chart: OnceLock<Option<Chart>>,
+}
+
+impl Checklist {
+    /// Its map.
+    #[must_use]
+    pub fn chart(&self) -> Option<&Chart> {
+        self.chart.get_or_init(|| Chart::of(&self.ways)).as_ref()
+    }
 }
 
 /// One question.

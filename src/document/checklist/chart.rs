@@ -6,7 +6,7 @@ use serde::Serialize;
 use super::question::answer_word;
 use super::{Numbers, ending_word, minutes};
 use crate::graph::map::{Map, Route};
-use crate::model::{Chart, Checklist};
+use crate::model::Checklist;
 use crate::spec::{Answer, EndingKind};
 use crate::words::{Message, Words};
 
@@ -79,7 +79,7 @@ struct Bend {
 
 /// Draws the map.
 pub(super) fn draw(words: &Words, checklist: &Checklist, numbers: &Numbers) -> Option<Drawing> {
-    let chart = Chart::of(&checklist.ways)?;
+    let chart = checklist.chart()?;
     let steps = checklist.ways.steps;
     // The node of the checklist that a box stands for.
     let node =

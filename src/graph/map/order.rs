@@ -72,10 +72,16 @@ impl Links {
         (crossings, lean)
     }
 
-    /// Crossings of the links at a layer.
-    fn around(&self, layer: usize, at: &[usize]) -> usize {
-        let above = layer.checked_sub(1).map_or(0, |above| crossings(&self.gaps[above], at));
-        above + crossings(&self.gaps[layer], at)
+    /// Whether fewer links cross where neighbours change places: no others than theirs can.
+    fn cross_less_exchanged(&self, [left, right]: [usize; 2], at: &[usize]) -> bool {
+        let (mut now, mut then) = (0, 0);
+        for ends in [&self.above, &self.below] {
+            for (a, b) in ends[left].iter().flat_map(|a| ends[right].iter().map(move |b| (at[*a], at[*b]))) {
+                now += usize::from(a > b);
+                then += usize::from(a < b);
+            }
+        }
+        then < now
     }
 }
 
@@ -117,15 +123,12 @@ fn exchange(layers: &mut [Vec<usize>], links: &Links) {
     let mut better = true;
     while better {
         better = false;
-        for (index, layer) in layers.iter_mut().enumerate() {
+        for layer in layers.iter_mut() {
             for left in 1..layer.len() {
-                let before = links.around(index, &at);
-                at.swap(layer[left - 1], layer[left]);
-                if links.around(index, &at) < before {
+                if links.cross_less_exchanged([layer[left - 1], layer[left]], &at) {
+                    at.swap(layer[left - 1], layer[left]);
                     layer.swap(left - 1, left);
                     better = true;
-                } else {
-                    at.swap(layer[left - 1], layer[left]);
                 }
             }
         }

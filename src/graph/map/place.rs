@@ -18,13 +18,15 @@ pub(super) fn place(plan: &Plan) -> (Vec<f64>, f64) {
     for layer in &plan.layers {
         settle(plan, layer, &mut x, width, |_| (0.0, 0.0));
     }
+    let linked = linked(plan);
     for sweep in 0..SWEEPS {
         let before = x.clone();
         let depth = plan.layers.len();
         for step in 0..depth {
             let index = if sweep % 2 == 0 { step } else { depth - 1 - step };
-            let pulls = pulls(plan, &x);
-            settle(plan, &plan.layers[index], &mut x, width, |cell| pulls[cell]);
+            let layer = &plan.layers[index];
+            let pulls: Vec<(f64, f64)> = layer.iter().map(|cell| pull(&linked[*cell], &x)).collect();
+            settle(plan, layer, &mut x, width, |at| pulls[at]);
         }
         if before.iter().zip(&x).all(|(before, after)| (before - after).abs() < SETTLED) {
             break;
@@ -33,9 +35,9 @@ pub(super) fn place(plan: &Plan) -> (Vec<f64>, f64) {
     (x, width)
 }
 
-/// Where its links would have each cell, and how strongly.
-fn pulls(plan: &Plan, x: &[f64]) -> Vec<(f64, f64)> {
-    let mut pulls = vec![(0.0, 0.0); plan.cells.len()];
+/// The cells that each is linked with, and how strongly.
+fn linked(plan: &Plan) -> Vec<Vec<(usize, f64)>> {
+    let mut linked = vec![Vec::new(); plan.cells.len()];
     for link in &plan.links {
         let passes = [link.from, link.to].iter().filter(|cell| plan.cells[**cell].node.is_none()).count();
         let weight = match passes {
@@ -44,18 +46,24 @@ fn pulls(plan: &Plan, x: &[f64]) -> Vec<(f64, f64)> {
             _ => PASSING * PASSING,
         };
         for (cell, other) in [(link.from, link.to), (link.to, link.from)] {
-            pulls[cell].0 += weight * x[other];
-            pulls[cell].1 += weight;
+            linked[cell].push((other, weight));
         }
     }
-    pulls
+    linked
+}
+
+/// Where its links would have a cell, and how strongly.
+fn pull(linked: &[(usize, f64)], x: &[f64]) -> (f64, f64) {
+    let add = |(sum, weights), &(other, weight): &(usize, f64)| (sum + weight * x[other], weights + weight);
+    linked.iter().fold((0.0, 0.0), add)
 }
 
 fn needed(plan: &Plan, layer: &[usize]) -> f64 {
     layer.iter().map(|cell| plan.cells[*cell].width + SPACE).sum::<f64>() - SPACE
 }
 
-/// Moves the cells of a layer as near to where they are pulled as order and distance allow.
+/// Moves the cells of a layer as near to where they are pulled, by their place in it, as order and
+/// distance allow.
 ///
 /// Isotonic regression by pooling adjacent violators, over the places less the room that
 /// the cells to the left take; clamping its answer keeps it the best within the width.
@@ -63,10 +71,10 @@ fn settle(plan: &Plan, layer: &[usize], x: &mut [f64], width: f64, pull: impl Fn
     let mut pools: Vec<(f64, f64, usize)> = Vec::new();
     let mut taken = 0.0;
     let mut offsets = Vec::new();
-    for &cell in layer {
+    for (at, &cell) in layer.iter().enumerate() {
         let half = plan.cells[cell].width / 2.0;
         offsets.push(taken + half);
-        let (sum, weight) = pull(cell);
+        let (sum, weight) = pull(at);
         // A cell that nothing pulls stays where it is, lightly.
         let (aim, weight) = if weight > 0.0 { (sum / weight, weight) } else { (x[cell], 1e-3) };
         let aim = aim - (taken + half);

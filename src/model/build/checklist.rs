@@ -1,5 +1,7 @@
 //! Builds checklists and symptoms.
 
+use std::sync::OnceLock;
+
 use super::{multimeter, text, thermometer};
 use crate::model::checklist::{Checklist, Ending, Exit, Probes, Question, Symptom, node_of, ways};
 use crate::model::fact::Fact;
@@ -21,6 +23,7 @@ pub(super) fn checklist(set: &Set, id: &str, written: &spec::Checklist) -> Optio
         ways: ways(written),
         steps: written.steps.iter().map(step).collect::<Option<_>>()?,
         endings: written.endings.iter().map(ending).collect::<Option<_>>()?,
+        chart: OnceLock::new(),
     })
 }
 
