@@ -29,8 +29,23 @@ static FACES: LazyLock<Vec<Face<'static>>> =
 /// ```
 #[must_use]
 pub fn can_show(c: char) -> bool {
+    // Nearly all of a spec, which is looked through character by character.
+    if matches!(c, ' '..='~') {
+        return true;
+    }
     let invisible = c.is_control()
         || matches!(c, '\u{200b}'..='\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2060}'..='\u{206f}' | '\u{feff}');
     let private = matches!(c, '\u{e000}'..='\u{f8ff}');
     !invisible && !private && FACES.iter().all(|face| face.glyph_index(c).is_some())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_printable_character_of_ascii_has_a_glyph_in_both_fonts() {
+        assert_eq!(FACES.len(), 2);
+        assert!((' '..='~').all(|c| FACES.iter().all(|face| face.glyph_index(c).is_some())));
+    }
 }

@@ -7,9 +7,13 @@
 //! says nothing of itself stands for those of each system, so that its sheets and tests still
 //! are for some vehicle.
 
-use std::collections::{BTreeMap, BTreeSet};
+mod cut;
 
-use toml_edit::{Array, DocumentMut, Item, TableLike, Value};
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::{Arc, Mutex, PoisonError};
+
+use cut::Cut;
+use toml_edit::{DocumentMut, Item, TableLike, Value};
 
 use super::set::KINDS;
 use crate::diag::Sources;
@@ -19,6 +23,9 @@ const OTHERS: &str = "vehicles-left-out.toml";
 
 /// Kinds that every system may use, and which therefore join none.
 const SHARED: [&str; 2] = ["shop", "instrument"];
+
+/// The kind that is left out.
+const VEHICLE: &str = "vehicle";
 
 /// A table of a spec: its kind and id.
 type Name = (String, String);
@@ -30,6 +37,8 @@ pub struct Parts {
     files: Vec<(String, DocumentMut)>,
     /// Which tables belong together: a number for each, the same for those that do.
     joined: BTreeMap<Name, usize>,
+    /// The files of each part: papers of many vehicles share them.
+    cut: Mutex<BTreeMap<Option<usize>, Arc<Vec<Cut>>>>,
 }
 
 impl Parts {
@@ -43,47 +52,23 @@ impl Parts {
             .filter_map(|(path, text)| Some((path[above..].replace('\\', "/"), text.parse().ok()?)))
             .collect();
         let joined = joined(&files);
-        Self { files, joined }
+        Self { files, joined, cut: Mutex::default() }
     }
 
     /// Which part something with this id belongs to; things of one part need the same files.
     #[must_use]
     pub fn number(&self, id: &str) -> Option<usize> {
-        self.joined.iter().find(|((kind, known), _)| known == id && kind != "vehicle").map(|(_, part)| *part)
+        self.joined.iter().find(|((kind, known), _)| known == id && kind != VEHICLE).map(|(_, part)| *part)
     }
 
     /// The files of a part, without any vehicle but this one.
     #[must_use]
     pub fn files(&self, part: Option<usize>, vehicle: Option<&str>) -> Vec<(String, String)> {
-        let is_kept = |kind: &str, id: &str| {
-            let number = self.joined.get(&(kind.to_owned(), id.to_owned()));
-            SHARED.contains(&kind) || part.is_none() || number.is_none_or(|number| Some(*number) == part)
-        };
+        let is_kept = |kind: &str, id: &str| self.is_kept(part, kind, id);
         let others = self.others(vehicle, &is_kept);
-        let mut files = Vec::new();
-        for (path, document) in &self.files {
-            let mut document = document.clone();
-            for kind in KINDS {
-                // A shop has no ids.
-                let Some(all) = document.get_mut(kind).filter(|_| *kind != "shop") else { continue };
-                let Some(all) = all.as_table_like_mut() else { continue };
-                let ids: Vec<String> = all.iter().map(|(id, _)| id.to_owned()).collect();
-                for id in ids {
-                    let is_other = *kind == "vehicle" && vehicle != Some(id.as_str());
-                    if is_other || !is_kept(kind, &id) {
-                        all.remove(&id);
-                    } else if let Some(entry) = all.get_mut(&id).and_then(Item::as_table_like_mut) {
-                        name_others(entry, vehicle, &others);
-                    }
-                }
-                if all.is_empty() {
-                    document.remove(kind);
-                }
-            }
-            if document.iter().next().is_some() {
-                files.push((path.clone(), document.to_string()));
-            }
-        }
+        let mut files: Vec<(String, String)> = (self.cut(part).iter())
+            .filter_map(|file| Some((file.path.clone(), file.for_vehicle(vehicle, &others)?)))
+            .collect();
         if !others.is_empty() {
             let stub = |(system, id): (&String, &String)| {
                 let system = Value::from(system.as_str());
@@ -94,6 +79,23 @@ impl Parts {
         files
     }
 
+    /// Whether a table goes with a part.
+    fn is_kept(&self, part: Option<usize>, kind: &str, id: &str) -> bool {
+        let number = || self.joined.get(&(kind.to_owned(), id.to_owned()));
+        SHARED.contains(&kind) || part.is_none() || number().is_none_or(|number| Some(*number) == part)
+    }
+
+    /// The files of a part with all its vehicles.
+    fn cut(&self, part: Option<usize>) -> Arc<Vec<Cut>> {
+        let mut known = self.cut.lock().unwrap_or_else(PoisonError::into_inner);
+        let cut = known.entry(part).or_insert_with(|| {
+            let is_kept = |kind: &str, id: &str| self.is_kept(part, kind, id);
+            let cut = |(path, document): &(String, DocumentMut)| Cut::of(path, document, &is_kept);
+            Arc::new(self.files.iter().filter_map(cut).collect())
+        });
+        Arc::clone(cut)
+    }
+
     /// The systems of vehicles that are left out, each with the id of what stands for them.
     fn others(
         &self,
@@ -102,10 +104,10 @@ impl Parts {
     ) -> BTreeMap<String, String> {
         let mut others = BTreeMap::new();
         for (_, document) in &self.files {
-            for (id, entry) in entries(document, "vehicle").filter(|(id, _)| vehicle != Some(*id)) {
+            for (id, entry) in entries(document, VEHICLE).filter(|(id, _)| vehicle != Some(*id)) {
                 let system = entry.get("system").and_then(Item::as_str);
                 if let Some(system) =
-                    system.filter(|system| is_kept("system", system) && is_kept("vehicle", id))
+                    system.filter(|system| is_kept("system", system) && is_kept(VEHICLE, id))
                 {
                     let number = others.len() + 1;
                     others.entry(system.to_owned()).or_insert_with(|| format!("LEFT-OUT-{number}"));
@@ -186,16 +188,6 @@ fn mentioned(item: &Item, words: &mut BTreeSet<String>) {
 fn entries<'a>(document: &'a DocumentMut, kind: &str) -> impl Iterator<Item = (&'a str, &'a dyn TableLike)> {
     let all = document.get(kind).and_then(Item::as_table_like);
     all.into_iter().flat_map(|all| all.iter()).filter_map(|(id, item)| Some((id, item.as_table_like()?)))
-}
-
-/// A paper for some vehicles only names this one, where it did, and the one that stands for the others.
-fn name_others(entry: &mut dyn TableLike, vehicle: Option<&str>, others: &BTreeMap<String, String>) {
-    let system = entry.get("system").and_then(Item::as_str).map(str::to_owned);
-    let Some(named) = entry.get_mut("vehicles").and_then(Item::as_array_mut) else { return };
-    let kept = vehicle.filter(|id| named.iter().any(|value| value.as_str() == Some(id))).map(str::to_owned);
-    let are_more = named.len() > usize::from(kept.is_some());
-    let other = system.and_then(|system| others.get(&system).cloned()).filter(|_| are_more);
-    *named = kept.into_iter().chain(other).collect::<Array>();
 }
 
 /// How long the path is that all files have in common, up to a folder.
