@@ -1,6 +1,8 @@
 //! The folder of issued papers: how its files are called, what of it is valid, what an earlier
 //! paper says.
 
+use std::collections::BTreeSet;
+use std::ffi::OsString;
 use std::fs;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -66,6 +68,27 @@ impl Shelf {
             record.pull_lists().any(|known| known == number)
         };
         (1..).find(|number| !used(*number)).unwrap_or(u32::MAX)
+    }
+
+    /// Papers and pull lists that the register has and the folder has not, each by the name of its
+    /// file, in the order of the register. Older revisions are kept as the valid ones are.
+    ///
+    /// # Errors
+    /// When the folder cannot be read; in one that is not there all are missing.
+    pub fn lost(&self, record: &Record) -> io::Result<Vec<String>> {
+        let names = match fs::read_dir(&self.folder) {
+            Err(error) if error.kind() == io::ErrorKind::NotFound => BTreeSet::new(),
+            other => {
+                other?.map(|entry| Ok(entry?.file_name())).collect::<io::Result<BTreeSet<OsString>>>()?
+            }
+        };
+        let papers = record.documents().flat_map(|(id, history)| {
+            history.issues().iter().map(move |issue| self.paper(id, issue.act.revision.value))
+        });
+        let files = papers.chain(record.pull_lists().map(|number| self.pull_list(number)));
+        let name = |file: PathBuf| file.file_name().map(ToOwned::to_owned);
+        let lost = files.filter_map(name).filter(|name| !names.contains(name));
+        Ok(lost.map(|name| name.to_string_lossy().into_owned()).collect())
     }
 
     /// Files that look issued and which no entry of the register stands for: what an issue left

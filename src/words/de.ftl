@@ -2564,6 +2564,10 @@ run-clock-back = die Uhr dieses Rechners sagt { $today }, im Register steht ein 
 run-before-its-time = { $date } liegt vor { $latest }, dem letzten Eintrag von { $id } im Register: mit --date ein späteres angeben
 run-link-outside = { $path } ist eine Verknüpfung aus dem Ausgabeordner hinaus, nach { $to }: durch einen Ordner ersetzen oder jenen mit --out nennen
 run-stray = { $path } ist von einem Vorgang übrig, der nicht zu Ende kam: es war nie gültig, der nächste Vorgang entfernt es
+run-lost = { $count ->
+    [one] Ein ausgegebenes Papier fehlt
+   *[other] { $count } ausgegebene Papiere fehlen
+} in { $path } ({ $names }): aus einer Sicherung zurückholen; von einem verlorenen Papier kann niemand sagen, was sich seither geändert hat
 issue-pull = { $copies ->
     [one] Ein Exemplar ist
    *[other] { $copies } Exemplare sind

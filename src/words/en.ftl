@@ -2490,6 +2490,10 @@ run-clock-back = this machine's clock says { $today }, and the register has an e
 run-before-its-time = { $date } is before { $latest }, the last entry of { $id } in the register: give a later --date
 run-link-outside = { $path } is a link that leads outside the folder of output, to { $to }: replace it by a folder, or name that one with --out
 run-stray = { $path } was left by an act that did not come to its end: it was never valid, and the next act removes it
+run-lost = { $count ->
+    [one] One issued paper is
+   *[other] { $count } issued papers are
+} missing from { $path } ({ $names }): put back what a copy still has; of a paper that is lost nobody can say what changed since
 issue-pull = { $copies ->
     [one] One copy
    *[other] { $copies } copies

@@ -2593,6 +2593,10 @@ run-clock-back = el reloj de esta máquina dice { $today }, y el registro tiene 
 run-before-its-time = { $date } es anterior a { $latest }, la última entrada de { $id } en el registro: dar una fecha posterior con --date
 run-link-outside = { $path } es un enlace que lleva fuera de la carpeta de salida, a { $to }: sustituirlo por una carpeta, o nombrar esa con --out
 run-stray = { $path } quedó de una operación que no llegó a su fin: nunca fue válido, la próxima operación lo quita
+run-lost = { $count ->
+    [one] Falta un papel emitido
+   *[other] Faltan { $count } papeles emitidos
+} en { $path } ({ $names }): reponer lo que tenga una copia; de un papel perdido nadie puede decir qué cambió desde entonces
 issue-pull = { $copies ->
     [one] Una copia
    *[other] { $copies } copias

@@ -2594,6 +2594,10 @@ run-clock-back = l’horloge de cette machine dit { $today }, et le registre a u
 run-before-its-time = { $date } précède { $latest }, la dernière entrée de { $id } dans le registre : donner une date plus tardive avec --date
 run-link-outside = { $path } est un lien qui mène hors du dossier de sortie, vers { $to } : le remplacer par un dossier, ou nommer celui-là avec --out
 run-stray = { $path } reste d’une opération qui n’est pas allée au bout : il n’a jamais été valable, la prochaine opération l’enlève
+run-lost = { $count ->
+    [one] Un papier émis manque
+   *[other] { $count } papiers émis manquent
+} dans { $path } ({ $names }) : remettre ce qu’une sauvegarde a encore ; d’un papier perdu, personne ne peut dire ce qui a changé depuis
 issue-pull = { $copies ->
     [one] Une copie
    *[other] { $copies } copies

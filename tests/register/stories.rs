@@ -142,7 +142,9 @@ fn of_a_lost_paper_nobody_says_what_changed() {
     fs::remove_file(shop.paper("CUR-S3_r1.pdf")).expect("it was issued");
     // Another's paper in its place says nothing of it either.
     fs::copy(shop.paper("HER-SUN_r1.pdf"), shop.paper("CUR-C2_r1.pdf")).expect("it was issued");
-    let status: Value = serde_json::from_str(&shop.ends(&["status", "--format", "json"], 3)).expect("JSON");
+    // Of the one that is missing a warning is told beside it.
+    let status = shop.run(&["status", "--format", "json"]).stdout;
+    let status: Value = serde_json::from_slice(&status).expect("JSON");
     for id in ["CUR-S3", "CUR-C2"] {
         assert_eq!(keys(&status, id), [""; 0], "{id}");
     }
@@ -150,6 +152,23 @@ fn of_a_lost_paper_nobody_says_what_changed() {
     shop.done(&["issue", "CUR-S3", "--by", "KM", "--why", "pull-up", "--date", "2026-11-20"]);
     let text = text_of(&fs::read(shop.paper("CUR-S3_r2.pdf")).expect("it was issued"));
     assert!(text.contains(&squeezed("Reissued since r1; what changed is not known")), "{text}");
+}
+
+#[test]
+fn a_lost_paper_is_told_while_nothing_else_changed_and_until_it_is_back() {
+    let shop = Shop::issued();
+    shop.done(&["status"]);
+    let kept = fs::read(shop.paper("CUR-S3_r1.pdf")).expect("it was issued");
+    fs::remove_file(shop.paper("CUR-S3_r1.pdf")).expect("it was issued");
+    let told = |shop: &Shop| String::from_utf8(shop.run(&["status"]).stderr).expect("UTF-8");
+    for _ in 0..2 {
+        assert!(told(&shop).contains("One issued paper is missing from out/issued (CUR-S3_r1.pdf)"), "told");
+    }
+    fs::write(shop.paper("CUR-S3_r1.pdf"), kept).expect("it can be written");
+    assert_eq!(told(&shop), "");
+    fs::remove_dir_all(shop.path().join("out")).expect("it was issued into");
+    let all = told(&shop);
+    assert!(all.contains("issued papers are missing") && all.contains(", …)"), "{all}");
 }
 
 #[test]

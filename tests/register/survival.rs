@@ -73,6 +73,64 @@ fn killed_at_any_time_it_leaves_the_old_state_or_the_new_one() {
     assert_eq!(papers.len(), 103 + 19 + 2);
 }
 
+/// Folders that nobody may write in, as they are on a disk: an administrator, who may, tries it as a
+/// user with no rights.
+#[cfg(unix)]
+#[test]
+fn folders_that_cannot_be_written_in_keep_all_as_it_was() {
+    use std::os::unix::fs::PermissionsExt;
+    use std::os::unix::process::CommandExt;
+
+    const NOBODY: u32 = 65_534;
+    let shop = Shop::issued();
+    shop.correct_pull_up();
+    let allow = |folder: &str, mode: u32| {
+        let allowed = fs::Permissions::from_mode(mode);
+        fs::set_permissions(shop.path().join(folder), allowed).expect("it is one's own");
+    };
+    let (register, papers) = (shop.register(), shop.papers());
+    allow("", 0o755);
+    allow("out", 0o555);
+    allow("out/issued", 0o555);
+    allow("specs", 0o555);
+    let is_administrator = fs::write(shop.path().join("specs/note"), "").is_ok();
+    // Where the binary is built, others may have no way to it.
+    let tools = tempfile::tempdir().expect("a temporary folder can be made");
+    let tool = tools.path().join("bayleaf");
+    fs::copy(env!("CARGO_BIN_EXE_bayleaf"), &tool).expect("it can be copied");
+    fs::set_permissions(tools.path(), fs::Permissions::from_mode(0o755)).expect("it is one's own");
+    let run = |arguments: &[&str]| {
+        let mut command = std::process::Command::new(&tool);
+        command.current_dir(shop.path()).args(arguments);
+        if is_administrator {
+            command.uid(NOBODY).gid(NOBODY);
+        }
+        let output = command.output().expect("it starts");
+        (output.status.code(), String::from_utf8_lossy(&output.stderr).into_owned())
+    };
+    let as_it_was = || assert!((shop.register(), shop.papers()) == (register.clone(), papers.clone()));
+    // Nothing has to be written to say what is due.
+    assert_eq!(run(&["status"]).0, Some(3));
+    let (code, told) = run(&ACT);
+    assert!(code == Some(2) && told.contains("specs") && told.contains("ermission denied"), "{told}");
+    as_it_was();
+    // The register could be written, its papers not.
+    allow("specs", 0o777);
+    let (code, told) = run(&ACT);
+    assert!(code == Some(2) && told.contains("out/issued") && told.contains("ermission denied"), "{told}");
+    as_it_was();
+    // And the other way round, with a lock that is there already.
+    fs::write(shop.path().join("specs/.register.lock"), "").expect("it can be written");
+    fs::set_permissions(shop.path().join("specs/.register.lock"), fs::Permissions::from_mode(0o666))
+        .expect("it is one's own");
+    allow("specs", 0o555);
+    allow("out/issued", 0o777);
+    let (code, told) = run(&ACT);
+    assert!(code == Some(2) && told.contains("register.toml") && told.contains("ermission denied"), "{told}");
+    as_it_was();
+    allow("specs", 0o755);
+}
+
 #[cfg(unix)]
 #[test]
 fn a_link_that_leads_out_of_the_folder_is_refused_by_name() {

@@ -31,7 +31,7 @@ fn status(arguments: &Status, language: Option<Language>) -> Result<Outcome, Out
     }
     let (loaded, book) = desk::opened(written, specs, language)?;
     let words = &loaded.words;
-    let strays = tell_strays(words, &shelf, &book);
+    let is_in_order = is_in_order(words, &shelf, &book);
     let encloser = Encloser::new(&loaded.sources);
     let all_titles = arguments.format == StatusFormat::Json;
     let asked = (&arguments.edition, language);
@@ -45,7 +45,7 @@ fn status(arguments: &Status, language: Option<Language>) -> Result<Outcome, Out
     };
     let is_due = entries.iter().any(|entry| entry.state.is_due());
     let answer = Answer { is_clean: loaded.is_clean, told };
-    if let Some(state) = state.filter(|_| !is_due && strays == 0) {
+    if let Some(state) = state.filter(|_| !is_due && is_in_order) {
         seen::keep(&shelf, &state, &answer);
     }
     let outcome = Outcome::of_output(words, say(&answer.told));
@@ -54,7 +54,7 @@ fn status(arguments: &Status, language: Option<Language>) -> Result<Outcome, Out
 
 /// Every document beside what was issued of it.
 pub(super) fn planned(
-    (loaded, encloser): (&Loaded, &Encloser),
+    (loaded, encloser): (&Loaded, &Encloser<'_>),
     book: &Book,
     archive: &dyn Archive,
     (edition, language): (&Edition, Option<Language>),
@@ -78,11 +78,22 @@ pub(super) fn planned(
     Ok(plan(&today, &book.record, archive))
 }
 
-/// Names what an act left that did not come to its end: it looks issued and never was. How many.
-pub(super) fn tell_strays(words: &Words, shelf: &Shelf, book: &Book) -> usize {
+/// Lost papers that are named; of more it is said how many.
+const NAMED: usize = 5;
+
+/// Whether the folder has every issued paper and no other. Names what an act left that did not come
+/// to its end, which looks issued and never was, and what is lost.
+fn is_in_order(words: &Words, shelf: &Shelf, book: &Book) -> bool {
     let strays = shelf.strays(&book.record).unwrap_or_default();
     for stray in &strays {
         warn(words, &Message::new("run-stray").with("path", stray.display()));
     }
-    strays.len()
+    let lost = shelf.lost(&book.record).unwrap_or_default();
+    if !lost.is_empty() {
+        let more = if lost.len() > NAMED { ", …" } else { "" };
+        let names = lost[..lost.len().min(NAMED)].join(", ") + more;
+        let message = Message::new("run-lost").with_count("count", lost.len());
+        warn(words, &message.with("path", shelf.folder().display()).with("names", names));
+    }
+    strays.is_empty() && lost.is_empty()
 }
