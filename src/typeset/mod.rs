@@ -8,6 +8,7 @@
 //! these may reach a wall.
 
 mod attached;
+mod cache;
 mod changes;
 mod embedded;
 mod failure;
@@ -42,10 +43,12 @@ pub use picture::Picture;
 pub use pieces::Piece;
 use world::{Base, World};
 
-/// How many documents back the library's cache reaches. One: the templates stay
-/// evaluated from each document to the next, and sheets of one fleet share their
-/// rows; none would be a tenth slower, more would keep more in memory.
-const KEPT: usize = 1;
+/// A page with a little of everything, in the fonts of every page.
+const WARM: &str = r#"#import "/theme.typ": *
+#set text(font: family, stretch: stretch, fallback: false, lang: "en", hyphenate: true)
+#block(width: 20mm)[Evaporator temperature *sensor* −20 °C]
+#table(columns: 2, [1.234], [V])
+"#;
 
 /// Holds what all documents share: the library, the fonts, the templates.
 pub struct Typesetter {
@@ -149,6 +152,18 @@ impl Typesetter {
         self
     }
 
+    /// Parses and evaluates the built-in templates, so that the first documents find that done.
+    /// Worth it where a processor has nothing to do, such as while specs are read.
+    pub fn warm_up() {
+        let imports = TEMPLATES.iter().filter(|(path, _)| path.starts_with("parts/"));
+        let imports: String = imports.map(|(path, _)| format!("#import \"/{path}\" as part\n")).collect();
+        let text = imports + WARM;
+        let all: Vec<(&str, &str)> = TEMPLATES.iter().copied().chain([("warm.typ", text.as_str())]).collect();
+        let base = Base::new(&all, "{}");
+        // What comes of it is of no interest, only what the library remembers.
+        drop(layout(&World::new(&base, "warm.typ", b"{}", 1)));
+    }
+
     /// Typesets one document to PDF/A-2a and PDF/UA-1.
     ///
     /// # Errors
@@ -200,7 +215,7 @@ impl Typesetter {
                 Ok(Some((made, count, fits(&document, job.sides))))
             });
             // Before any `?`: a failing document must not leave its cache behind.
-            comemo::evict(KEPT);
+            cache::done();
             made
         };
         let failure = |complaints, crowded| Failure { id: job.id.to_owned(), complaints, crowded };
@@ -231,7 +246,7 @@ impl Typesetter {
         let world = World::new(&self.base, job.template, job.data, 0);
         let laid = layout(&world).map(|document| changes::drawn(document, job.lamination));
         let pieces = laid.map(|document| pieces::of(&document));
-        comemo::evict(KEPT);
+        cache::done();
         pieces.map_err(|complaints| Failure { id: job.id.to_owned(), complaints, crowded: false })
     }
 

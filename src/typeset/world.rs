@@ -5,6 +5,7 @@
 //! so that the library object stays shared between documents.
 
 use std::collections::HashMap;
+use std::sync::LazyLock;
 
 use typst::diag::{FileError, FileResult, Severity, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Duration};
@@ -13,17 +14,25 @@ use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
 use typst::{Library, LibraryExt, World as _, WorldExt};
 
+use super::TEMPLATES;
 use super::failure::{Complaint, Diagnosis, Spot};
 
 const DATA: &str = "data.json";
 const WORDS: &str = "words.json";
 const PAGES: &str = "pages.json";
 
-/// What all documents of a process share.
+/// The library, the fonts and the built-in templates, parsed: made once, whatever the languages of
+/// a run.
+static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(Library::builder().build()));
+static FONTS: LazyLock<Vec<Font>> = LazyLock::new(super::fonts::load);
+static BOOK: LazyLock<LazyHash<FontBook>> = LazyLock::new(|| LazyHash::new(FontBook::from_fonts(&*FONTS)));
+static BUILT_IN: LazyLock<HashMap<FileId, Source>> = LazyLock::new(|| {
+    let parsed = |&(path, text): &(&str, &str)| Source::new(file_id(path), text.to_owned());
+    TEMPLATES.iter().map(parsed).map(|source| (source.id(), source)).collect()
+});
+
+/// What all documents in one language share.
 pub(super) struct Base {
-    library: LazyHash<Library>,
-    book: LazyHash<FontBook>,
-    fonts: Vec<Font>,
     sources: HashMap<FileId, FileResult<Source>>,
     words: Bytes,
     words_id: FileId,
@@ -33,18 +42,13 @@ pub(super) struct Base {
 
 impl Base {
     pub(super) fn new<'a>(templates: impl IntoIterator<Item = &'a (&'a str, &'a str)>, words: &str) -> Self {
-        let fonts = super::fonts::load();
+        let parsed = |&(path, text): &'a (&'a str, &'a str)| {
+            let id = file_id(path);
+            let built_in = BUILT_IN.get(&id).filter(|source| source.text() == text);
+            (id, Ok(built_in.cloned().unwrap_or_else(|| Source::new(id, text.to_owned()))))
+        };
         Self {
-            library: LazyHash::new(Library::builder().build()),
-            book: LazyHash::new(FontBook::from_fonts(&fonts)),
-            fonts,
-            sources: templates
-                .into_iter()
-                .map(|&(path, text)| {
-                    let id = file_id(path);
-                    (id, Ok(Source::new(id, text.to_owned())))
-                })
-                .collect(),
+            sources: templates.into_iter().map(parsed).collect(),
             words: Bytes::from_string(words.to_owned()),
             words_id: file_id(WORDS),
             data_id: file_id(DATA),
@@ -105,11 +109,11 @@ impl<'a> World<'a> {
 
 impl typst::World for World<'_> {
     fn library(&self) -> &LazyHash<Library> {
-        &self.base.library
+        &LIBRARY
     }
 
     fn book(&self) -> &LazyHash<FontBook> {
-        &self.base.book
+        &BOOK
     }
 
     fn main(&self) -> FileId {
@@ -133,7 +137,7 @@ impl typst::World for World<'_> {
     }
 
     fn font(&self, index: usize) -> Option<Font> {
-        self.base.fonts.get(index).cloned()
+        FONTS.get(index).cloned()
     }
 
     /// No clock: a page's date is part of its data.

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::io;
 use std::path::PathBuf;
+use std::thread;
 
 use super::desk::{self, Book, refused};
 use super::papers::Press;
@@ -15,6 +16,7 @@ use crate::diag::nearest;
 use crate::document::{Edition, Paperwork, Pull, PullList, Stamp};
 use crate::enclosure::Encloser;
 use crate::register::{self, Disk, Entry, Ledger, Order, Shelf, State, Writer};
+use crate::typeset::Typesetter;
 use crate::words::{Language, Message, Words};
 
 /// Runs the command.
@@ -25,6 +27,10 @@ pub(in crate::cli) fn run(arguments: &Issue, language: Option<Language>) -> Outc
 /// The same on a disk that may fail.
 pub(super) fn issue(arguments: &Issue, language: Option<Language>, disk: &Disk) -> Result<Outcome, Outcome> {
     let specs = arguments.specs.specs.as_deref();
+    if !arguments.dry_run {
+        // Specs are read on one processor.
+        thread::spawn(Typesetter::warm_up);
+    }
     let (loaded, book, _lock) = desk::open_for_act(specs, language, arguments.dry_run)?;
     let words = &loaded.words;
     let told = |message: Message| fail(words, &message);
@@ -160,7 +166,7 @@ impl Paper<'_> {
                 Some(paperwork) if paperwork.is_card() => 1,
                 _ => 2,
             },
-            Self::PullList(_) => 2,
+            Self::PullList(_) => 1,
         }
     }
 

@@ -26,7 +26,7 @@ use typst_layout::{Page, PagedDocument};
 use super::geometry::size;
 use super::picture::refuse_blanks;
 use super::world::World;
-use super::{Complaint, Failure, Job, KEPT, Piece, Printed, Typesetter, ink, layout, library, pieces};
+use super::{Complaint, Failure, Job, Piece, Printed, Typesetter, cache, ink, layout, library, pieces};
 use crate::document::schema_of;
 use crate::model::Lamination;
 use crate::words::{Language, Message};
@@ -215,7 +215,7 @@ impl Typesetter {
         let data = SheetData { width, height, language: press.language.code(), sides };
         let data = serde_json::to_vec(&data).expect("numbers and texts are JSON");
         let laid = layout(&World::new(&self.base, SHEET, &data, 0));
-        comemo::evict(KEPT);
+        cache::done();
         let marks = laid?;
         let page = |(mut frame, marked): (Frame, &Page)| {
             push(&mut frame, &untagged(&marked.frame), Transform::identity());
