@@ -6,7 +6,7 @@
 //! fingerprint, a changed figure always does.
 
 use std::collections::{HashMap, HashSet};
-use std::sync::{LazyLock, Mutex, MutexGuard, PoisonError};
+use std::sync::{Arc, LazyLock, Mutex, MutexGuard, OnceLock, PoisonError};
 
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
@@ -22,8 +22,27 @@ use crate::words::Words;
 pub struct Content {
     /// The short code of it all.
     pub fingerprint: String,
-    /// Every text in it that holds a figure or is the user's own, in its order.
-    pub cells: Vec<Cell>,
+    data: Value,
+    cells: OnceLock<Vec<Cell>>,
+}
+
+impl Content {
+    /// Its data in neutral words, without what tells one issue or edition from another.
+    #[must_use]
+    pub fn data(&self) -> &Value {
+        &self.data
+    }
+
+    /// Every text in it that holds a figure or is the user's own, in its order. Found when somebody
+    /// first asks: most papers are the same as before.
+    #[must_use]
+    pub fn cells(&self) -> &[Cell] {
+        self.cells.get_or_init(|| {
+            let mut cells = Vec::new();
+            collect(&self.data, &mut String::new(), &mut cells);
+            cells
+        })
+    }
 }
 
 /// One text of a document's data.
@@ -47,15 +66,21 @@ static IDS: LazyLock<HashSet<String>> = LazyLock::new(|| Words::english().ids().
 #[derive(Debug, Default)]
 pub struct Codes(Mutex<HashMap<String, String>>);
 
+/// What one document says, where it was composed before: the document's id, and its content.
+pub type Said<'a> = (&'a str, &'a Arc<Content>);
+
 /// What a document says; nothing where there is no such document.
 #[must_use]
-pub fn content(context: Context<'_>, listed: &Listed) -> Option<Content> {
+pub fn content(context: Context<'_>, listed: &Listed) -> Option<Arc<Content>> {
+    if let Some((_, content)) = context.said.filter(|(id, _)| *id == listed.id) {
+        return Some(Arc::clone(content));
+    }
     let neutral = Words::neutral();
     // A proof's record is of the page that is printed, not of this.
-    let (document, _) = traced(|| compose(Context { words: &neutral, stamp: None, ..context }, listed));
+    let (document, _) = traced(|| compose(Context { words: &neutral, ..context }, listed));
     let content = document?.content;
-    if let Some(mut codes) = known(&context) {
-        codes.insert(key(&context, listed), content.fingerprint.clone());
+    if let Some(codes) = context.codes {
+        codes.add(&context, listed, &content.fingerprint);
     }
     Some(content)
 }
@@ -63,14 +88,27 @@ pub fn content(context: Context<'_>, listed: &Listed) -> Option<Content> {
 /// The code of what a document says; nothing where there is no such document.
 pub(crate) fn code_of(context: Context<'_>, listed: &Listed) -> Option<String> {
     // Not under the lock: a paper may name others.
-    let code = known(&context).and_then(|codes| codes.get(&key(&context, listed)).cloned());
-    code.or_else(|| content(context, listed).map(|content| content.fingerprint))
+    let code = context.codes.and_then(|codes| codes.of(&context, listed));
+    code.or_else(|| content(context, listed).map(|content| content.fingerprint.clone()))
 }
 
-/// The codes that hold for a context; what is tried in place of the specs is tried once.
-fn known<'a>(context: &Context<'a>) -> Option<MutexGuard<'a, HashMap<String, String>>> {
-    let codes = context.codes.filter(|_| context.trial == Trial::default())?;
-    Some(codes.0.lock().unwrap_or_else(PoisonError::into_inner))
+impl Codes {
+    /// The code of what a document says, where that was composed before.
+    pub(crate) fn of(&self, context: &Context<'_>, listed: &Listed) -> Option<String> {
+        self.in_context(context)?.get(&key(context, listed)).cloned()
+    }
+
+    fn add(&self, context: &Context<'_>, listed: &Listed, code: &str) {
+        if let Some(mut codes) = self.in_context(context) {
+            codes.insert(key(context, listed), code.to_owned());
+        }
+    }
+
+    /// Those that hold for a context; what is tried in place of the specs is tried once.
+    fn in_context(&self, context: &Context<'_>) -> Option<MutexGuard<'_, HashMap<String, String>>> {
+        let is_of_specs = context.trial == Trial::default();
+        is_of_specs.then(|| self.0.lock().unwrap_or_else(PoisonError::into_inner))
+    }
 }
 
 /// A document, and all beside the model that decides what it says.
@@ -84,9 +122,7 @@ pub(super) fn of(data: &impl Data) -> Content {
     strip(&mut data);
     let mut hash = Sha256::new();
     feed(&data, &mut hash);
-    let mut cells = Vec::new();
-    collect(&data, &mut String::new(), &mut cells);
-    Content { fingerprint: fingerprint::code(&hash.finalize()), cells }
+    Content { fingerprint: fingerprint::code(&hash.finalize()), data, cells: OnceLock::new() }
 }
 
 fn strip(data: &mut Value) {

@@ -57,7 +57,7 @@ impl Edition {
     #[must_use]
     pub fn context<'a>(self, model: &'a Model, words: &'a Words, date: NaiveDate) -> Context<'a> {
         let Self { units, size, bay, .. } = self;
-        Context { model, words, date, bay, units, size, trial: Trial::default(), stamp: None, codes: None }
+        Context { model, words, date, bay, units, size, trial: Trial::default(), codes: None, said: None }
     }
 }
 

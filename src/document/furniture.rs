@@ -10,7 +10,7 @@ use super::marks::Marks;
 use super::stamp::{Changed, Stamp};
 use crate::model::{Fact, System};
 use crate::quantity::{Size, Units};
-use crate::words::Message;
+use crate::words::{Message, Words};
 
 /// Title band, foot and marks of a document's pages.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
@@ -104,22 +104,19 @@ impl Furniture {
         stop: Option<Signalled>,
     ) -> Self {
         let words = context.words;
-        let printed = || {
-            let date = context.date.format(words.language().dates());
-            words.say(&Message::new("doc-printed").with("date", date))
-        };
+        let date = context.date.format(words.language().dates());
         Self {
             id: kind.id,
             kind: words.word(kind.word),
             title: kind.title,
             system: String::new(),
             shop: context.model.shop.title.clone(),
-            revision: context.stamp.map_or_else(|| words.word("doc-revision-none"), Stamp::printed),
-            date: context.stamp.map_or_else(printed, |stamp| stamp.issued(words)),
+            revision: words.word("doc-revision-none"),
+            date: words.say(&Message::new("doc-printed").with("date", date)),
             applicability,
             fingerprint: String::new(),
             code: Code::default(),
-            draft: context.stamp.is_none(),
+            draft: true,
             notice: context.model.shop.notice.clone().unwrap_or_default(),
             stop,
             paper: kind.size.slug(),
@@ -131,7 +128,15 @@ impl Furniture {
                 Units::Us => "doc-units-us",
                 Units::Both => "doc-units",
             }),
-            changed: context.stamp.and_then(|stamp| stamp.changed(words)),
+            changed: None,
         }
+    }
+
+    /// Makes a draft's furniture that of an issue.
+    pub(super) fn issue(&mut self, words: &Words, stamp: &Stamp) {
+        self.revision = stamp.printed();
+        self.date = stamp.issued(words);
+        self.draft = false;
+        self.changed = stamp.changed(words);
     }
 }

@@ -45,13 +45,11 @@ pub(super) fn compose(
     issued: &dyn Fn(&str) -> Option<String>,
 ) -> Option<Document> {
     let Context { model, words, .. } = context;
-    // What is issued here is the index, none of the others.
-    let drafts = Context { stamp: None, ..context };
     let others = super::list(model).into_iter().filter(|other| other.id != listed.id);
     let (mut no_source, mut not_given) = (BTreeSet::new(), BTreeSet::new());
     let (mut rows, mut sheets, mut counted) = (Vec::new(), 0, true);
     for other in others {
-        let document = super::compose(drafts, &other)?;
+        let document = super::compose(context, &other)?;
         let count = if document.pages > 0 { Some(document.pages) } else { pages(&document) };
         sheets += count.unwrap_or_default();
         counted &= count.is_some();

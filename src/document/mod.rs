@@ -54,12 +54,14 @@ mod transducer_card;
 mod users;
 mod write_on;
 
+use std::sync::Arc;
+
 use chrono::NaiveDate;
 use schemars::JsonSchema;
 use serde::Serialize;
 
 pub(crate) use content::code_of;
-pub use content::{Cell, Codes, Content, content};
+pub use content::{Cell, Codes, Content, Said, content};
 pub use distance::{ASKED_FOR, Distance, Reading};
 pub use edition::Edition;
 pub(crate) use fingerprint::code as code_of_digest;
@@ -97,10 +99,10 @@ pub struct Context<'a> {
     pub size: Option<Size>,
     /// What is tried in place of what the specs say.
     pub trial: Trial,
-    /// The issue that the page belongs to; none on a draft.
-    pub stamp: Option<&'a Stamp>,
     /// What is known of other papers of the model already.
     pub codes: Option<&'a Codes>,
+    /// What the document that is composed says, where that is known.
+    pub said: Option<Said<'a>>,
 }
 
 impl Context<'_> {
@@ -138,7 +140,7 @@ pub struct Document {
     /// What its pages carry, for papers that name it.
     furniture: Furniture,
     /// What it says in neutral words.
-    content: Content,
+    content: Arc<Content>,
     /// Spec keys of the values it shows without a source.
     pub no_source: Vec<String>,
     /// Spec keys of the values that are missing.
@@ -178,17 +180,13 @@ impl Document {
     }
 }
 
-/// Composes one listed document.
+/// Composes one listed document, as a draft. In neutral words it has its content alone: nobody reads
+/// such a page.
 #[must_use]
 pub fn compose(context: Context<'_>, listed: &Listed) -> Option<Document> {
     let mut document = noted(context.words.notation(), || composed(context, listed))?;
     if listed.paperwork.is_card() {
         document.lamination.clone_from(&context.model.shop.lamination);
-    }
-    if let Some(stamp) = context.stamp.filter(|stamp| stamp.since.is_some()) {
-        let mut data = serde_json::from_slice(&document.data).expect(PLAIN);
-        stamp.mark(&mut data);
-        document.data = serde_json::to_vec(&data).expect(PLAIN);
     }
     Some(document)
 }
@@ -246,21 +244,21 @@ fn finish(
     data.furniture().sources = marks.sources();
     let is_neutral = context.words.are_neutral();
     let neutral = if is_neutral { None } else { content::content(context, listed) };
-    let content = neutral.unwrap_or_else(|| content::of(&data));
-    // Nobody reads a page in neutral words.
-    let code = if is_neutral { Code::text } else { Code::new };
-    finish_as(listed, (template, pages), data, (content, marks), code)
+    let content = neutral.unwrap_or_else(|| Arc::new(content::of(&data)));
+    finish_as(listed, (template, pages), data, (content, marks), !is_neutral)
 }
 
-/// The same of a document whose content is known.
+/// The same of a document whose content is known; one in neutral words is read by nobody, and has
+/// nothing but that.
 fn finish_as(
     listed: &Listed,
     (template, pages): (&'static str, usize),
     mut data: impl Data,
-    (content, marks): (Content, Marks),
-    code: impl Fn(&str, &str, &str) -> Code,
+    (content, marks): (Arc<Content>, Marks),
+    is_read: bool,
 ) -> Document {
     let furniture = data.furniture();
+    let code = if is_read { Code::new } else { Code::text };
     furniture.code = code(&furniture.id, &furniture.revision, &content.fingerprint);
     furniture.fingerprint.clone_from(&content.fingerprint);
     let furniture = furniture.clone();
@@ -268,7 +266,8 @@ fn finish_as(
     // How many sides a kind takes is known for the papers that it is made for first.
     let pages = if offered::is_like_usual(listed.paperwork.kind(), size) { pages } else { 0 };
     let (no_source, not_given, facts) = marks.counted();
-    let data = tie::tie(&serde_json::to_string(&data).expect(PLAIN)).into_bytes();
+    let text = || tie::tie(&serde_json::to_string(&data).expect(PLAIN)).into_bytes();
+    let data = if is_read { text() } else { Vec::new() };
     Document {
         id: listed.id.clone(),
         template,

@@ -1,11 +1,12 @@
 //! The list of what to take down where: one row a copy, in the order of a walk through the
 //! building.
 
+use std::sync::Arc;
+
 use chrono::NaiveDate;
 use schemars::JsonSchema;
 use serde::Serialize;
 
-use super::code::Code;
 use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::stamp::{Stamp, revision};
@@ -133,14 +134,14 @@ fn composed(context: Context<'_>, list: &PullList) -> Document {
     let total = words.say(&count);
     // Of its own number: two lists of one day are told apart.
     let stamp = Stamp { revision: list.number, date: list.date, by: list.by.clone(), since: None };
-    let own = Context { stamp: Some(&stamp), date: list.date, ..context };
     let kind = Kind {
         word: "doc-pull-list",
         size: offered::usual(PaperKind::Index, model.shop.paper),
         title: words.word("pulled-title"),
         id: ID.to_owned(),
     };
-    let mut furniture = Furniture::like(own, kind, total.clone(), None);
+    let mut furniture = Furniture::like(context, kind, total.clone(), None);
+    furniture.issue(words, &stamp);
     furniture.revision = format!("{}/{}", list.date, list.number);
     let heads = [
         "pulled-place",
@@ -168,8 +169,8 @@ fn composed(context: Context<'_>, list: &PullList) -> Document {
     // Read as the index is: in the hand, on the shop's paper.
     let listed = Listed { id: ID.to_owned(), spec: ID.to_owned(), paperwork: Paperwork::Index };
     // No set lists it: its own data are all there is.
-    let content = content::of(&data);
-    finish_as(&listed, (TEMPLATE, 0), data, (content, Marks::default()), Code::new)
+    let content = Arc::new(content::of(&data));
+    finish_as(&listed, (TEMPLATE, 0), data, (content, Marks::default()), true)
 }
 
 fn row(words: &Words, pull: &Pull, first: bool) -> Row {

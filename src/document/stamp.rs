@@ -10,6 +10,10 @@ use schemars::JsonSchema;
 use serde::Serialize;
 use serde_json::Value;
 
+use super::code::Code;
+use super::tie::tie;
+use super::{Document, PLAIN};
+use crate::quantity::noted;
 use crate::words::{Message, Words};
 
 /// Behind the first character of a changed text.
@@ -57,6 +61,25 @@ pub struct Moved {
     pub new: String,
     /// The spec key that caused it.
     pub key: Option<String>,
+}
+
+impl Document {
+    /// A draft, as it is issued.
+    ///
+    /// # Panics
+    /// Never: a document's data are JSON.
+    #[must_use]
+    pub fn issued(&self, words: &Words, stamp: &Stamp) -> Self {
+        let mut furniture = self.furniture.clone();
+        noted(words.notation(), || furniture.issue(words, stamp));
+        furniture.code = Code::new(&furniture.id, &furniture.revision, &furniture.fingerprint);
+        let mut data: Value = serde_json::from_slice(&self.data).expect(PLAIN);
+        let text = tie(&serde_json::to_string(&furniture).expect(PLAIN));
+        data["furniture"] = serde_json::from_str(&text).expect(PLAIN);
+        stamp.mark(&mut data);
+        let data = serde_json::to_vec(&data).expect(PLAIN);
+        Self { data, furniture, ..self.clone() }
+    }
 }
 
 /// The same for the template.

@@ -67,10 +67,10 @@ pub fn compare(enclosed: &Enclosed) -> Result<Comparison, Message> {
         units: Units::of_word(&record.units).ok_or_else(unknown)?,
         size: record.size.as_deref().and_then(Size::named),
         trial: Trial::default(),
-        stamp: Some(&stamp),
         codes: None,
+        said: None,
     };
-    let document = document::compose(context, &listed).ok_or_else(missing)?;
+    let document = document::compose(context, &listed).ok_or_else(missing)?.issued(&words, &stamp);
     let mut comparison = Comparison::default();
     compared(&record.data, &plain(&document.data), "", &mut comparison);
     Ok(comparison)

@@ -8,7 +8,7 @@ mod compare;
 mod read;
 
 use std::collections::BTreeMap;
-use std::sync::{Mutex, PoisonError};
+use std::sync::{Mutex, OnceLock, PoisonError};
 
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -19,7 +19,7 @@ pub use compare::{Comparison, Differing, compare};
 pub use read::{Enclosed, LARGEST, read};
 
 use crate::diag::Sources;
-use crate::document::{CHANGED_FROM, CHANGED_TO, Cell, Context, Document, Listed, Paperwork};
+use crate::document::{CHANGED_FROM, CHANGED_TO, Cell, Context, Document, Listed, Paperwork, Stamp};
 use crate::quantity::Size;
 use crate::spec::Parts;
 use crate::typeset::Attachment;
@@ -76,31 +76,38 @@ impl Record {
 /// Puts together what the PDFs of a set carry inside. One serves a whole issue: papers of one
 /// system carry the same specs.
 #[derive(Debug)]
-pub struct Encloser {
-    parts: Parts,
+pub struct Encloser<'a> {
+    sources: &'a Sources,
+    /// Taken apart when somebody first asks.
+    parts: OnceLock<Parts>,
     made: Mutex<BTreeMap<Part, Vec<(String, String)>>>,
 }
 
 /// Which specs a paper carries: the part of its system, and its vehicle.
 type Part = (Option<usize>, Option<String>);
 
-impl Encloser {
+impl<'a> Encloser<'a> {
     /// For a set without errors.
     #[must_use]
-    pub fn new(sources: &Sources) -> Self {
-        Self { parts: Parts::of(sources), made: Mutex::default() }
+    pub fn new(sources: &'a Sources) -> Self {
+        Self { sources, parts: OnceLock::new(), made: Mutex::default() }
     }
 
-    /// The files that go into the PDF of an issued document; none for a draft, and none for the
-    /// index, which is no paper to work with and names every vehicle.
+    /// The files that go into the PDF of an issued document; none for the index, which is no paper to
+    /// work with and names every vehicle.
     ///
     /// # Panics
     /// Never: a document's data are JSON.
     #[must_use]
-    pub fn enclose(&self, context: Context<'_>, listed: &Listed, document: &Document) -> Vec<Attachment> {
-        let Some(stamp) = context.stamp.filter(|_| listed.paperwork != Paperwork::Index) else {
+    pub fn enclose(
+        &self,
+        context: Context<'_>,
+        listed: &Listed,
+        (document, stamp): (&Document, &Stamp),
+    ) -> Vec<Attachment> {
+        if listed.paperwork == Paperwork::Index {
             return Vec::new();
-        };
+        }
         let record = Record {
             format: FORMAT,
             tool: tool(),
@@ -113,9 +120,9 @@ impl Encloser {
             units: context.units.word().to_owned(),
             size: context.size.map(|size: Size| size.name().to_owned()),
             data: plain(&document.data),
-            cells: document.content().cells.clone(),
+            cells: document.content().cells().to_vec(),
         };
-        let record = serde_json::to_string_pretty(&record).expect("a record is plain data");
+        let record = serde_json::to_string(&record).expect("a record is plain data");
         let figures = Attachment {
             name: RECORD.to_owned(),
             bytes: (record + "\n").into_bytes(),
@@ -137,11 +144,11 @@ impl Encloser {
     /// The specs that a paper carries, by their paths below the folder of the set.
     #[must_use]
     pub fn specs(&self, listed: &Listed) -> Vec<(String, String)> {
-        let part = (self.parts.number(&listed.spec), listed.paperwork.vehicle().map(str::to_owned));
+        let parts = self.parts.get_or_init(|| Parts::of(self.sources));
+        let part = (parts.number(&listed.spec), listed.paperwork.vehicle().map(str::to_owned));
         let mut made = self.made.lock().unwrap_or_else(PoisonError::into_inner);
-        let specs = made
-            .entry(part)
-            .or_insert_with_key(|(part, vehicle)| self.parts.files(*part, vehicle.as_deref()));
+        let specs =
+            made.entry(part).or_insert_with_key(|(part, vehicle)| parts.files(*part, vehicle.as_deref()));
         specs.clone()
     }
 }

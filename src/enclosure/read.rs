@@ -4,8 +4,10 @@ use std::collections::BTreeMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 
 use hayro_syntax::Pdf;
-use hayro_syntax::object::{Dict, Object, Stream, String as Text};
+use hayro_syntax::object::{Array, Dict, Object, Stream, String as Text};
 use miniz_oxide::inflate::decompress_to_vec_zlib_with_limit;
+use serde::Deserialize;
+use serde_json::Value;
 
 use super::{FORMAT, RECORD, Record, SPECS};
 use crate::diag::Sources;
@@ -58,15 +60,7 @@ pub fn read(bytes: &[u8]) -> Result<Enclosed, Message> {
         return Err(Message::new(if is_ours { "enclosed-draft" } else { "enclosed-foreign" }));
     };
     let record = record.as_ref().ok_or_else(|| Message::new("enclosed-damaged"))?;
-    let value: serde_json::Value =
-        serde_json::from_slice(record).map_err(|_| Message::new("enclosed-damaged"))?;
-    let Some(format) = value.get("format").and_then(serde_json::Value::as_u64) else {
-        return Err(Message::new("enclosed-foreign"));
-    };
-    if format > u64::from(FORMAT) {
-        return Err(Message::new("enclosed-newer").with("format", format).with("known", FORMAT));
-    }
-    let record: Record = serde_json::from_value(value).map_err(|_| Message::new("enclosed-damaged"))?;
+    let record = record_of(record)?;
     let mut specs = Sources::default();
     let mut texts: Vec<(String, String)> = Vec::new();
     for (name, content) in files {
@@ -82,6 +76,23 @@ pub fn read(bytes: &[u8]) -> Result<Enclosed, Message> {
     Ok(Enclosed { record, specs })
 }
 
+/// The record, where it is of a form that this tool knows.
+fn record_of(bytes: &[u8]) -> Result<Record, Message> {
+    /// What is looked at first: another form may have nothing else in common.
+    #[derive(Deserialize)]
+    struct Form {
+        format: Option<Value>,
+    }
+    let damaged = |_| Message::new("enclosed-damaged");
+    let form: Form = serde_json::from_slice(bytes).map_err(damaged)?;
+    let format = form.format.as_ref().and_then(Value::as_u64);
+    let format = format.ok_or_else(|| Message::new("enclosed-foreign"))?;
+    if format > u64::from(FORMAT) {
+        return Err(Message::new("enclosed-newer").with("format", format).with("known", FORMAT));
+    }
+    serde_json::from_slice(bytes).map_err(damaged)
+}
+
 /// A file's name and, where it can be read, what it holds.
 type Named = (String, Option<Vec<u8>>);
 
@@ -90,8 +101,7 @@ fn opened(bytes: &[u8]) -> Option<(Vec<Named>, Option<String>)> {
     let pdf = Pdf::new(bytes.to_vec()).ok()?;
     let creator = pdf.metadata().creator.as_ref().map(|creator| text(creator));
     let (mut files, mut left) = (Vec::new(), MOST);
-    for object in pdf.objects() {
-        let Object::Dict(specification) = object else { continue };
+    for specification in specifications(&pdf) {
         let Some(embedded) = specification.get::<Dict<'_>>("EF") else { continue };
         let name = specification.get::<Text<'_>>("UF").or_else(|| specification.get::<Text<'_>>("F"));
         let stream = embedded.get::<Stream<'_>>("F").or_else(|| embedded.get::<Stream<'_>>("UF"));
@@ -104,6 +114,19 @@ fn opened(bytes: &[u8]) -> Option<(Vec<Named>, Option<String>)> {
         }
     }
     Some((files, creator))
+}
+
+/// What may be specifications of attached files: those that the catalogue names, as it has to in
+/// PDF/A-3; where it names none, because another program saved the file again, all there is.
+fn specifications(pdf: &Pdf) -> Vec<Dict<'_>> {
+    let catalogue = pdf.xref().get::<Dict<'_>>(pdf.xref().root_id());
+    let named = catalogue.and_then(|catalogue| catalogue.get::<Array<'_>>("AF"));
+    let named: Vec<Dict<'_>> = named.iter().flat_map(Array::iter).collect();
+    if !named.is_empty() {
+        return named;
+    }
+    let all = pdf.objects().into_iter();
+    all.filter_map(|object| if let Object::Dict(object) = object { Some(object) } else { None }).collect()
 }
 
 /// A stream's bytes, at most so many: a small file can be made to grow without end.

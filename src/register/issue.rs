@@ -2,8 +2,8 @@
 
 use chrono::NaiveDate;
 
+use super::entry::Entry;
 use super::ledger::{Ledger, NewAct};
-use super::plan::Entry;
 use super::record::{History, Record};
 use crate::document::{Because, Pull, Since, Stamp};
 use crate::quantity::Temperature;

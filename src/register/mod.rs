@@ -9,6 +9,7 @@
 
 mod cause;
 mod disk;
+mod entry;
 mod issue;
 mod kept;
 mod ledger;
@@ -23,10 +24,11 @@ mod writer;
 
 pub use cause::Texts;
 pub use disk::{Disk, Trouble};
+pub use entry::{Difference, Entry, State};
 pub use issue::{Order, pulls_of_issue, pulls_of_withdrawal, stamp, write_down, write_down_withdrawal};
 pub use ledger::{Copy, Ledger, NewAct};
 pub use lock::{Lock, Locked, Owner};
-pub use plan::{Archive, Asked, Difference, Earlier, Entry, State, Today, plan};
+pub use plan::{Archive, Asked, Earlier, Today, plan};
 pub use record::{History, Record};
 pub use shelf::Shelf;
 pub use verdict::{Code, Verdict};

@@ -20,19 +20,22 @@ const NAMING: usize = 4;
 /// What is only read to those who do not see a drawing is left out where its figures stand beside
 /// it.
 pub(super) fn moved(before: &Kept, now: &Kept, data: &Value) -> Vec<Moved> {
-    let old: BTreeMap<String, &KeptCell> = before.named().into_iter().collect();
+    let was = before.named();
+    let old: BTreeMap<&str, &KeptCell> = was.iter().map(|(name, cell)| (name.as_str(), *cell)).collect();
     let new = now.named();
     let known: BTreeSet<&str> = new.iter().map(|(name, _)| name.as_str()).collect();
     let changed = new.iter().filter_map(|(name, cell)| {
-        let was = old.get(name);
+        let was = old.get(name.as_str());
         let printed = was.map(|was| was.printed.as_str()).unwrap_or_default();
         // One that means something else and reads the same has not changed to a reader.
-        let is_same = was.is_some_and(|was| was.meant == cell.meant) || printed == cell.printed;
+        if was.is_some_and(|was| was.meant == cell.meant) || printed == cell.printed {
+            return None;
+        }
         let (old, new) = shortened(printed, &cell.printed);
         let place = place(data, &cell.at, &cell.printed);
-        (!is_same).then(|| Moved { pointer: cell.at.clone(), place, old, new, key: None })
+        Some(Moved { pointer: cell.at.clone(), place, old, new, key: None })
     });
-    let gone = before.named().into_iter().filter(|(name, _)| !known.contains(name.as_str()));
+    let gone = was.iter().filter(|(name, _)| !known.contains(name.as_str()));
     let gone = gone.map(|(_, cell)| Moved {
         pointer: String::new(),
         place: first_words(&cell.printed),

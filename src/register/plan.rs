@@ -1,6 +1,8 @@
 //! What is due: each document beside what was last issued of it.
 
 use std::collections::BTreeSet;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicUsize, Ordering};
 
 use chrono::NaiveDate;
 use rayon::prelude::*;
@@ -8,79 +10,17 @@ use serde_json::Value;
 use sha2::{Digest, Sha256};
 
 use super::cause::Texts;
+use super::entry::{Difference, Entry, State};
 use super::kept::Kept;
 use super::moved::moved;
 use super::reasons;
 use super::record::{History, Record};
-use crate::document::{self, Because, Codes, Context, Document, Edition, Listed, Moved, Paperwork};
+use crate::document::{self, Codes, Context, Document, Edition, Listed, Paperwork};
 use crate::enclosure::Encloser;
 use crate::model::Model;
 use crate::quantity::{Size, Temperature, Units};
 use crate::spec::Issue;
 use crate::words::{Language, Words};
-
-/// How a document stands to what was issued of it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
-pub enum State {
-    /// Never issued.
-    New,
-    /// It says something else.
-    Changed,
-    /// Issued, and in the set no more.
-    Gone,
-    /// It says the same, and looks otherwise.
-    Layout,
-    /// Withdrawn, and still in the set.
-    Withdrawn,
-    /// As issued.
-    Same,
-}
-
-impl State {
-    /// Every state, those first that somebody has to do something about.
-    pub const ALL: [Self; 6] =
-        [Self::New, Self::Changed, Self::Gone, Self::Layout, Self::Withdrawn, Self::Same];
-
-    /// Whether the register is behind the specs.
-    #[must_use]
-    pub fn is_due(self) -> bool {
-        matches!(self, Self::New | Self::Changed | Self::Gone)
-    }
-}
-
-/// One document.
-#[derive(Debug, Clone)]
-pub struct Entry {
-    /// Its id.
-    pub id: String,
-    /// Its title; empty where it is as issued and no such titles are asked for.
-    pub title: String,
-    /// Which document of the set it is; nothing where it is gone.
-    pub listed: Option<Listed>,
-    /// How it stands.
-    pub state: State,
-    /// The newest revision that was issued.
-    pub revision: Option<u32>,
-    /// Whether it says something else than that.
-    pub is_other: bool,
-    /// The edition that it is compared in.
-    pub edition: Edition,
-    /// The fingerprint of what it says today.
-    pub content: String,
-    /// The fingerprint of how it looks today.
-    pub layout: String,
-    /// What differs from the newest revision, where it changed and that revision's paper is kept.
-    pub difference: Option<Difference>,
-}
-
-/// What makes a document another than the one that was issued.
-#[derive(Debug, Clone, Default)]
-pub struct Difference {
-    /// The cells that read otherwise.
-    pub moved: Vec<Moved>,
-    /// The values that made them so.
-    pub because: Vec<Because>,
-}
 
 /// What is asked for on the command line, and wins over the edition that was issued.
 #[derive(Debug, Clone, Copy, Default)]
@@ -102,7 +42,7 @@ pub struct Today<'a> {
     /// Its texts, by their paths below its folder.
     pub texts: &'a Texts,
     /// What its papers would carry inside.
-    pub encloser: &'a Encloser,
+    pub encloser: &'a Encloser<'a>,
     /// The words of its language.
     pub words: &'a Words,
     /// The day.
@@ -114,6 +54,10 @@ pub struct Today<'a> {
     /// Whether titles are wanted of papers that are as issued, too.
     pub all_titles: bool,
 }
+
+/// So many documents that have to be issued are kept as composed: more would take more memory than
+/// composing them again takes time.
+const DRAFTS: usize = 100;
 
 /// A paper of an earlier issue.
 #[derive(Debug, Clone, Default)]
@@ -151,8 +95,9 @@ pub fn plan(today: &Today<'_>, record: &Record, archive: &dyn Archive) -> Vec<En
     let newest = |listed: &Listed| record.of(&listed.id).and_then(History::newest);
     let spoken = Spoken::of(listed.iter().map(|listed| today.edition(newest(listed)).language));
     let codes = Codes::default();
-    let compared = |listed: &Listed| today.compared(listed, (&spoken, &codes), record, archive);
-    let compared: Vec<(Entry, Option<Pair>)> = listed.par_iter().filter_map(compared).collect();
+    let run = Run { today, spoken: &spoken, codes: &codes, record, archive, drafts: AtomicUsize::new(0) };
+    let compared: Vec<(Entry, Option<Pair>)> =
+        listed.par_iter().filter_map(|listed| run.compared(listed)).collect();
     let (mut entries, pairs): (Vec<Entry>, Vec<Option<Pair>>) = compared.into_iter().unzip();
     reasons::explain(today, &spoken, &pairs, &mut entries);
     let there: BTreeSet<&str> = listed.iter().map(|listed| listed.id.as_str()).collect();
@@ -166,7 +111,7 @@ pub fn plan(today: &Today<'_>, record: &Record, archive: &dyn Archive) -> Vec<En
 
 impl Today<'_> {
     /// The edition that was issued, but for what is asked for.
-    fn edition(&self, issued: Option<&Issue>) -> Edition {
+    pub(super) fn edition(&self, issued: Option<&Issue>) -> Edition {
         let edition = issued.map_or_else(|| Edition::of(self.model, self.words), edition_of);
         let Asked { language, units, size, bay } = self.asked;
         Edition {
@@ -176,29 +121,47 @@ impl Today<'_> {
             bay: bay.or(edition.bay),
         }
     }
+}
 
+/// A plan that is being made.
+struct Run<'a> {
+    today: &'a Today<'a>,
+    spoken: &'a Spoken,
+    codes: &'a Codes,
+    record: &'a Record,
+    archive: &'a dyn Archive,
+    /// How many documents are kept as composed.
+    drafts: AtomicUsize,
+}
+
+impl Run<'_> {
     /// A document beside what was issued of it. Neutral words say whether it is another: only
     /// one that somebody has to do something about is composed in words.
-    fn compared(
-        &self,
-        listed: &Listed,
-        (spoken, codes): (&Spoken, &Codes),
-        record: &Record,
-        archive: &dyn Archive,
-    ) -> Option<(Entry, Option<Pair>)> {
-        let history = record.of(&listed.id);
+    fn compared(&self, listed: &Listed) -> Option<(Entry, Option<Pair>)> {
+        let today = self.today;
+        let history = self.record.of(&listed.id);
         let issue = history.and_then(History::newest);
-        let edition = self.edition(issue);
-        let (words, table) = spoken.in_language(edition.language)?;
-        let context = edition.context(self.model, words, self.date);
-        let context = Context { codes: Some(codes), ..context };
-        let layout = layout(edition.language, context.size_of(listed), self.templates, table);
+        let edition = today.edition(issue);
+        let (words, table) = self.spoken.in_language(edition.language)?;
+        let context = edition.context(today.model, words, today.date);
+        let context = Context { codes: Some(self.codes), ..context };
+        let layout = layout(edition.language, context.size_of(listed), today.templates, table);
+        // A report may have named its code before.
+        let is_as_issued = |code: &String| issue.is_some_and(|issue| issue.content == *code);
+        let (content, said) = match self.codes.of(&context, listed).filter(is_as_issued) {
+            Some(code) => (code, None),
+            None => {
+                let said = document::content(context, listed)?;
+                (said.fingerprint.clone(), Some(said))
+            }
+        };
+        let context = Context { said: said.as_ref().map(|said| (listed.id.as_str(), said)), ..context };
         let Some(issue) = issue else {
             let document = document::compose(context, listed)?;
-            let content = document.fingerprint().to_owned();
-            return Some((Entry::new(listed, edition, (content, layout), document.title()), None));
+            let mut entry = Entry::new(listed, edition, (content, layout), document.title());
+            entry.draft = self.kept(document);
+            return Some((entry, None));
         };
-        let content = document::code_of(context, listed)?;
         let is_current = history.is_some_and(|history| history.current().is_some());
         let state = match (is_current, issue.content == content) {
             (false, _) => State::Withdrawn,
@@ -206,7 +169,7 @@ impl Today<'_> {
             (true, true) if issue.layout != layout => State::Layout,
             (true, true) => State::Same,
         };
-        let document = if state == State::Same && !self.all_titles {
+        let document = if state == State::Same && !today.all_titles {
             None
         } else {
             Some(document::compose(context, listed)?)
@@ -217,13 +180,19 @@ impl Today<'_> {
         entry.revision = Some(issue.act.revision.value);
         entry.is_other = issue.content != entry.content;
         let Some(document) = document.filter(|_| entry.is_other) else { return Some((entry, None)) };
-        let pair = archive.earlier(&listed.id, issue.act.revision.value).map(|earlier| {
+        let pair = self.archive.earlier(&listed.id, issue.act.revision.value).map(|earlier| {
             let is_of_specs = edition == edition_of(issue) && issue.tool == env!("CARGO_PKG_VERSION");
             let (pair, difference) = self.pair(listed, &document, earlier, is_of_specs);
             entry.difference = Some(difference);
             pair
         });
+        entry.draft = self.kept(document);
         Some((entry, pair))
+    }
+
+    /// A document that has to be issued.
+    fn kept(&self, document: Document) -> Option<Arc<Document>> {
+        (self.drafts.fetch_add(1, Ordering::Relaxed) < DRAFTS).then(|| Arc::new(document))
     }
 
     /// Tells a changed document from its earlier self, cell by cell.
@@ -235,9 +204,9 @@ impl Today<'_> {
         is_of_specs: bool,
     ) -> (Pair, Difference) {
         let data: Value = serde_json::from_slice(&document.data).unwrap_or_default();
-        let now = Kept::of(&document.content().cells, &data);
+        let now = Kept::of(document.content().cells(), &data);
         let moved = moved(&earlier.kept, &now, &data);
-        let today = self.encloser.specs(listed).into_iter().collect();
+        let today = self.today.encloser.specs(listed).into_iter().collect();
         (Pair { is_of_specs, now, before: earlier.texts, today }, Difference { moved, because: Vec::new() })
     }
 }
@@ -246,45 +215,6 @@ impl Today<'_> {
 fn edition_of(issue: &Issue) -> Edition {
     let bay = issue.at.as_ref().map(|at| at.value);
     Edition { language: issue.language, units: issue.units, size: issue.size, bay }
-}
-
-impl Entry {
-    /// The revision that it is issued with.
-    #[must_use]
-    pub fn next(&self) -> u32 {
-        self.revision.map_or(1, |revision| revision.saturating_add(1))
-    }
-
-    fn new(listed: &Listed, edition: Edition, (content, layout): (String, String), title: &str) -> Self {
-        Self {
-            id: listed.id.clone(),
-            title: title.to_owned(),
-            listed: Some(listed.clone()),
-            state: State::New,
-            revision: None,
-            is_other: false,
-            edition,
-            content,
-            layout,
-            difference: None,
-        }
-    }
-
-    fn gone(id: &str, issue: &Issue, today: &Today<'_>, archive: &dyn Archive) -> Self {
-        let revision = issue.act.revision.value;
-        Self {
-            id: id.to_owned(),
-            title: archive.earlier(id, revision).map(|earlier| earlier.title).unwrap_or_default(),
-            listed: None,
-            state: State::Gone,
-            revision: Some(revision),
-            is_other: false,
-            edition: today.edition(Some(issue)),
-            content: issue.content.clone(),
-            layout: issue.layout.clone(),
-            difference: None,
-        }
-    }
 }
 
 /// The words of every language that a plan needs, with the table that templates get of each.

@@ -5,8 +5,9 @@ use std::collections::{BTreeMap, BTreeSet};
 use rayon::prelude::*;
 
 use super::cause::{self, Changed, Texts};
+use super::entry::Entry;
 use super::kept::Kept;
-use super::plan::{Entry, Pair, Spoken, Today};
+use super::plan::{Pair, Spoken, Today};
 use crate::diag::{Findings, Sources};
 use crate::document::{self, Codes, Context};
 use crate::model::{self, Model};
@@ -101,7 +102,7 @@ fn said_with(
     let context = entry.edition.context(model, words, today.date);
     let context = Context { codes: Some(codes), ..context };
     let content = document::content(context, entry.listed.as_ref()?)?;
-    Some(Kept::of(&content.cells, &serde_json::Value::Null))
+    Some(Kept::of(content.cells(), &serde_json::Value::Null))
 }
 
 /// The model of a set's texts, where it is free of errors.

@@ -1,7 +1,7 @@
 //! Issued papers: revision, date and who; a bar and a symbol beside every changed text, and the
 //! list of changes, on every kind of paper.
 
-use bayleaf::document::{self, Context, Document, Edition, Moved, Since, Stamp};
+use bayleaf::document::{self, Document, Edition, Moved, Since, Stamp};
 use bayleaf::model::Model;
 use bayleaf::quantity::{Size, Temperature};
 use bayleaf::typeset::{Piece, Typesetter};
@@ -58,9 +58,7 @@ fn issued(model: &Model, words: &Words, every: usize) -> Vec<(Document, Stamp)> 
     let both = listed.iter().map(|listed| {
         let draft = document::compose(context, listed).expect("a listed document exists");
         let stamp = stamp(&draft, every);
-        let context = Context { stamp: Some(&stamp), ..context };
-        let issued = document::compose(context, listed).expect("it can be issued");
-        (issued, stamp)
+        (draft.issued(words, &stamp), stamp)
     });
     both.collect()
 }
@@ -157,8 +155,7 @@ fn card(change: impl Fn(&mut Stamp)) -> (Document, Stamp) {
     let draft = document::compose(context, &listed).expect("it composes");
     let mut stamp = stamp(&draft, 1);
     change(&mut stamp);
-    let document = document::compose(Context { stamp: Some(&stamp), ..context }, &listed);
-    (document.expect("it composes"), stamp)
+    (draft.issued(&words, &stamp), stamp)
 }
 
 #[test]
@@ -217,11 +214,11 @@ fn a_key_without_a_space_stays_on_the_smallest_papers() {
         let size = Size::named(size);
         assert!(size.is_some(), "it is one");
         let context = Edition { size, ..Edition::of(&model, &words) }.context(&model, &words, date());
-        let mut stamp = stamp(&document::compose(context, &listed).expect("it composes"), 1);
+        let draft = document::compose(context, &listed).expect("it composes");
+        let mut stamp = stamp(&draft, 1);
         for moved in stamp.since.iter_mut().flat_map(|since| &mut since.moved) {
             moved.key = Some(format!("sensor.{}.circuit.resistor", "evaporator_outlet_air".repeat(2)));
         }
-        let document = document::compose(Context { stamp: Some(&stamp), ..context }, &listed);
-        check(&typesetter, &document.expect("it composes"), &stamp);
+        check(&typesetter, &draft.issued(&words, &stamp), &stamp);
     }
 }

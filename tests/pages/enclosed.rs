@@ -41,8 +41,8 @@ fn issued(
         units: bayleaf::quantity::Units::default(),
         size: None,
         trial: Trial::default(),
-        stamp: Some(&stamp),
         codes: None,
+        said: None,
     };
     let encloser = Encloser::new(sources);
     let mut all = Vec::new();
@@ -50,9 +50,9 @@ fn issued(
         if only.is_some_and(|only| only != listed.id) || listed.paperwork == document::Paperwork::Index {
             continue;
         }
-        let document = document::compose(context, &listed).expect("it composes");
+        let document = document::compose(context, &listed).expect("it composes").issued(&words, &stamp);
         if chosen(document.template) {
-            let files = encloser.enclose(context, &listed, &document);
+            let files = encloser.enclose(context, &listed, (&document, &stamp));
             let job = Job { attached: &files, ..job(&document) };
             let pdf = typesetter.pdf(job).expect("it exports to both standards").pdf;
             all.push(Issued { id: document.id.clone(), template: document.template, files, pdf });
@@ -126,14 +126,28 @@ fn a_second_issue_with_its_marks_is_computed_again_as_well() {
         units: bayleaf::quantity::Units::default(),
         size: None,
         trial: Trial::default(),
-        stamp: Some(&stamp),
         codes: None,
+        said: None,
     };
-    let document = document::compose(context, &listed).expect("it composes");
-    let files = Encloser::new(&spec::demo()).enclose(context, &listed, &document);
+    let document = document::compose(context, &listed).expect("it composes").issued(&words, &stamp);
+    let files = Encloser::new(&spec::demo()).enclose(context, &listed, (&document, &stamp));
     let pdf = super::typesetter().pdf(Job { attached: &files, ..job(&document) }).expect("it exports").pdf;
     let comparison = compare(&read(&pdf).expect("it carries its figures")).expect("its specs are clean");
     assert_eq!((comparison.figures, comparison.wording), (Vec::new(), 0));
+}
+
+#[test]
+fn files_are_found_without_the_list_that_another_program_may_have_lost() {
+    let pdf = one("CUR-MIX").pdf;
+    let at: Vec<usize> =
+        pdf.windows(4).enumerate().filter(|(_, key)| *key == b"/AF[").map(|(at, _)| at).collect();
+    assert!(!at.is_empty(), "PDF/A-3 asks for it (ISO 19005-3, 6.8)");
+    let mut without = pdf.clone();
+    for at in at {
+        without[at + 1..at + 3].copy_from_slice(b"XX");
+    }
+    let [with, without] = [pdf, without].map(|pdf| read(&pdf).expect("it carries its figures"));
+    assert_eq!((with.record, with.specs.texts().count()), (without.record, without.specs.texts().count()));
 }
 
 #[test]

@@ -19,7 +19,7 @@ use crate::words::{Language, Message, Words};
 /// What papers are made with.
 pub(super) struct Press<'a> {
     model: &'a Model,
-    encloser: &'a Encloser,
+    encloser: &'a Encloser<'a>,
     codes: Codes,
     /// A language's words, and what typesets with them.
     setters: BTreeMap<&'static str, (Words, Setter)>,
@@ -29,7 +29,7 @@ impl<'a> Press<'a> {
     /// For these editions.
     pub(super) fn new(
         model: &'a Model,
-        encloser: &'a Encloser,
+        encloser: &'a Encloser<'a>,
         folder: Option<&PathBuf>,
         languages: impl IntoIterator<Item = Language>,
     ) -> Result<Self, Message> {
@@ -56,9 +56,12 @@ impl<'a> Press<'a> {
         let listed = entry.listed.as_ref().ok_or_else(missing)?;
         let (words, setter) = self.setters.get(entry.edition.language.code()).ok_or_else(missing)?;
         let context = entry.edition.context(self.model, words, stamp.date);
-        let context = Context { stamp: Some(stamp), codes: Some(&self.codes), ..context };
-        let document = document::compose(context, listed).ok_or_else(missing)?;
-        let attached = self.encloser.enclose(context, listed, &document);
+        let context = Context { codes: Some(&self.codes), ..context };
+        let document = match &entry.draft {
+            Some(draft) => draft.issued(words, stamp),
+            None => document::compose(context, listed).ok_or_else(missing)?.issued(words, stamp),
+        };
+        let attached = self.encloser.enclose(context, listed, (&document, stamp));
         let job = Job { attached: &attached, ..Job::of(&document, stamp.date) };
         setter.make_of(context, listed, |typesetter| typesetter.pdf(job)).map(|printed| printed.pdf)
     }
