@@ -222,3 +222,38 @@ fn a_key_without_a_space_stays_on_the_smallest_papers() {
         check(&typesetter, &draft.issued(&words, &stamp), &stamp);
     }
 }
+
+#[test]
+fn the_head_of_the_list_stands_clear_of_its_first_row_in_every_language() {
+    let model = demo();
+    let listed = document::list(&model).into_iter().find(|listed| listed.id == "CUR-S3");
+    let listed = listed.expect("the demo has it");
+    for language in Language::ALL {
+        let words = Words::of(*language);
+        let typesetter = Typesetter::new(&words.paper_json());
+        let context = Edition::of(&model, &words).context(&model, &words, date());
+        let draft = document::compose(context, &listed).expect("it composes");
+        let mut stamp = stamp(&draft, 7);
+        // A key of two lines reaches up to the top of its row.
+        let moved = &mut stamp.since.as_mut().expect("a second issue").moved;
+        moved.truncate(1);
+        moved[0].key = Some("sensor.curlew-evaporator.circuit.resistor".to_owned());
+        let document = draft.issued(&words, &stamp);
+        check(&typesetter, &document, &stamp);
+        let pieces = typesetter.pieces(job(&document)).expect("it lays out");
+        let area = |text: &str| {
+            let has =
+                |piece: &&Piece| piece.text.as_ref().is_some_and(|(all, _)| all.trim_end().ends_with(text));
+            pieces.iter().find(has).unwrap_or_else(|| panic!("{text} in {language:?}")).area
+        };
+        let head = words.word("paper-key");
+        let head = area(head.split(' ').next_back().expect("it has words"));
+        let row = area("curlew-evaporator.");
+        assert!(
+            head[3] < row[1] - 0.5,
+            "{language:?}: the head down to {}, the row from {}",
+            head[3],
+            row[1]
+        );
+    }
+}
