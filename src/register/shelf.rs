@@ -76,12 +76,7 @@ impl Shelf {
     /// # Errors
     /// When the folder cannot be read; in one that is not there all are missing.
     pub fn lost(&self, record: &Record) -> io::Result<Vec<String>> {
-        let names = match fs::read_dir(&self.folder) {
-            Err(error) if error.kind() == io::ErrorKind::NotFound => BTreeSet::new(),
-            other => {
-                other?.map(|entry| Ok(entry?.file_name())).collect::<io::Result<BTreeSet<OsString>>>()?
-            }
-        };
+        let names = self.names()?;
         let papers = record.documents().flat_map(|(id, history)| {
             history.issues().iter().map(move |issue| self.paper(id, issue.act.revision.value))
         });
@@ -97,19 +92,17 @@ impl Shelf {
     /// # Errors
     /// When the folder cannot be read; one that is not there is empty.
     pub fn strays(&self, record: &Record) -> io::Result<Vec<PathBuf>> {
-        let entries = match fs::read_dir(&self.folder) {
-            Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(Vec::new()),
-            other => other?,
-        };
-        let mut strays = Vec::new();
-        for entry in entries {
-            let name = entry?.file_name();
-            if name.to_str().is_some_and(|name| is_stray(name, record)) {
-                strays.push(self.folder.join(name));
-            }
+        let mut names = self.names()?;
+        names.retain(|name| name.to_str().is_some_and(|name| is_stray(name, record)));
+        Ok(names.into_iter().map(|name| self.folder.join(name)).collect())
+    }
+
+    /// The names of the files in it, in their order; none where it is not there.
+    fn names(&self) -> io::Result<BTreeSet<OsString>> {
+        match fs::read_dir(&self.folder) {
+            Err(error) if error.kind() == io::ErrorKind::NotFound => Ok(BTreeSet::new()),
+            entries => entries?.map(|entry| Ok(entry?.file_name())).collect(),
         }
-        strays.sort();
-        Ok(strays)
     }
 }
 

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 use std::path::PathBuf;
+use std::sync::Arc;
 
 use chrono::NaiveDate;
 
@@ -57,10 +58,8 @@ impl<'a> Press<'a> {
         let (words, setter) = self.setters.get(entry.edition.language.code()).ok_or_else(missing)?;
         let context = entry.edition.context(self.model, words, stamp.date);
         let context = Context { codes: Some(&self.codes), ..context };
-        let document = match &entry.draft {
-            Some(draft) => draft.issued(words, stamp),
-            None => document::compose(context, listed).ok_or_else(missing)?.issued(words, stamp),
-        };
+        let draft = entry.draft.clone().or_else(|| document::compose(context, listed).map(Arc::new));
+        let document = draft.ok_or_else(missing)?.issued(words, stamp);
         let attached = self.encloser.enclose(context, listed, (&document, stamp));
         let job = Job { attached: &attached, ..Job::of(&document, stamp.date) };
         setter.make_of(context, listed, |typesetter| typesetter.pdf(job)).map(|printed| printed.pdf)
