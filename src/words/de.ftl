@@ -2449,7 +2449,7 @@ run-fits-two-sides = zwei Seiten
 ## Was ein ausgegebenes PDF in sich trägt
 
 enclosed-figures = Werte von { $id } wie gedruckt, und was über sie entschied
-enclosed-spec = Spezifikation, aus der dieses Papier entstand
+enclosed-specs = Spezifikationen, aus denen dieses Papier entstand
 enclosed-huge = größer als { $most } MiB: das ist kein ausgegebenes Papier
 enclosed-unread = nicht lesbar: { $reason }
 enclosed-no-pdf = keine PDF-Datei

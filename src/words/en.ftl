@@ -2372,7 +2372,7 @@ run-fits-two-sides = two sides
 ## What an issued PDF carries inside
 
 enclosed-figures = Figures of { $id } as printed, and what decided them
-enclosed-spec = Spec that this paper was made from
+enclosed-specs = Specs that this paper was made from
 enclosed-huge = larger than { $most } MiB: no issued paper is
 enclosed-unread = cannot be read: { $reason }
 enclosed-no-pdf = not a PDF file

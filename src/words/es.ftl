@@ -2478,7 +2478,7 @@ run-fits-two-sides = dos caras
 ## Lo que lleva dentro un PDF emitido
 
 enclosed-figures = Valores de { $id } como están impresos, y qué los decidió
-enclosed-spec = Especificación de la que salió este papel
+enclosed-specs = Especificaciones de las que salió este papel
 enclosed-huge = mayor de { $most } MiB: ningún papel emitido lo es
 enclosed-unread = no se puede leer: { $reason }
 enclosed-no-pdf = no es un archivo PDF

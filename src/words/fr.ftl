@@ -2479,7 +2479,7 @@ run-fits-two-sides = deux faces
 ## Ce qu’un PDF émis porte en lui
 
 enclosed-figures = Valeurs de { $id } telles qu’imprimées, et ce qui en a décidé
-enclosed-spec = Spécification dont ce papier est issu
+enclosed-specs = Spécifications dont ce papier est issu
 enclosed-huge = plus de { $most } Mio : aucun papier émis n’est si grand
 enclosed-unread = illisible : { $reason }
 enclosed-no-pdf = pas un fichier PDF

@@ -9,6 +9,7 @@ mod order;
 
 use std::collections::BTreeMap;
 use std::fmt;
+use std::sync::{Arc, OnceLock};
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource};
@@ -89,9 +90,17 @@ impl Message {
 pub struct Words {
     language: Language,
     /// Nothing in neutral words.
-    bundle: Option<FluentBundle<FluentResource>>,
+    table: Option<Arc<Table>>,
+}
+
+/// A language's words.
+struct Table {
+    bundle: FluentBundle<FluentResource>,
     ids: Vec<String>,
 }
+
+/// Each language's, read once.
+static TABLES: [OnceLock<Arc<Table>>; Language::ALL.len()] = [const { OnceLock::new() }; Language::ALL.len()];
 
 impl Words {
     /// The English words.
@@ -103,15 +112,8 @@ impl Words {
     /// The words of a language.
     #[must_use]
     pub fn of(language: Language) -> Self {
-        let table = language.table().to_owned();
-        let resource = FluentResource::try_new(table).unwrap_or_else(|(resource, _)| resource);
-        let ids = resource.entries().filter_map(message_id).map(str::to_owned).collect();
-        let plurals: LanguageIdentifier = language.code().parse().unwrap_or_default();
-        let mut bundle = FluentBundle::new_concurrent(vec![plurals]);
-        // Isolation marks would end up as stray glyphs on paper.
-        bundle.set_use_isolating(false);
-        bundle.add_resource_overriding(resource);
-        Self { language, bundle: Some(bundle), ids }
+        let table = TABLES[language as usize].get_or_init(|| Arc::new(Table::of(language)));
+        Self { language, table: Some(Arc::clone(table)) }
     }
 
     /// Words of no language: each is its id, with what fills its gaps in brackets.
@@ -120,13 +122,13 @@ impl Words {
     /// says them, and so stays the same when a table is improved.
     #[must_use]
     pub fn neutral() -> Self {
-        Self { language: Language::English, bundle: None, ids: Vec::new() }
+        Self { language: Language::English, table: None }
     }
 
     /// Whether these are the words of no language.
     #[must_use]
     pub fn are_neutral(&self) -> bool {
-        self.bundle.is_none()
+        self.table.is_none()
     }
 
     /// The language of these words.
@@ -151,7 +153,7 @@ impl Words {
     /// The words of a message, its gaps filled.
     #[must_use]
     pub fn say(&self, message: &Message) -> String {
-        let Some(bundle) = &self.bundle else { return message.neutral() };
+        let Some(table) = &self.table else { return message.neutral() };
         let mut args = FluentArgs::new();
         for (name, gap) in &message.gaps {
             match gap {
@@ -160,14 +162,14 @@ impl Words {
                 Gap::Count(count) => args.set(*name, *count),
             }
         }
-        formatted(bundle, message.id, &args)
+        formatted(&table.bundle, message.id, &args)
     }
 
     /// A word without gaps.
     #[must_use]
     pub fn word(&self, id: &str) -> String {
-        match &self.bundle {
-            Some(bundle) => formatted(bundle, id, &FluentArgs::new()),
+        match &self.table {
+            Some(table) => formatted(&table.bundle, id, &FluentArgs::new()),
             None => id.to_owned(),
         }
     }
@@ -175,17 +177,31 @@ impl Words {
     /// All ids of the table, in its order.
     #[must_use]
     pub fn ids(&self) -> &[String] {
-        &self.ids
+        self.table.as_ref().map_or(&[], |table| &table.ids)
     }
 
     /// The words that templates use, as JSON: every id that begins with `paper-`.
     #[must_use]
     pub fn paper_json(&self) -> String {
-        let words: BTreeMap<&str, String> = (self.ids.iter())
+        let words: BTreeMap<&str, String> = (self.ids().iter())
             .filter(|id| id.starts_with("paper-"))
             .map(|id| (id.as_str(), self.word(id)))
             .collect();
         serde_json::Value::from_iter(words).to_string()
+    }
+}
+
+impl Table {
+    fn of(language: Language) -> Self {
+        let resource = FluentResource::try_new(language.table().to_owned());
+        let resource = resource.unwrap_or_else(|(resource, _)| resource);
+        let ids = resource.entries().filter_map(message_id).map(str::to_owned).collect();
+        let plurals: LanguageIdentifier = language.code().parse().unwrap_or_default();
+        let mut bundle = FluentBundle::new_concurrent(vec![plurals]);
+        // Isolation marks would end up as stray glyphs on paper.
+        bundle.set_use_isolating(false);
+        bundle.add_resource_overriding(resource);
+        Self { bundle, ids }
     }
 }
 
