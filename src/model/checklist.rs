@@ -202,6 +202,28 @@ impl Chart {
     /// Draws a checklist's ways; `None` where there is a loop or no beginning.
     #[must_use]
     pub fn of(ways: &Ways) -> Option<Self> {
+        let (graph, widths, endings) = Self::boxes(ways);
+        let start = ways.start?;
+        let drawn = TRIED.iter().map(|most| map::draw(&graph, start, &widths, *most));
+        let maps = drawn.collect::<Option<Vec<Map>>>()?;
+        let map = maps.into_iter().min_by(|a, b| cost(a).total_cmp(&cost(b)))?;
+        Some(Self { map, endings })
+    }
+
+    /// Whether there is a drawing of a checklist's ways that fits a page: the first one that does
+    /// answers that.
+    #[must_use]
+    pub fn can_fit(ways: &Ways) -> bool {
+        let (graph, widths, _) = Self::boxes(ways);
+        let can = |most: &f64| {
+            let map = ways.start.and_then(|start| map::draw(&graph, start, &widths, *most));
+            map.is_some_and(|map| fits(&map))
+        };
+        TRIED.iter().any(can)
+    }
+
+    /// The boxes that ways run between, with their widths; which endings they show.
+    fn boxes(ways: &Ways) -> (Graph, Vec<f64>, Vec<usize>) {
         let mut endings = Vec::new();
         let mut next: Vec<Vec<usize>> = Vec::new();
         for step in 0..ways.steps {
@@ -222,20 +244,18 @@ impl Chart {
         }
         let widths: Vec<f64> = (0..ways.steps).map(|_| 1.0).chain(endings.iter().map(|_| ENDING)).collect();
         next.resize(widths.len(), Vec::new());
-        let graph = Graph::new(next);
-        let start = ways.start?;
-        let drawn = TRIED.iter().map(|most| map::draw(&graph, start, &widths, *most));
-        let maps = drawn.collect::<Option<Vec<Map>>>()?;
-        let map = maps.into_iter().min_by(|a, b| cost(a).total_cmp(&cost(b)))?;
-        Some(Self { map, endings })
+        (Graph::new(next), widths, endings)
     }
+}
+
+fn fits(map: &Map) -> bool {
+    map.layers <= MOST_LAYERS && map.width <= MOST_WIDTH
 }
 
 /// How bad a map is: a page that it does not fit, crossings, small boxes, long ways.
 fn cost(map: &Map) -> f64 {
-    let fits = map.layers <= MOST_LAYERS && map.width <= MOST_WIDTH;
     let small = (map.width - ROOMY.0).max(0.0) * 6.0 + map::count(map.layers.saturating_sub(ROOMY.1));
     let passed = map.routes.iter().map(|route| route.bends.len().saturating_sub(1)).sum();
-    let base = if fits { 0.0 } else { 1e6 };
+    let base = if fits(map) { 0.0 } else { 1e6 };
     base + 100.0 * map::count(map.crossings) + small + 2.0 * map::count(passed)
 }

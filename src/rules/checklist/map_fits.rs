@@ -8,10 +8,10 @@ use crate::words::Message;
 pub(in crate::rules) fn check(set: &Set, findings: &Findings) {
     for (id, entry) in super::all(set) {
         let Some((ways, _)) = super::whole(&entry.item) else { continue };
-        let Some(Chart { map, .. }) = Chart::of(&ways) else { continue };
-        if map.layers <= MOST_LAYERS && map.width <= MOST_WIDTH {
+        if Chart::can_fit(&ways) {
             continue;
         }
+        let Some(Chart { map, .. }) = Chart::of(&ways) else { continue };
         let too_deep = map.layers > MOST_LAYERS;
         let message = Message::new(if too_deep { "rule-check-deep" } else { "rule-check-wide" })
             .with("id", id)
