@@ -46,9 +46,13 @@ pub(super) fn copies(count: usize) -> Vec<Pull> {
 }
 
 fn list(model: &Model, words: &Words, count: usize) -> Document {
+    list_of(model, words, copies(count))
+}
+
+fn list_of(model: &Model, words: &Words, copies: Vec<Pull>) -> Document {
     let context = Edition::of(model, words).context(model, words, date());
     let why = "Pull-up of the control unit corrected after measurement".to_owned();
-    let list = PullList { date: date(), number: 1, by: "WB".to_owned(), why, copies: copies(count) };
+    let list = PullList { date: date(), number: 1, by: "WB".to_owned(), why, copies };
     compose_pull_list(context, &list)
 }
 
@@ -83,6 +87,35 @@ fn a_pull_list_of_any_length_has_whole_rows_heads_and_boxes() {
                 assert!((1..pages).all(|page| with(page, first)), "{} {count}", language.code());
             }
         }
+    }
+}
+
+#[test]
+fn a_row_is_as_high_as_its_words_however_they_break() {
+    let (model, words) = (demo(), Words::english());
+    let typesetter = Typesetter::new(&words.paper_json());
+    let holders = [
+        "Halle 1, hinten links neben dem Kompressor",
+        "Innenseite der Schranktür am Eingang",
+        "Atelier du deuxième étage, armoire à gauche de la porte",
+        "i i i i i i i i i i i i i i i i i i i i i i i i i i i i i i",
+    ];
+    let mut all = copies(2 * holders.len());
+    for (pull, holder) in all.iter_mut().zip(holders.iter().cycle()) {
+        pull.holder = (*holder).to_owned();
+        pull.place = holder.chars().rev().collect();
+        pull.because.clear();
+    }
+    let document = list_of(&model, &words, all);
+    let pieces = typesetter.pieces(job(&document)).expect("it lays out");
+    let is_rule = |area: [f64; 4]| area[2] - area[0] > 150.0 && area[3] - area[1] < 1.0;
+    let rules: Vec<_> = pieces.iter().filter(|piece| piece.text.is_none() && is_rule(piece.area)).collect();
+    assert!(rules.len() > holders.len(), "{} rules", rules.len());
+    for piece in pieces.iter().filter(|piece| piece.text.is_some() && !piece.blank()) {
+        let across = |rule: &&&bayleaf::typeset::Piece| {
+            rule.page == piece.page && piece.area[1] < rule.area[1] && piece.area[3] > rule.area[3]
+        };
+        assert!(!rules.iter().any(|rule| across(&rule)), "{:?} lies on a rule", piece.text);
     }
 }
 
