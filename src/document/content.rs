@@ -39,7 +39,11 @@ impl Content {
     pub fn cells(&self) -> &[Cell] {
         self.cells.get_or_init(|| {
             let mut cells = Vec::new();
-            collect(&self.data, &mut String::new(), &mut cells);
+            each_text(&self.data, &mut String::new(), &mut |pointer, text| {
+                if !IDS.contains(text) {
+                    cells.push(Cell { pointer: pointer.to_owned(), text: tie(text) });
+                }
+            });
             cells
         })
     }
@@ -120,9 +124,13 @@ fn key(Context { units, size, bay, .. }: &Context<'_>, listed: &Listed) -> Strin
 pub(super) fn of(data: &impl Data) -> Content {
     let mut data = serde_json::to_value(data).expect(PLAIN);
     strip(&mut data);
-    let mut hash = Sha256::new();
-    feed(&data, &mut hash);
-    Content { fingerprint: fingerprint::code(&hash.finalize()), data, cells: OnceLock::new() }
+    Content { fingerprint: code_of_data(&data), data, cells: OnceLock::new() }
+}
+
+fn code_of_data(data: &Value) -> String {
+    let mut leaves = Vec::new();
+    feed(data, &mut leaves);
+    fingerprint::code(&Sha256::digest(&leaves))
 }
 
 fn strip(data: &mut Value) {
@@ -131,65 +139,75 @@ fn strip(data: &mut Value) {
     }
 }
 
-/// Feeds the leaves, each with what parts it from the next. What an object lacks and what it
-/// has empty are the same, so that a new block that a paper does not use changes nothing.
-fn feed(value: &Value, hash: &mut Sha256) {
+/// Writes down the leaves, each with what parts it from the next; whether there was any. What an
+/// object lacks and what it has empty are the same, so that a new block that a paper does not use
+/// changes nothing.
+fn feed(value: &Value, into: &mut Vec<u8>) -> bool {
     match value {
         Value::Object(entries) => {
-            let mut entries: Vec<_> = entries.iter().filter(|(_, value)| !is_empty(value)).collect();
-            entries.sort_by_key(|(key, _)| *key);
+            let mut entries: Vec<_> = entries.iter().collect();
+            entries.sort_unstable_by_key(|(key, _)| *key);
+            let start = into.len();
             for (key, value) in entries {
-                hash.update(key);
-                hash.update("\u{1}");
-                feed(value, hash);
+                let before = into.len();
+                into.extend(key.as_bytes());
+                into.push(1);
+                if !feed(value, into) {
+                    into.truncate(before);
+                }
             }
-            hash.update("\u{2}");
+            let is_any = into.len() > start;
+            into.push(2);
+            is_any
         }
         Value::Array(values) => {
-            values.iter().for_each(|value| feed(value, hash));
-            hash.update("\u{3}");
+            for value in values {
+                feed(value, into);
+            }
+            into.push(3);
+            !values.is_empty()
         }
         Value::String(text) => {
-            hash.update(text);
-            hash.update("\u{4}");
+            into.extend(text.as_bytes());
+            into.push(4);
+            !text.is_empty()
         }
         other => {
-            hash.update(other.to_string());
-            hash.update("\u{5}");
+            into.extend(other.to_string().as_bytes());
+            into.push(5);
+            !matches!(other, Value::Null | Value::Bool(false))
         }
     }
 }
 
-fn is_empty(value: &Value) -> bool {
-    match value {
-        Value::Null => true,
-        Value::Bool(on) => !on,
-        Value::String(text) => text.is_empty(),
-        Value::Array(values) => values.is_empty(),
-        Value::Object(entries) => entries.values().all(is_empty),
-        Value::Number(_) => false,
-    }
+/// Every text of a page's data, but for what tells one issue or edition from another, in their order.
+pub(crate) fn texts(data: &Value) -> Vec<Cell> {
+    let mut cells = Vec::new();
+    each_text(data, &mut String::new(), &mut |pointer, text| {
+        let of_furniture = pointer.strip_prefix("/furniture/").and_then(|below| below.split('/').next());
+        if of_furniture.is_none_or(|part| !OF_THE_ISSUE.contains(&part)) {
+            cells.push(Cell { pointer: pointer.to_owned(), text: text.to_owned() });
+        }
+    });
+    cells
 }
 
-fn collect(value: &Value, pointer: &mut String, cells: &mut Vec<Cell>) {
-    let mut below = |step: &str, value: &Value, cells: &mut Vec<Cell>| {
+/// Tells every text that is not empty, with its pointer.
+fn each_text(value: &Value, pointer: &mut String, tell: &mut dyn FnMut(&str, &str)) {
+    let mut below = |step: &str, value: &Value| {
         let length = pointer.len();
         pointer.push('/');
         pointer.push_str(step);
-        collect(value, pointer, cells);
+        each_text(value, pointer, tell);
         pointer.truncate(length);
     };
     match value {
-        Value::Object(entries) => {
-            // Keys are names of fields: they hold neither `/` nor `~`.
-            entries.iter().for_each(|(key, value)| below(key, value, cells));
-        }
+        // Keys are names of fields: they hold neither `/` nor `~`.
+        Value::Object(entries) => entries.iter().for_each(|(key, value)| below(key, value)),
         Value::Array(values) => {
-            values.iter().enumerate().for_each(|(at, value)| below(&at.to_string(), value, cells));
+            values.iter().enumerate().for_each(|(at, value)| below(&at.to_string(), value));
         }
-        Value::String(text) if !text.is_empty() && !IDS.contains(text) => {
-            cells.push(Cell { pointer: pointer.clone(), text: tie(text) });
-        }
+        Value::String(text) if !text.is_empty() => tell(pointer, text),
         _ => {}
     }
 }
@@ -200,25 +218,30 @@ mod tests {
 
     use super::*;
 
-    fn code(value: &Value) -> String {
-        let mut hash = Sha256::new();
-        feed(value, &mut hash);
-        fingerprint::code(&hash.finalize())
-    }
-
     #[test]
     fn an_empty_block_changes_nothing_and_a_moved_text_does() {
         let one = json!({ "rows": [["a", ""], ["b", "c"]] });
-        assert_eq!(code(&one), code(&json!({ "rows": [["a", ""], ["b", "c"]], "notes": [], "stop": null })));
-        assert_ne!(code(&one), code(&json!({ "rows": [["", "a"], ["b", "c"]] })));
-        assert_ne!(code(&one), code(&json!({ "rows": [["a", "", "b"], ["c"]] })));
+        assert_eq!(
+            code_of_data(&one),
+            code_of_data(&json!({ "rows": [["a", ""], ["b", "c"]], "notes": [], "stop": null }))
+        );
+        assert_ne!(code_of_data(&one), code_of_data(&json!({ "rows": [["", "a"], ["b", "c"]] })));
+        assert_ne!(code_of_data(&one), code_of_data(&json!({ "rows": [["a", "", "b"], ["c"]] })));
     }
 
     #[test]
     fn cells_are_texts_that_are_no_words_with_their_places() {
-        let mut cells = Vec::new();
-        let data = json!({ "strip": { "rows": [["−20", "doc-units"]] }, "pages": 2 });
-        collect(&data, &mut String::new(), &mut cells);
-        assert_eq!(cells, [Cell { pointer: "/strip/rows/0/0".to_owned(), text: "−20".to_owned() }]);
+        let data = json!({ "strip": { "rows": [["−20", "doc-units"]] }, "pages": 2, "note": "" });
+        let cell = Cell { pointer: "/strip/rows/0/0".to_owned(), text: "−20".to_owned() };
+        assert_eq!(Content { data, ..Content::default() }.cells(), [cell]);
+    }
+
+    #[test]
+    fn texts_of_a_page_are_all_but_those_of_its_issue() {
+        let furniture =
+            json!({ "title": "Sensor", "changed": { "line": "1" }, "sources": [{ "code": "a" }] });
+        let found = texts(&json!({ "furniture": furniture, "code": "b" }));
+        let pointers: Vec<&str> = found.iter().map(|cell| cell.pointer.as_str()).collect();
+        assert_eq!(pointers, ["/code", "/furniture/sources/0/code", "/furniture/title"]);
     }
 }

@@ -70,6 +70,12 @@ impl Paperwork {
         }
     }
 
+    /// Whether it is made from checklists, or from the complaints that lead to them.
+    #[must_use]
+    pub fn is_from_checklists(&self) -> bool {
+        matches!(self, Self::Checklist | Self::SymptomIndex | Self::Index | Self::Proof(_))
+    }
+
     /// Whether it is a card of its own.
     #[must_use]
     pub fn is_card(&self) -> bool {

@@ -60,8 +60,8 @@ use chrono::NaiveDate;
 use schemars::JsonSchema;
 use serde::Serialize;
 
-pub(crate) use content::code_of;
 pub use content::{Cell, Codes, Content, Said, content};
+pub(crate) use content::{code_of, texts};
 pub use distance::{ASKED_FOR, Distance, Reading};
 pub use edition::Edition;
 pub(crate) use fingerprint::code as code_of_digest;
@@ -101,7 +101,7 @@ pub struct Context<'a> {
     pub trial: Trial,
     /// What is known of other papers of the model already.
     pub codes: Option<&'a Codes>,
-    /// What the document that is composed says, where that is known.
+    /// What the document that is composed says, where that is known: a draft to be issued.
     pub said: Option<Said<'a>>,
 }
 
@@ -245,20 +245,35 @@ fn finish(
     let is_neutral = context.words.are_neutral();
     let neutral = if is_neutral { None } else { content::content(context, listed) };
     let content = neutral.unwrap_or_else(|| Arc::new(content::of(&data)));
-    finish_as(listed, (template, pages), data, (content, marks), !is_neutral)
+    let stage = match (is_neutral, context.said) {
+        (true, _) => Stage::Unread,
+        // Its content is known because it is compared: it gets its symbol when it is issued.
+        (false, Some(_)) => Stage::ToBeIssued,
+        (false, None) => Stage::Printed,
+    };
+    finish_as(listed, (template, pages), data, (content, marks), stage)
 }
 
-/// The same of a document whose content is known; one in neutral words is read by nobody, and has
-/// nothing but that.
+/// What becomes of a document that is composed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Stage {
+    /// In neutral words it is read by nobody, and has nothing but its content.
+    Unread,
+    /// Its code is another once it is issued: no symbol is drawn of it before.
+    ToBeIssued,
+    Printed,
+}
+
+/// The same of a document whose content is known.
 fn finish_as(
     listed: &Listed,
     (template, pages): (&'static str, usize),
     mut data: impl Data,
     (content, marks): (Arc<Content>, Marks),
-    is_read: bool,
+    stage: Stage,
 ) -> Document {
     let furniture = data.furniture();
-    let code = if is_read { Code::new } else { Code::text };
+    let code = if stage == Stage::Printed { Code::new } else { Code::text };
     furniture.code = code(&furniture.id, &furniture.revision, &content.fingerprint);
     furniture.fingerprint.clone_from(&content.fingerprint);
     let furniture = furniture.clone();
@@ -267,7 +282,7 @@ fn finish_as(
     let pages = if offered::is_like_usual(listed.paperwork.kind(), size) { pages } else { 0 };
     let (no_source, not_given, facts) = marks.counted();
     let text = || tie::tie(&serde_json::to_string(&data).expect(PLAIN)).into_bytes();
-    let data = if is_read { text() } else { Vec::new() };
+    let data = if stage == Stage::Unread { Vec::new() } else { text() };
     Document {
         id: listed.id.clone(),
         template,

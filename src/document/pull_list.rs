@@ -11,7 +11,7 @@ use super::furniture::{Furniture, Kind};
 use super::marks::Marks;
 use super::stamp::{Stamp, revision};
 use super::write_on::{self, WriteOn};
-use super::{Context, Data, Document, Listed, Paperwork, content, finish_as};
+use super::{Context, Data, Document, Listed, Paperwork, Stage, content, finish_as};
 use crate::model::offered;
 use crate::quantity::noted;
 use crate::spec::PaperKind;
@@ -170,7 +170,7 @@ fn composed(context: Context<'_>, list: &PullList) -> Document {
     let listed = Listed { id: ID.to_owned(), spec: ID.to_owned(), paperwork: Paperwork::Index };
     // No set lists it: its own data are all there is.
     let content = Arc::new(content::of(&data));
-    finish_as(&listed, (TEMPLATE, 0), data, (content, Marks::default()), true)
+    finish_as(&listed, (TEMPLATE, 0), data, (content, Marks::default()), Stage::Printed)
 }
 
 fn row(words: &Words, pull: &Pull, first: bool) -> Row {

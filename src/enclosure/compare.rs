@@ -2,8 +2,8 @@
 
 use serde_json::Value;
 
-use super::{Enclosed, plain, words};
-use crate::diag::Findings;
+use super::{Enclosed, FOLDER, plain, words};
+use crate::diag::{Findings, Sources};
 use crate::document::{self, Context, Stamp, Trial};
 use crate::model;
 use crate::quantity::{Size, Temperature, Units};
@@ -42,9 +42,13 @@ const NOT_FIGURES: [&str; 3] = ["/furniture/code", "/furniture/fingerprint", "/f
 /// # Errors
 /// When today's tool finds errors in the specs, or no such document.
 pub fn compare(enclosed: &Enclosed) -> Result<Comparison, Message> {
-    let Enclosed { record, specs } = enclosed;
+    let record = &enclosed.record;
+    let mut specs = Sources::default();
+    for (path, text) in enclosed.specs.iter() {
+        specs.add(format!("{FOLDER}{path}"), text.clone());
+    }
     let findings = Findings::default();
-    let set = Set::read(specs, &findings);
+    let set = Set::read(&specs, &findings);
     rules::check(&set, &findings);
     if findings.has_errors() {
         let first = findings.sorted().first().map(|finding| words(record).say(&finding.message));

@@ -4,11 +4,13 @@
 //! This room puts a record together, reads one back, and compares it with what today's tool
 //! makes of the same specs. It knows the text of documents, never what a figure means.
 
+mod bundle;
 mod compare;
+mod meant;
 mod read;
 
 use std::collections::BTreeMap;
-use std::sync::{Mutex, OnceLock, PoisonError};
+use std::sync::{Arc, Mutex, OnceLock, PoisonError};
 
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -16,23 +18,28 @@ use serde_json::Value;
 
 pub use compare::apart;
 pub use compare::{Comparison, Differing, compare};
-pub use read::{Enclosed, LARGEST, read};
+pub use read::{Enclosed, Known, LARGEST, read, read_knowing};
 
 use crate::diag::Sources;
 use crate::document::{CHANGED_FROM, CHANGED_TO, Cell, Context, Document, Listed, Paperwork, Stamp};
 use crate::quantity::Size;
-use crate::spec::Parts;
+use crate::spec::{Part, Parts, Texts};
 use crate::typeset::Attachment;
 use crate::words::{Language, Message, Words};
+use meant::Meant;
 
-/// The form of the record; a newer one is refused.
-const FORMAT: u32 = 1;
+/// The form of the record; a newer one is refused. Of the first form each spec was a file, and each
+/// text was written down in neutral words.
+const FORMAT: u32 = 2;
 
 /// The record's name among the attached files.
 const RECORD: &str = "figures.json";
 
-/// The folder of the attached specs.
-const SPECS: &str = "specs/";
+/// The attached specs.
+const SPECS: &str = "specs.toml";
+
+/// Before the names of specs; in the first form each was attached as a file of its own.
+const FOLDER: &str = "specs/";
 
 /// What a page says, and what else than the specs decided it.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -60,9 +67,9 @@ pub struct Record {
     size: Option<String>,
     /// All that its template got.
     pub data: Value,
-    /// Its texts with a figure or of the user's own, in neutral words.
+    /// Its texts with a figure or of the user's own.
     #[serde(default)]
-    pub cells: Vec<Cell>,
+    cells: Meant,
 }
 
 impl Record {
@@ -70,6 +77,12 @@ impl Record {
     #[must_use]
     pub fn language(&self) -> Language {
         Language::of_code(&self.language).unwrap_or_default()
+    }
+
+    /// Its texts with a figure or of the user's own, in neutral words.
+    #[must_use]
+    pub fn cells(&self) -> Vec<Cell> {
+        self.cells.cells(&self.data)
     }
 }
 
@@ -80,11 +93,19 @@ pub struct Encloser<'a> {
     sources: &'a Sources,
     /// Taken apart when somebody first asks.
     parts: OnceLock<Parts>,
-    made: Mutex<BTreeMap<Part, Vec<(String, String)>>>,
+    made: Mutex<BTreeMap<From, Arc<Specs>>>,
 }
 
-/// Which specs a paper carries: the part of its system, and its vehicle.
-type Part = (Option<usize>, Option<String>);
+/// What a paper is made from: a part of the set, and its vehicle.
+type From = (Part, Option<String>);
+
+/// Specs that papers carry.
+#[derive(Debug)]
+struct Specs {
+    texts: Arc<Texts>,
+    /// The same as they are carried.
+    joined: String,
+}
 
 impl<'a> Encloser<'a> {
     /// For a set without errors.
@@ -108,6 +129,7 @@ impl<'a> Encloser<'a> {
         if listed.paperwork == Paperwork::Index {
             return Vec::new();
         }
+        let data = plain(&document.data);
         let record = Record {
             format: FORMAT,
             tool: tool(),
@@ -119,8 +141,8 @@ impl<'a> Encloser<'a> {
             bay: context.bay.map(|bay| bay.kelvins()),
             units: context.units.word().to_owned(),
             size: context.size.map(|size: Size| size.name().to_owned()),
-            data: plain(&document.data),
-            cells: document.content().cells().to_vec(),
+            cells: Meant::of(document.content().cells(), &data),
+            data,
         };
         let record = serde_json::to_string(&record).expect("a record is plain data");
         let figures = Attachment {
@@ -130,26 +152,32 @@ impl<'a> Encloser<'a> {
             description: context.words.say(&Message::new("enclosed-figures").with("id", &document.id)),
             is_source: false,
         };
-        let description = context.words.word("enclosed-spec");
-        let specs = self.specs(listed).into_iter().map(|(path, text)| Attachment {
-            name: format!("{SPECS}{path}"),
-            bytes: text.into_bytes(),
+        let specs = Attachment {
+            name: SPECS.to_owned(),
+            bytes: self.carried(listed).joined.clone().into_bytes(),
             mime: "application/toml",
-            description: description.clone(),
+            description: context.words.word("enclosed-specs"),
             is_source: true,
-        });
-        std::iter::once(figures).chain(specs).collect()
+        };
+        vec![figures, specs]
     }
 
-    /// The specs that a paper carries, by their paths below the folder of the set.
+    /// The specs that a paper carries.
     #[must_use]
-    pub fn specs(&self, listed: &Listed) -> Vec<(String, String)> {
+    pub fn specs(&self, listed: &Listed) -> Arc<Texts> {
+        Arc::clone(&self.carried(listed).texts)
+    }
+
+    fn carried(&self, listed: &Listed) -> Arc<Specs> {
         let parts = self.parts.get_or_init(|| Parts::of(self.sources));
-        let part = (parts.number(&listed.spec), listed.paperwork.vehicle().map(str::to_owned));
+        let part = parts.part_of(&listed.spec, listed.paperwork.is_from_checklists());
+        let part = (part, listed.paperwork.vehicle().map(str::to_owned));
         let mut made = self.made.lock().unwrap_or_else(PoisonError::into_inner);
-        let specs =
-            made.entry(part).or_insert_with_key(|(part, vehicle)| parts.files(*part, vehicle.as_deref()));
-        specs.clone()
+        let specs = made.entry(part).or_insert_with_key(|(part, vehicle)| {
+            let texts = parts.files(*part, vehicle.as_deref());
+            Arc::new(Specs { joined: bundle::joined(&texts), texts: Arc::new(texts) })
+        });
+        Arc::clone(specs)
     }
 }
 

@@ -1,7 +1,8 @@
 //! Reads back what a PDF carries inside. The file is somebody else's: nothing of it is believed.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, HashMap};
 use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::sync::{Arc, Mutex, PoisonError};
 
 use hayro_syntax::Pdf;
 use hayro_syntax::object::{Array, Dict, Object, Stream, String as Text};
@@ -9,8 +10,8 @@ use miniz_oxide::inflate::decompress_to_vec_zlib_with_limit;
 use serde::Deserialize;
 use serde_json::Value;
 
-use super::{FORMAT, RECORD, Record, SPECS};
-use crate::diag::Sources;
+use super::{FOLDER, FORMAT, RECORD, Record, SPECS, bundle};
+use crate::spec::Texts;
 use crate::words::Message;
 
 /// The largest PDF that is looked into, bytes. An issued paper has a tenth of a megabyte.
@@ -28,15 +29,21 @@ pub struct Enclosed {
     /// What its pages say.
     pub record: Record,
     /// The specs they were made from.
-    pub specs: Sources,
+    pub specs: Arc<Texts>,
 }
 
-impl Enclosed {
-    /// The specs by their paths below the folder of the set.
-    #[must_use]
-    pub fn texts(&self) -> BTreeMap<String, String> {
-        let path = |file| self.specs.path(file).trim_start_matches(SPECS).to_owned();
-        self.specs.texts().map(|(file, text)| (path(file), text.to_owned())).collect()
+/// Specs that were read before, by the file that carried them as it was packed: papers of one system
+/// carry the same.
+#[derive(Debug, Default)]
+pub struct Known(Mutex<HashMap<Vec<u8>, Arc<Texts>>>);
+
+impl Known {
+    fn of(&self, packed: &Packed) -> Option<Arc<Texts>> {
+        self.0.lock().unwrap_or_else(PoisonError::into_inner).get(&packed.bytes).map(Arc::clone)
+    }
+
+    fn keep(&self, packed: Packed, specs: &Arc<Texts>) {
+        self.0.lock().unwrap_or_else(PoisonError::into_inner).insert(packed.bytes, Arc::clone(specs));
     }
 }
 
@@ -45,35 +52,47 @@ impl Enclosed {
 /// # Errors
 /// Why it cannot be verified: damaged, not of this tool, a draft, of a newer form.
 pub fn read(bytes: &[u8]) -> Result<Enclosed, Message> {
+    read_knowing(bytes, &Known::default())
+}
+
+/// Reads one of many PDFs.
+///
+/// # Errors
+/// As [`read`].
+pub fn read_knowing(bytes: &[u8], known: &Known) -> Result<Enclosed, Message> {
     if u64::try_from(bytes.len()).unwrap_or(u64::MAX) > LARGEST {
         return Err(Message::new("enclosed-huge").with("most", LARGEST >> 20));
     }
     if !bytes.windows(5).take(1024).any(|start| start == b"%PDF-") {
         return Err(Message::new("enclosed-no-pdf"));
     }
+    let damaged = || Message::new("enclosed-damaged");
     // The reader promises not to panic, whatever a file holds; a promise of others.
     let opened = catch_unwind(AssertUnwindSafe(|| opened(bytes)));
-    let (files, creator) = opened.unwrap_or(None).ok_or_else(|| Message::new("enclosed-damaged"))?;
-    let record = files.iter().find(|(name, _)| name == RECORD);
-    let Some((_, record)) = record else {
+    let (mut files, creator) = opened.unwrap_or(None).ok_or_else(damaged)?;
+    let Some(record) = files.remove(RECORD) else {
         let is_ours = creator.is_some_and(|creator| creator.starts_with("bayleaf "));
         return Err(Message::new(if is_ours { "enclosed-draft" } else { "enclosed-foreign" }));
     };
-    let record = record.as_ref().ok_or_else(|| Message::new("enclosed-damaged"))?;
-    let record = record_of(record)?;
-    let mut specs = Sources::default();
-    let mut texts: Vec<(String, String)> = Vec::new();
-    for (name, content) in files {
-        if name.starts_with(SPECS) {
-            let text = content.and_then(|content| String::from_utf8(content).ok());
-            texts.push((name, text.ok_or_else(|| Message::new("enclosed-damaged"))?));
-        }
-    }
-    texts.sort();
-    for (name, text) in texts {
-        specs.add(name, text);
-    }
+    let mut left = MOST;
+    let record = record_of(&record.content(&mut left).ok_or_else(damaged)?)?;
+    let specs = specs(files, known, &mut left).ok_or_else(damaged)?;
     Ok(Enclosed { record, specs })
+}
+
+/// The specs among the attached files.
+fn specs(mut files: BTreeMap<String, Packed>, known: &Known, left: &mut usize) -> Option<Arc<Texts>> {
+    if let Some(packed) = files.remove(SPECS) {
+        if let Some(specs) = known.of(&packed) {
+            return Some(specs);
+        }
+        let specs = Arc::new(bundle::parted(&packed.text(left)?)?);
+        known.keep(packed, &specs);
+        return Some(specs);
+    }
+    let each = files.iter().filter_map(|(name, packed)| Some((name.strip_prefix(FOLDER)?, packed)));
+    let each = each.map(|(path, packed)| Some((path.to_owned(), packed.text(left)?)));
+    each.collect::<Option<Texts>>().map(Arc::new)
 }
 
 /// The record, where it is of a form that this tool knows.
@@ -93,22 +112,42 @@ fn record_of(bytes: &[u8]) -> Result<Record, Message> {
     serde_json::from_slice(bytes).map_err(damaged)
 }
 
-/// A file's name and, where it can be read, what it holds.
-type Named = (String, Option<Vec<u8>>);
+/// An attached file.
+struct Packed {
+    bytes: Vec<u8>,
+    is_deflated: bool,
+}
 
-/// The attached files, and which program made the PDF.
-fn opened(bytes: &[u8]) -> Option<(Vec<Named>, Option<String>)> {
+impl Packed {
+    /// What it holds, at most so many bytes: a small file can be made to grow without end.
+    fn content(&self, left: &mut usize) -> Option<Vec<u8>> {
+        let content = if self.is_deflated {
+            decompress_to_vec_zlib_with_limit(&self.bytes, *left).ok()?
+        } else {
+            self.bytes.clone()
+        };
+        *left = left.checked_sub(content.len())?;
+        Some(content)
+    }
+
+    fn text(&self, left: &mut usize) -> Option<String> {
+        String::from_utf8(self.content(left)?).ok()
+    }
+}
+
+/// The attached files by name, and which program made the PDF.
+fn opened(bytes: &[u8]) -> Option<(BTreeMap<String, Packed>, Option<String>)> {
     let pdf = Pdf::new(bytes.to_vec()).ok()?;
     let creator = pdf.metadata().creator.as_ref().map(|creator| text(creator));
-    let (mut files, mut left) = (Vec::new(), MOST);
+    let mut files = BTreeMap::new();
     for specification in specifications(&pdf) {
         let Some(embedded) = specification.get::<Dict<'_>>("EF") else { continue };
         let name = specification.get::<Text<'_>>("UF").or_else(|| specification.get::<Text<'_>>("F"));
         let stream = embedded.get::<Stream<'_>>("F").or_else(|| embedded.get::<Stream<'_>>("UF"));
         let (Some(name), Some(stream)) = (name, stream) else { continue };
-        let content = content(&stream, left);
-        left = left.saturating_sub(content.as_ref().map_or(0, Vec::len));
-        files.push((text(name.as_bytes()), content));
+        let is_deflated = stream.dict().contains_key("Filter");
+        let packed = Packed { bytes: stream.raw_data().into_owned(), is_deflated };
+        files.entry(text(name.as_bytes())).or_insert(packed);
         if files.len() > FILES {
             return None;
         }
@@ -127,15 +166,6 @@ fn specifications(pdf: &Pdf) -> Vec<Dict<'_>> {
     }
     let all = pdf.objects().into_iter();
     all.filter_map(|object| if let Object::Dict(object) = object { Some(object) } else { None }).collect()
-}
-
-/// A stream's bytes, at most so many: a small file can be made to grow without end.
-fn content(stream: &Stream<'_>, most: usize) -> Option<Vec<u8>> {
-    let raw = stream.raw_data();
-    if !stream.dict().contains_key("Filter") {
-        return (raw.len() <= most).then(|| raw.into_owned());
-    }
-    decompress_to_vec_zlib_with_limit(&raw, most).ok()
 }
 
 /// A text string: UTF-16 where it begins with its mark, else ASCII.

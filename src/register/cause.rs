@@ -9,9 +9,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use toml_edit::{DocumentMut, Item, TableLike, Value};
 
 use crate::document::Because;
-
-/// The texts of a set by their paths below its folder.
-pub type Texts = BTreeMap<String, String>;
+use crate::spec::{OF_CHECKLISTS, Texts};
 
 /// Longer values are cut where they are shown.
 const SHOWN: usize = 60;
@@ -46,7 +44,15 @@ pub(super) fn changed(before: &Texts, now: &Texts) -> Vec<Changed> {
     // A file that both states have takes part in no change.
     let (before, now) = (parsed_unlike(before, now), parsed_unlike(now, before));
     let (old, new) = (things(&before), things(&now));
-    let names: BTreeSet<&Vec<Step>> = old.keys().chain(new.keys()).collect();
+    let mut names: BTreeSet<&Vec<Step>> = old.keys().chain(new.keys()).collect();
+    // Earlier papers carry checklists although they are not made from them.
+    let is_of_checklists = |name: &[Step]| match name.first() {
+        Some(Step::Key(kind)) => OF_CHECKLISTS.contains(&kind.as_str()),
+        _ => false,
+    };
+    if !new.keys().any(|name| is_of_checklists(name)) {
+        names.retain(|name| !is_of_checklists(name));
+    }
     let mut found = Vec::new();
     for name in names {
         differing(old.get(name).copied(), new.get(name).copied(), &mut name.clone(), &mut found);
@@ -224,6 +230,14 @@ mod tests {
             assert_eq!(changed.len(), 1, "{changed:?}");
             assert_eq!(put_back(now, &changed[0]).as_ref(), Some(before));
         }
+    }
+
+    #[test]
+    fn checklists_that_only_the_earlier_paper_carries_did_not_change() {
+        let before = one("[sensor.a]\nr = 1\n[checklist.L]\ntitle = \"no cold air\"\n");
+        assert_eq!(told(&changed(&before, &one("[sensor.a]\nr = 2\n"))), [("sensor.a.r", "1", "2")]);
+        let other = one("[sensor.a]\nr = 1\n[checklist.M]\ntitle = \"no cold air\"\n");
+        assert_eq!(changed(&before, &other).len(), 2);
     }
 
     #[test]

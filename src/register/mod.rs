@@ -22,7 +22,6 @@ mod shelf;
 mod verdict;
 mod writer;
 
-pub use cause::Texts;
 pub use disk::{Disk, Trouble};
 pub use entry::{Difference, Entry, State};
 pub use issue::{Order, pulls_of_issue, pulls_of_withdrawal, stamp, write_down, write_down_withdrawal};

@@ -1,10 +1,8 @@
 //! Which cells of a paper read otherwise than in the revision before, and where they are.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use serde_json::Value;
 
-use super::kept::{Kept, KeptCell};
+use super::kept::Kept;
 use crate::document::Moved;
 
 /// Texts up to this many characters are shown whole; of longer ones what differs.
@@ -20,12 +18,8 @@ const NAMING: usize = 4;
 /// What is only read to those who do not see a drawing is left out where its figures stand beside
 /// it.
 pub(super) fn moved(before: &Kept, now: &Kept, data: &Value) -> Vec<Moved> {
-    let was = before.named();
-    let old: BTreeMap<&str, &KeptCell> = was.iter().map(|(name, cell)| (name.as_str(), *cell)).collect();
-    let new = now.named();
-    let known: BTreeSet<&str> = new.iter().map(|(name, _)| name.as_str()).collect();
-    let changed = new.iter().filter_map(|(name, cell)| {
-        let was = old.get(name.as_str());
+    let (beside, gone) = now.beside(before);
+    let changed = beside.iter().filter_map(|(cell, was)| {
         let printed = was.map(|was| was.printed.as_str()).unwrap_or_default();
         // One that means something else and reads the same has not changed to a reader.
         if was.is_some_and(|was| was.meant == cell.meant) || printed == cell.printed {
@@ -35,8 +29,7 @@ pub(super) fn moved(before: &Kept, now: &Kept, data: &Value) -> Vec<Moved> {
         let place = place(data, &cell.at, &cell.printed);
         Some(Moved { pointer: cell.at.clone(), place, old, new, key: None })
     });
-    let gone = was.iter().filter(|(name, _)| !known.contains(name.as_str()));
-    let gone = gone.map(|(_, cell)| Moved {
+    let gone = gone.iter().map(|cell| Moved {
         pointer: String::new(),
         place: first_words(&cell.printed),
         old: shortened(&cell.printed, "").0,

@@ -9,7 +9,6 @@ use rayon::prelude::*;
 use serde_json::Value;
 use sha2::{Digest, Sha256};
 
-use super::cause::Texts;
 use super::entry::{Difference, Entry, State};
 use super::kept::Kept;
 use super::moved::moved;
@@ -19,7 +18,7 @@ use crate::document::{self, Codes, Context, Document, Edition, Listed, Paperwork
 use crate::enclosure::Encloser;
 use crate::model::Model;
 use crate::quantity::{Size, Temperature, Units};
-use crate::spec::Issue;
+use crate::spec::{Issue, Texts};
 use crate::words::{Language, Words};
 
 /// What is asked for on the command line, and wins over the edition that was issued.
@@ -67,7 +66,7 @@ pub struct Earlier {
     /// What it said.
     pub kept: Kept,
     /// The specs that it was made from.
-    pub texts: Texts,
+    pub texts: Arc<Texts>,
 }
 
 /// Where papers of earlier issues are kept.
@@ -82,8 +81,8 @@ pub(super) struct Pair {
     /// made one another.
     pub is_of_specs: bool,
     pub now: Kept,
-    pub before: Texts,
-    pub today: Texts,
+    pub before: Arc<Texts>,
+    pub today: Arc<Texts>,
 }
 
 /// Compares every document with what was issued of it: in the order of the list, then those
@@ -206,7 +205,7 @@ impl Run<'_> {
         let data: Value = serde_json::from_slice(&document.data).unwrap_or_default();
         let now = Kept::of(document.content().cells(), &data);
         let moved = moved(&earlier.kept, &now, &data);
-        let today = self.today.encloser.specs(listed).into_iter().collect();
+        let today = self.today.encloser.specs(listed);
         (Pair { is_of_specs, now, before: earlier.texts, today }, Difference { moved, because: Vec::new() })
     }
 }

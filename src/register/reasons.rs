@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use rayon::prelude::*;
 
-use super::cause::{self, Changed, Texts};
+use super::cause::{self, Changed};
 use super::entry::Entry;
 use super::kept::Kept;
 use super::plan::{Pair, Spoken, Today};
@@ -12,7 +12,7 @@ use crate::diag::{Findings, Sources};
 use crate::document::{self, Codes, Context};
 use crate::model::{self, Model};
 use crate::rules;
-use crate::spec::Set;
+use crate::spec::{Set, Texts};
 
 /// More values than this are named as changed, but not tried one by one.
 const MOST_TRIED: usize = 60;
@@ -26,7 +26,7 @@ pub(super) fn explain(today: &Today<'_>, spoken: &Spoken, pairs: &[Option<Pair>]
     let mut states: BTreeMap<(&Texts, &Texts), Vec<Changed>> = BTreeMap::new();
     let mut tried = Tried::new();
     for pair in pairs.iter().flatten() {
-        let state = (&pair.before, &pair.today);
+        let state = (&*pair.before, &*pair.today);
         let changed = states.entry(state).or_insert_with(|| cause::changed(&pair.before, &pair.today));
         // What is alone stands behind all of it.
         let is_alone = pair.is_of_specs && changed.len() == 1;
@@ -40,7 +40,7 @@ pub(super) fn explain(today: &Today<'_>, spoken: &Spoken, pairs: &[Option<Pair>]
     }
     entries.par_iter_mut().zip(pairs).for_each(|(entry, pair)| {
         let Some(pair) = pair else { return };
-        if let Some(changed) = states.get(&(&pair.before, &pair.today)) {
+        if let Some(changed) = states.get(&(&*pair.before, &*pair.today)) {
             explain_one(today, spoken, pair, &tried, changed, entry);
         }
     });
@@ -58,7 +58,7 @@ fn explain_one(
         let tried = tried.get(&value.name()).and_then(Option::as_ref);
         let then = tried.and_then(|tried| said_with(today, spoken, tried, entry));
         let Some(difference) = &mut entry.difference else { return };
-        let Some(differing) = then.and_then(|then| differing(&pair.now, &then)) else { continue };
+        let Some(differing) = then.as_ref().and_then(|then| differing(&pair.now, then)) else { continue };
         for moved in difference.moved.iter_mut().filter(|moved| moved.key.is_none()) {
             if differing.contains(moved.pointer.as_str()) {
                 moved.key = Some(value.because.key.clone());
@@ -78,17 +78,13 @@ fn explain_one(
 }
 
 /// The cells of today that would read otherwise; nothing where none would.
-fn differing<'a>(now: &'a Kept, then: &Kept) -> Option<BTreeSet<&'a str>> {
-    let named = now.named();
-    let then = then.named();
-    let is_other_shape = then.len() != named.len();
-    let old: BTreeMap<String, &str> =
-        then.into_iter().map(|(name, cell)| (name, cell.meant.as_str())).collect();
-    let differing: BTreeSet<&str> = (named.iter())
-        .filter(|(name, cell)| old.get(name) != Some(&cell.meant.as_str()))
-        .map(|(_, cell)| cell.at.as_str())
+fn differing<'a>(now: &'a Kept, then: &'a Kept) -> Option<BTreeSet<&'a str>> {
+    let (beside, gone) = now.beside(then);
+    let differing: BTreeSet<&str> = (beside.iter())
+        .filter(|(cell, other)| other.is_none_or(|other| other.meant != cell.meant))
+        .map(|(cell, _)| cell.at.as_str())
         .collect();
-    (is_other_shape || !differing.is_empty()).then_some(differing)
+    (!gone.is_empty() || !differing.is_empty()).then_some(differing)
 }
 
 /// What a document would say of another model.

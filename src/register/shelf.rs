@@ -12,7 +12,7 @@ use chrono::NaiveDate;
 use super::kept::Kept;
 use super::plan::{Archive, Earlier};
 use super::record::Record;
-use crate::enclosure;
+use crate::enclosure::{self, Known};
 
 /// Its name below the folder of output.
 const ISSUED: &str = "issued";
@@ -21,17 +21,19 @@ const ISSUED: &str = "issued";
 const PULL_LIST: &str = "pull-list_";
 
 /// The folder of issued papers.
-#[derive(Debug, Clone)]
+#[derive(Debug)]
 pub struct Shelf {
     out: PathBuf,
     folder: PathBuf,
+    /// The specs in papers that were looked into.
+    specs: Known,
 }
 
 impl Shelf {
     /// Below a folder of output.
     #[must_use]
     pub fn of(out: &Path) -> Self {
-        Self { out: out.to_owned(), folder: out.join(ISSUED) }
+        Self { out: out.to_owned(), folder: out.join(ISSUED), specs: Known::default() }
     }
 
     /// The folder.
@@ -121,7 +123,7 @@ fn is_stray(name: &str, record: &Record) -> bool {
 impl Archive for Shelf {
     fn earlier(&self, id: &str, revision: u32) -> Option<Earlier> {
         let bytes = fs::read(self.paper(id, revision)).ok()?;
-        let enclosed = enclosure::read(&bytes).ok()?;
+        let enclosed = enclosure::read_knowing(&bytes, &self.specs).ok()?;
         // A file that somebody put in its place says nothing of this paper.
         if enclosed.record.id != id || enclosed.record.revision != revision {
             return None;
@@ -129,8 +131,8 @@ impl Archive for Shelf {
         let title = enclosed.record.data.pointer("/furniture/title").and_then(serde_json::Value::as_str);
         Some(Earlier {
             title: title.unwrap_or_default().to_owned(),
-            kept: Kept::of(&enclosed.record.cells, &enclosed.record.data),
-            texts: enclosed.texts(),
+            kept: Kept::of(&enclosed.record.cells(), &enclosed.record.data),
+            texts: enclosed.specs,
         })
     }
 }

@@ -72,7 +72,7 @@ pub use load::{demo, file, folder, text};
 pub use mode::{Force, Mode};
 pub use panel::Panel;
 pub use paper_kind::PaperKind;
-pub use part::Parts;
+pub use part::{OF_CHECKLISTS, Part, Parts, Texts};
 pub use points::points;
 pub use reader::Pair;
 pub use refrigerant::Refrigerant;

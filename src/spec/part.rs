@@ -5,7 +5,8 @@
 //! instruments) is kept and joins nothing. Other vehicles are left out, since what
 //! identifies somebody's vehicle has no place inside a paper that goes elsewhere; one that
 //! says nothing of itself stands for those of each system, so that its sheets and tests still
-//! are for some vehicle.
+//! are for some vehicle. Checklists and the complaints that lead to them are the longest of all
+//! specs, and no other paper is made from them: only their own carry them.
 
 mod cut;
 
@@ -24,11 +25,17 @@ const OTHERS: &str = "vehicles-left-out.toml";
 /// Kinds that every system may use, and which therefore join none.
 const SHARED: [&str; 2] = ["shop", "instrument"];
 
+/// Kinds that only papers of their own are made from.
+pub const OF_CHECKLISTS: [&str; 2] = ["checklist", "symptom"];
+
 /// The kind that is left out.
 const VEHICLE: &str = "vehicle";
 
 /// A table of a spec: its kind and id.
 type Name = (String, String);
+
+/// The files of a set: what each holds, by its path below the set's folder.
+pub type Texts = BTreeMap<String, String>;
 
 /// A set, taken apart.
 #[derive(Debug)]
@@ -38,7 +45,15 @@ pub struct Parts {
     /// Which tables belong together: a number for each, the same for those that do.
     joined: BTreeMap<Name, usize>,
     /// The files of each part: papers of many vehicles share them.
-    cut: Mutex<BTreeMap<Option<usize>, Arc<Vec<Cut>>>>,
+    cut: Mutex<BTreeMap<Part, Arc<Vec<Cut>>>>,
+}
+
+/// A part of a set.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Part {
+    /// The number of the things that belong together; nothing for all.
+    number: Option<usize>,
+    has_checklists: bool,
 }
 
 impl Parts {
@@ -55,18 +70,19 @@ impl Parts {
         Self { files, joined, cut: Mutex::default() }
     }
 
-    /// Which part something with this id belongs to; things of one part need the same files.
+    /// The part that something with this id belongs to, with its checklists or without.
     #[must_use]
-    pub fn number(&self, id: &str) -> Option<usize> {
-        self.joined.iter().find(|((kind, known), _)| known == id && kind != VEHICLE).map(|(_, part)| *part)
+    pub fn part_of(&self, id: &str, has_checklists: bool) -> Part {
+        let named = self.joined.iter().find(|((kind, known), _)| known == id && kind != VEHICLE);
+        Part { number: named.map(|(_, number)| *number), has_checklists }
     }
 
     /// The files of a part, without any vehicle but this one.
     #[must_use]
-    pub fn files(&self, part: Option<usize>, vehicle: Option<&str>) -> Vec<(String, String)> {
+    pub fn files(&self, part: Part, vehicle: Option<&str>) -> Texts {
         let is_kept = |kind: &str, id: &str| self.is_kept(part, kind, id);
         let others = self.others(vehicle, &is_kept);
-        let mut files: Vec<(String, String)> = (self.cut(part).iter())
+        let mut files: Texts = (self.cut(part).iter())
             .filter_map(|file| Some((file.path.clone(), file.for_vehicle(vehicle, &others)?)))
             .collect();
         if !others.is_empty() {
@@ -74,19 +90,24 @@ impl Parts {
                 let system = Value::from(system.as_str());
                 format!("[vehicle.{id}]\ntitle = \"left out\"\nsystem = {system}\n")
             };
-            files.push((OTHERS.to_owned(), others.iter().map(stub).collect::<Vec<_>>().join("\n")));
+            files.insert(OTHERS.to_owned(), others.iter().map(stub).collect::<Vec<_>>().join("\n"));
         }
         files
     }
 
     /// Whether a table goes with a part.
-    fn is_kept(&self, part: Option<usize>, kind: &str, id: &str) -> bool {
+    fn is_kept(&self, part: Part, kind: &str, id: &str) -> bool {
+        if !part.has_checklists && OF_CHECKLISTS.contains(&kind) {
+            return false;
+        }
         let number = || self.joined.get(&(kind.to_owned(), id.to_owned()));
-        SHARED.contains(&kind) || part.is_none() || number().is_none_or(|number| Some(*number) == part)
+        SHARED.contains(&kind)
+            || part.number.is_none()
+            || number().is_none_or(|number| Some(*number) == part.number)
     }
 
     /// The files of a part with all its vehicles.
-    fn cut(&self, part: Option<usize>) -> Arc<Vec<Cut>> {
+    fn cut(&self, part: Part) -> Arc<Vec<Cut>> {
         let mut known = self.cut.lock().unwrap_or_else(PoisonError::into_inner);
         let cut = known.entry(part).or_insert_with(|| {
             let is_kept = |kind: &str, id: &str| self.is_kept(part, kind, id);
@@ -215,15 +236,15 @@ mod tests {
         sources
     }
 
-    fn all(files: &[(String, String)]) -> String {
-        files.iter().map(|(_, text)| text.as_str()).collect()
+    fn all(files: &Texts) -> String {
+        files.values().map(String::as_str).collect()
     }
 
     #[test]
     fn other_vehicles_are_left_out_and_stood_for() {
         let parts = Parts::of(&set());
-        let files = parts.files(parts.number("T"), Some("A"));
-        let text = |name: &str| files.iter().find(|(path, _)| path == name).map(|(_, text)| text.as_str());
+        let files = parts.files(parts.part_of("T", true), Some("A"));
+        let text = |name: &str| files.get(name).map(String::as_str);
         let kept = text("fleet/vehicles.toml").expect("its path is below the set's folder");
         assert!(kept.contains("X1") && !kept.contains("X2"), "{kept}");
         assert_eq!(
@@ -231,14 +252,25 @@ mod tests {
             Some("[sheet.T]\nsystem = \"s\"\nvehicles = [\"A\", \"LEFT-OUT-1\"]\n")
         );
         assert!(text(OTHERS).is_some_and(|text| text.contains("[vehicle.LEFT-OUT-1]")), "{files:?}");
-        let none = all(&parts.files(parts.number("T"), None));
+        let none = all(&parts.files(parts.part_of("T", true), None));
         assert!(["X1", "X2", "X3"].iter().all(|chassis| !none.contains(chassis)), "{none}");
+    }
+
+    #[test]
+    fn checklists_go_with_papers_of_their_own_alone() {
+        let mut set = set();
+        let checklist = "[checklist.L]\nsystem = \"s\"\n[symptom.w]\nsystem = \"s\"\nchecklist = \"L\"\n";
+        set.add("/home/somebody/specs/checklists.toml".to_owned(), checklist.to_owned());
+        let parts = Parts::of(&set);
+        let with = parts.files(parts.part_of("L", true), None);
+        assert_eq!(with.get("checklists.toml").map(String::as_str), Some(checklist));
+        assert!(!parts.files(parts.part_of("a", false), None).contains_key("checklists.toml"));
     }
 
     #[test]
     fn another_system_is_left_out_and_what_all_share_is_kept() {
         let parts = Parts::of(&set());
-        let one = all(&parts.files(parts.number("a"), None));
+        let one = all(&parts.files(parts.part_of("a", true), None));
         for kept in ["sensor.a", "connector.C1", "system.s", "instrument.meter", "sheet.T"] {
             assert!(one.contains(kept), "no {kept} in {one}");
         }

@@ -3,7 +3,7 @@
 use std::path::Path;
 
 use bayleaf::diag::{Findings, Sources};
-use bayleaf::document::{self, Context, Stamp, Trial};
+use bayleaf::document::{self, Cell, Context, Stamp, Trial};
 use bayleaf::enclosure::{Encloser, compare, read};
 use bayleaf::model;
 use bayleaf::quantity::Temperature;
@@ -19,6 +19,7 @@ struct Issued {
     template: &'static str,
     files: Vec<Attachment>,
     pdf: Vec<u8>,
+    cells: Vec<Cell>,
 }
 
 /// The documents of a set that `chosen` wants, as issued in a language.
@@ -55,7 +56,8 @@ fn issued(
             let files = encloser.enclose(context, &listed, (&document, &stamp));
             let job = Job { attached: &files, ..job(&document) };
             let pdf = typesetter.pdf(job).expect("it exports to both standards").pdf;
-            all.push(Issued { id: document.id.clone(), template: document.template, files, pdf });
+            let cells = document.content().cells().to_vec();
+            all.push(Issued { id: document.id.clone(), template: document.template, files, pdf, cells });
         }
     }
     all
@@ -87,6 +89,7 @@ fn every_kind_of_paper_is_computed_again_from_its_own_pdf_and_comes_out_the_same
             assert!(claims.iter().all(|claim| text.contains(claim)), "{}", issued.id);
             let enclosed = read(&issued.pdf).expect("it carries its figures");
             assert_eq!(enclosed.record.id, issued.id);
+            assert_eq!(enclosed.record.cells(), issued.cells, "{}", issued.id);
             let comparison = compare(&enclosed).expect("its specs are clean");
             assert_eq!((comparison.figures, comparison.wording), (Vec::new(), 0), "{}", issued.id);
             met.push(issued.template);
@@ -147,15 +150,29 @@ fn files_are_found_without_the_list_that_another_program_may_have_lost() {
         without[at + 1..at + 3].copy_from_slice(b"XX");
     }
     let [with, without] = [pdf, without].map(|pdf| read(&pdf).expect("it carries its figures"));
-    assert_eq!((with.record, with.specs.texts().count()), (without.record, without.specs.texts().count()));
+    assert_eq!((with.record, with.specs), (without.record, without.specs));
+}
+
+#[test]
+fn the_specs_are_one_file_that_any_reader_saves_and_that_is_a_set_by_itself() {
+    let card = one("CUR-EVAP");
+    let names: Vec<&str> = card.files.iter().map(|file| file.name.as_str()).collect();
+    assert_eq!(names, ["figures.json", "specs.toml"]);
+    let mut alone = Sources::default();
+    let saved = String::from_utf8(card.files[1].bytes.clone()).expect("specs are text");
+    alone.add("specs/saved.toml".to_owned(), saved);
+    let findings = Findings::default();
+    bayleaf::rules::check(&Set::read(&alone, &findings), &findings);
+    assert!(!findings.has_errors());
+    let again = issued(&alone, Language::English, Some("CUR-EVAP"), |_| true).pop().expect("it is there");
+    assert_eq!(again.cells, card.cells);
 }
 
 #[test]
 fn a_card_carries_the_specs_of_its_system_and_of_no_other() {
-    let card = one("CUR-MIX");
-    let names: Vec<&str> = card.files.iter().map(|file| file.name.as_str()).collect();
-    assert!(names.iter().any(|name| name.starts_with("specs/curlew/")), "{names:?}");
-    assert!(names.iter().all(|name| !name.starts_with("specs/heron/")), "{names:?}");
+    let specs = read(&one("CUR-MIX").pdf).expect("it carries its figures").specs;
+    assert!(specs.keys().any(|path| path.starts_with("curlew/")), "{:?}", specs.keys());
+    assert!(specs.keys().all(|path| !path.starts_with("heron/")), "{:?}", specs.keys());
 }
 
 #[test]
@@ -218,8 +235,8 @@ fn a_record_of_a_newer_form_and_one_that_grows_without_end_are_refused() {
         let files = vec![Attachment { bytes, ..card.files[0].clone() }];
         super::typesetter().pdf(Job { attached: &files, ..job(&draft) }).expect("it exports").pdf
     };
-    let newer = with(b"{\"format\": 2}".to_vec());
-    assert!(refusal(&newer).contains("form 2"), "{}", refusal(&newer));
+    let newer = with(b"{\"format\": 3}".to_vec());
+    assert!(refusal(&newer).contains("form 3"), "{}", refusal(&newer));
     let endless = with(vec![b' '; 65 << 20]);
     assert!(endless.len() < 1 << 20, "{} bytes", endless.len());
     assert!(refusal(&endless).starts_with("damaged"), "{}", refusal(&endless));

@@ -8,7 +8,8 @@ use crate::cli::load::{Loaded, Written};
 use crate::cli::outcome::{Outcome, fail, say, warn};
 use crate::cli::templates::Templates;
 use crate::enclosure::Encloser;
-use crate::register::{Archive, Asked, Entry, Shelf, Texts, Today, plan};
+use crate::register::{Archive, Asked, Entry, Shelf, Today, plan};
+use crate::spec::Texts;
 use crate::words::{Language, Message, Words};
 
 /// Runs the command.
