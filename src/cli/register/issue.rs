@@ -3,7 +3,6 @@
 use std::collections::BTreeMap;
 use std::io;
 use std::path::PathBuf;
-use std::thread;
 
 use super::desk::{self, Book, refused};
 use super::papers::Press;
@@ -29,7 +28,7 @@ pub(super) fn issue(arguments: &Issue, language: Option<Language>, disk: &Disk) 
     let specs = arguments.specs.specs.as_deref();
     if !arguments.dry_run {
         // Specs are read on one processor.
-        thread::spawn(Typesetter::warm_up);
+        rayon::spawn(Typesetter::warm_up);
     }
     let (loaded, book, _lock) = desk::open_for_act(specs, language, arguments.dry_run)?;
     let words = &loaded.words;
