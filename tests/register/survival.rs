@@ -73,6 +73,37 @@ fn killed_at_any_time_it_leaves_the_old_state_or_the_new_one() {
     assert_eq!(papers.len(), 103 + 19 + 2);
 }
 
+/// The system itself refuses to let a file grow, later and later, as a full disk does: without the
+/// signal that goes with it a write fails in the middle of a file.
+#[cfg(unix)]
+#[test]
+fn files_that_the_system_does_not_let_grow_leave_all_as_it_was() {
+    let shop = Shop::issued();
+    shop.correct_pull_up();
+    let (register, papers) = (shop.register(), shop.papers());
+    let run = |blocks: u32| {
+        let limited = format!("trap '' XFSZ; ulimit -f {blocks}; exec \"$0\" \"$@\"");
+        let mut command = std::process::Command::new("sh");
+        command.current_dir(shop.path()).args(["-c", &limited, env!("CARGO_BIN_EXE_bayleaf")]).args(ACT);
+        let output = command.output().expect("it starts");
+        (output.status.code(), String::from_utf8_lossy(&output.stderr).into_owned())
+    };
+    // Blocks of 512 or 1024 bytes, as the shell counts them: a lock, small papers, large ones.
+    let mut refused = 0;
+    for blocks in [0, 16, 64, 128, 256, 420] {
+        let (code, told) = run(blocks);
+        if code == Some(0) {
+            break;
+        }
+        refused += 1;
+        assert!(code == Some(2) && told.contains("too large"), "{blocks}: {told}");
+        assert!((shop.register(), shop.papers()) == (register.clone(), papers.clone()), "{blocks}");
+    }
+    assert!(refused >= 3, "{refused}");
+    assert_eq!(run(1 << 20).0, Some(0));
+    assert_eq!(shop.done(&["status"]).trim(), "as issued: 103");
+}
+
 /// Folders that nobody may write in, as they are on a disk: an administrator, who may, tries it as a
 /// user with no rights.
 #[cfg(unix)]
