@@ -257,3 +257,18 @@ fn the_head_of_the_list_stands_clear_of_its_first_row_in_every_language() {
         );
     }
 }
+
+#[test]
+fn the_list_of_a_checklist_stands_before_its_map_where_there_is_room() {
+    let (model, words) = (demo(), Words::english());
+    let typesetter = Typesetter::new(&words.paper_json());
+    let context = Edition::of(&model, &words).context(&model, &words, date());
+    let listed = document::list(&model).into_iter().find(|listed| listed.id == "CUR-NO-COLD");
+    let draft = document::compose(context, &listed.expect("the demo has it")).expect("it composes");
+    let mut stamp = stamp(&draft, 7);
+    stamp.since.as_mut().expect("a second issue").moved.truncate(1);
+    let issued = draft.issued(&words, &stamp);
+    check(&typesetter, &issued, &stamp);
+    let pages = |document: &Document| typesetter.pdf(job(document)).expect("it exports").pages;
+    assert_eq!(pages(&issued), pages(&draft), "a page more for one row");
+}
