@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 use std::io;
+use std::mem;
 use std::path::PathBuf;
 
 use super::desk::{self, Book, refused};
@@ -58,7 +59,12 @@ pub(super) fn issue(arguments: &Issue, language: Option<Language>, disk: &Disk) 
     let act = Act { words, shelf: &shelf, book: &book, order: &order, list: &list };
     act.carry_out(disk, &press, &chosen, Edition::of(&loaded.model, words))?;
     let unread = press.templates().is_some_and(|templates| templates.show_unread(words));
-    Ok(Outcome::of_output(words, act.tell(&chosen)).or_findings(unread))
+    let outcome = Outcome::of_output(words, act.tell(&chosen)).or_findings(unread);
+    // The command ends here: taking a set apart piece by piece would take as long as a page.
+    mem::forget((press, chosen));
+    mem::forget((entries, encloser));
+    mem::forget(loaded);
+    Ok(outcome)
 }
 
 /// An issue that is decided on.
