@@ -135,19 +135,24 @@ impl Packed {
     }
 }
 
-/// The attached files by name, and which program made the PDF.
+/// The attached files of this tool by name, and which program made the PDF. Many names may stand for one
+/// stream: all copies together have their limit, too.
 fn opened(bytes: &[u8]) -> Option<(BTreeMap<String, Packed>, Option<String>)> {
     let pdf = Pdf::new(bytes.to_vec()).ok()?;
     let creator = pdf.metadata().creator.as_ref().map(|creator| text(creator));
-    let mut files = BTreeMap::new();
+    let (mut files, mut left) = (BTreeMap::new(), MOST);
     for specification in specifications(&pdf) {
         let Some(embedded) = specification.get::<Dict<'_>>("EF") else { continue };
         let name = specification.get::<Text<'_>>("UF").or_else(|| specification.get::<Text<'_>>("F"));
         let stream = embedded.get::<Stream<'_>>("F").or_else(|| embedded.get::<Stream<'_>>("UF"));
         let (Some(name), Some(stream)) = (name, stream) else { continue };
-        let is_deflated = stream.dict().contains_key("Filter");
-        let packed = Packed { bytes: stream.raw_data().into_owned(), is_deflated };
-        files.entry(text(name.as_bytes())).or_insert(packed);
+        let name = text(name.as_bytes());
+        if name != RECORD && name != SPECS && !name.starts_with(FOLDER) {
+            continue;
+        }
+        let (raw, is_deflated) = (stream.raw_data(), stream.dict().contains_key("Filter"));
+        left = left.checked_sub(raw.len())?;
+        files.entry(name).or_insert_with(|| Packed { bytes: raw.into_owned(), is_deflated });
         if files.len() > FILES {
             return None;
         }

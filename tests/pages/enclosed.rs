@@ -242,6 +242,24 @@ fn a_record_of_a_newer_form_and_one_that_grows_without_end_are_refused() {
     assert!(refusal(&endless).starts_with("damaged"), "{}", refusal(&endless));
 }
 
+#[test]
+fn many_names_of_one_stream_do_not_fill_the_memory() {
+    let mut pdf = b"%PDF-1.4\n1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj\n\
+        2 0 obj<</Type/Pages/Kids[3 0 R]/Count 1>>endobj\n\
+        3 0 obj<</Type/Page/Parent 2 0 R/MediaBox[0 0 9 9]>>endobj\n"
+        .to_vec();
+    let length = 1 << 20;
+    pdf.extend(format!("4 0 obj<</Length {length}>>stream\n").bytes());
+    pdf.extend(vec![b' '; length]);
+    pdf.extend(b"\nendstream endobj\n");
+    for number in 5..105 {
+        let file = format!("{number} 0 obj<</UF(specs/{number}.toml)/EF<</F 4 0 R>>>>endobj\n");
+        pdf.extend(file.bytes());
+    }
+    pdf.extend(b"trailer<</Root 1 0 R/Size 105>>\n%%EOF");
+    assert!(refusal(&pdf).starts_with("damaged"), "{}", refusal(&pdf));
+}
+
 /// PDFs as earlier versions issued them; every later version must read them and say what it
 /// computes. A change of a figure that is meant belongs into the line of its file here.
 #[test]
